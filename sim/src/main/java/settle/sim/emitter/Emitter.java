@@ -1,0 +1,32 @@
+package settle.sim.emitter;
+
+/**
+ * A heat emitter on the water side. All are rated as EN 442 rates a radiator: output at a mean excess of 50 K (75/65/20) and an
+ * exponent.
+ */
+public sealed interface Emitter permits PerimeterEmitter, PanelEmitter {
+
+  /** What it is called. */
+  String name();
+
+  /** Output at 75/65/20 [W]. */
+  double ratedOutput();
+
+  /** Exponent n of the characteristic equation [-]. */
+  double exponent();
+
+  /** Share of the output given by radiation [-]. */
+  double radiantFraction();
+
+  /** Share of the output that passes into the wall behind [-]. */
+  double backFraction();
+
+  /** Name of the surface it is fixed to, which takes the back loss; null if none. */
+  String fixedTo();
+
+  /** Water held [m³]. */
+  double waterVolume();
+
+  /** Heat capacity of the metal [J/K]. */
+  double metalCapacity();
+}

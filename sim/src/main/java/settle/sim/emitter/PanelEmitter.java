@@ -1,0 +1,36 @@
+package settle.sim.emitter;
+
+/**
+ * A panel radiator, column radiator or towel rail: a chain of well-mixed cells.
+ *
+ * @param name what it is called
+ * @param ratedOutput output at 75/65/20 [W]
+ * @param exponent n [-], 1 to 1.8
+ * @param waterVolume water held [m³]
+ * @param metalCapacity heat capacity of the metal [J/K]
+ * @param radiantFraction share of output given by radiation [-]
+ * @param backFraction share of output passing into the wall behind [-]
+ * @param fixedTo name of the surface that takes the back loss; null if none
+ * @param cells number of mixed cells along the water's way, >= 1; 5 for a panel
+ */
+public record PanelEmitter(
+    String name,
+    double ratedOutput,
+    double exponent,
+    double waterVolume,
+    double metalCapacity,
+    double radiantFraction,
+    double backFraction,
+    String fixedTo,
+    int cells)
+    implements Emitter {
+
+  public PanelEmitter {
+    EmitterChecks.positive(name, "rated output [W]", ratedOutput);
+    EmitterChecks.positive(name, "water content [m³]", waterVolume);
+    EmitterChecks.law(name, exponent, radiantFraction, backFraction);
+    if (cells < 1) {
+      throw new IllegalArgumentException("emitter '" + name + "': cells " + cells + " must be >= 1");
+    }
+  }
+}

@@ -1,0 +1,57 @@
+package settle.sim.emitter;
+
+/**
+ * Heated skirting: water runs along the foot of the walls in one path, as a plug.
+ *
+ * @param name what it is called
+ * @param length heated length of the path [m]
+ * @param ratedOutputPerMetre output at 75/65/20 [W/m]
+ * @param exponent n [-], 1 to 1.8
+ * @param waterPerMetre water held [m³/m]
+ * @param metalCapacityPerMetre heat capacity of metal in good contact with the water [J/(m K)]
+ * @param radiantFraction share of output given by radiation [-]
+ * @param backFraction share of output passing into the wall behind [-]
+ * @param fixedTo name of the surface that takes the back loss; null if none
+ * @param faceHeight height of the face [m]
+ * @param faceDepth depth from the wall [m]
+ * @param lowerConnectionCentre height of the lower connection's centre above finished floor [m]
+ * @param upperConnectionCentre height of the upper connection's centre above finished floor [m]
+ */
+public record PerimeterEmitter(
+    String name,
+    double length,
+    double ratedOutputPerMetre,
+    double exponent,
+    double waterPerMetre,
+    double metalCapacityPerMetre,
+    double radiantFraction,
+    double backFraction,
+    String fixedTo,
+    double faceHeight,
+    double faceDepth,
+    double lowerConnectionCentre,
+    double upperConnectionCentre)
+    implements Emitter {
+
+  public PerimeterEmitter {
+    EmitterChecks.positive(name, "length [m]", length);
+    EmitterChecks.positive(name, "rated output [W/m]", ratedOutputPerMetre);
+    EmitterChecks.positive(name, "water content [m³/m]", waterPerMetre);
+    EmitterChecks.law(name, exponent, radiantFraction, backFraction);
+  }
+
+  @Override
+  public double ratedOutput() {
+    return ratedOutputPerMetre * length;
+  }
+
+  @Override
+  public double waterVolume() {
+    return waterPerMetre * length;
+  }
+
+  @Override
+  public double metalCapacity() {
+    return metalCapacityPerMetre * length;
+  }
+}

@@ -1,0 +1,67 @@
+package settle.sim.fabric;
+
+import java.util.List;
+
+/**
+ * An opaque element's make-up.
+ *
+ * @param name what it is called
+ * @param layers from the room's side outwards (for a partition: from its first room to its second); not empty
+ */
+public record Construction(String name, List<Layer> layers) {
+
+  public Construction {
+    layers = List.copyOf(layers);
+    if (layers.isEmpty()) {
+      throw new IllegalArgumentException("construction '" + name + "' has no layers");
+    }
+  }
+
+  /**
+   * One lump between two resistances, for an element known only by its U-value and mass.
+   *
+   * @param name what it is called
+   * @param uValue U-value between room and outdoor air [W/(m²K)]
+   * @param arealCapacity heat capacity of the element [J/(m²K)]
+   * @param facing which way it faces: fixes the internal surface resistance contained in the U-value
+   * @return the element; its resistance without surfaces is never below 0.01 m²K/W
+   */
+  public static Construction ofUValue(
+      String name, double uValue, double arealCapacity, Facing facing) {
+    double resistance =
+        Math.max(1 / uValue - facing.surfaceResistance() - Facing.EXTERNAL_RESISTANCE, 0.01);
+    return new Construction(
+        name,
+        List.of(
+            Layer.cavity("inner half", resistance / 2),
+            new Layer("mass", 0, arealCapacity),
+            Layer.cavity("outer half", resistance / 2)));
+  }
+
+  /** Resistance of all layers, surfaces not included [m²K/W]. */
+  public double resistance() {
+    double sum = 0;
+    for (Layer layer : layers) {
+      sum += layer.resistance();
+    }
+    return sum;
+  }
+
+  /** Heat capacity of all layers [J/(m²K)]. */
+  public double arealCapacity() {
+    double sum = 0;
+    for (Layer layer : layers) {
+      sum += layer.arealCapacity();
+    }
+    return sum;
+  }
+
+  /**
+   * U-value between room and outdoor air [W/(m²K)], ISO 6946.
+   *
+   * @param facing which way the surface faces
+   */
+  public double uValue(Facing facing) {
+    return 1 / (facing.surfaceResistance() + resistance() + Facing.EXTERNAL_RESISTANCE);
+  }
+}

@@ -1,0 +1,22 @@
+package settle.sim.fabric;
+
+/**
+ * Glazing: no mass, one resistance, so that its U-value holds exactly.
+ *
+ * @param name its name, unique in the room
+ * @param area area with frame [m²]
+ * @param uValue U-value between room and outdoor air [W/(m²K)]; below 1/(h_c + h_r) = 7.6 it can be met exactly
+ * @param gValue share of the solar radiation falling on it that becomes heat in the room [-]
+ */
+public record Window(String name, double area, double uValue, double gValue) {
+
+  public Window {
+    if (!(area > 0)) {
+      throw new IllegalArgumentException("window '" + name + "': area " + area + " m² must be > 0");
+    }
+    if (!(uValue > 0 && uValue * Facing.WALL.surfaceResistance() < 1)) {
+      throw new IllegalArgumentException(
+          "window '" + name + "': U-value " + uValue + " W/(m²K) must lie between 0 and 7.6");
+    }
+  }
+}

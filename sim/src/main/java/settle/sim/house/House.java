@@ -1,0 +1,105 @@
+package settle.sim.house;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import settle.sim.control.Control;
+import settle.sim.fabric.Partition;
+import settle.sim.hydraulics.Pump;
+import settle.sim.room.AirExchange;
+import settle.sim.room.Room;
+import settle.sim.source.Source;
+import settle.sim.weather.Weather;
+
+/**
+ * A house with everything that heats it, in one or more arrangements of emitters.
+ *
+ * @param title what it is called
+ * @param designOutdoor outdoor design temperature [°C]
+ * @param weather outdoor conditions of the run
+ * @param rooms at least one, names unique
+ * @param partitions walls, floors and ceilings between rooms
+ * @param airExchanges open doors
+ * @param arrangements what is compared: at least one, names unique
+ * @param water the water in the system
+ * @param pump the circulator
+ * @param source what heats the water
+ * @param control how the programme acts
+ * @param wantTolerance how far below want still counts as warm [K]
+ * @param run length, start and step
+ */
+public record House(
+    String title,
+    double designOutdoor,
+    Weather weather,
+    List<Room> rooms,
+    List<Partition> partitions,
+    List<AirExchange> airExchanges,
+    List<Arrangement> arrangements,
+    WaterProperties water,
+    Pump pump,
+    Source source,
+    Control control,
+    double wantTolerance,
+    RunSettings run) {
+
+  public House {
+    rooms = List.copyOf(rooms);
+    partitions = List.copyOf(partitions);
+    airExchanges = List.copyOf(airExchanges);
+    arrangements = List.copyOf(arrangements);
+    if (rooms.isEmpty()) {
+      throw new IllegalArgumentException("a house needs at least one room");
+    }
+    if (arrangements.isEmpty()) {
+      throw new IllegalArgumentException("a house needs at least one arrangement");
+    }
+    if (!(wantTolerance >= 0)) {
+      throw new IllegalArgumentException("want tolerance " + wantTolerance + " K must be >= 0");
+    }
+    Set<String> names = new HashSet<>();
+    for (Room room : rooms) {
+      if (!names.add(room.name())) {
+        throw new IllegalArgumentException("two rooms are called '" + room.name() + "'");
+      }
+    }
+    for (Partition p : partitions) {
+      requireKnown(names, p.firstRoom());
+      requireKnown(names, p.secondRoom());
+    }
+    for (AirExchange e : airExchanges) {
+      requireKnown(names, e.firstRoom());
+      requireKnown(names, e.secondRoom());
+    }
+    Set<String> arrangementNames = new HashSet<>();
+    for (Arrangement a : arrangements) {
+      if (!arrangementNames.add(a.name())) {
+        throw new IllegalArgumentException("two arrangements are called '" + a.name() + "'");
+      }
+      a.branches().forEach(b -> requireKnown(names, b.room()));
+    }
+    if (control.setback() == Control.Setback.SOURCE) {
+      requireKnown(names, control.referenceRoom());
+    }
+  }
+
+  /**
+   * Position of a room in {@link #rooms()}.
+   *
+   * @throws IllegalArgumentException if there is none of that name
+   */
+  public int roomIndex(String name) {
+    for (int i = 0; i < rooms.size(); i++) {
+      if (rooms.get(i).name().equals(name)) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("no room is called '" + name + "'");
+  }
+
+  private static void requireKnown(Set<String> names, String room) {
+    if (!names.contains(room)) {
+      throw new IllegalArgumentException("no room is called '" + room + "'");
+    }
+  }
+}

@@ -1,0 +1,59 @@
+package settle.sim.result;
+
+/**
+ * Where the heat of a run came from and went, lead-in included. Each sum is the scheme's own quadrature. All in joule.
+ *
+ * @param sourceHeat given to the water by the source
+ * @param gains from people, things and sun
+ * @param outdoorLoss to outdoors, through fabric, windows and air
+ * @param heldLoss to ground, neighbours and other held temperatures
+ * @param sourceLoss from the source's casing
+ * @param fabricStored rise of heat stored in air and fabric
+ * @param waterStored rise of heat stored in emitters (water and metal)
+ * @param sourceStored rise of heat stored in the source
+ * @param emitted given by the emitters to rooms and walls
+ */
+public record EnergyLedger(
+    double sourceHeat,
+    double gains,
+    double outdoorLoss,
+    double heldLoss,
+    double sourceLoss,
+    double fabricStored,
+    double waterStored,
+    double sourceStored,
+    double emitted) {
+
+  /** |stored + lost - supplied| / supplied over the whole house [-]. */
+  public double error() {
+    double supplied = sourceHeat + gains;
+    double error =
+        fabricStored
+            + waterStored
+            + sourceStored
+            + outdoorLoss
+            + heldLoss
+            + sourceLoss
+            - supplied;
+    return Math.abs(error) / turnover(supplied);
+  }
+
+  /** The same for the rooms alone: what emitters and gains gave against what was stored and lost [-]. */
+  public double roomError() {
+    double supplied = emitted + gains;
+    return Math.abs(fabricStored + outdoorLoss + heldLoss - supplied) / turnover(supplied);
+  }
+
+  /** The same for the water alone: what the source gave against what emitters stored and gave [-]. */
+  public double waterError() {
+    return Math.abs(waterStored + sourceStored + sourceLoss + emitted - sourceHeat)
+        / turnover(sourceHeat);
+  }
+
+  /** What is supplied, or where little is, what moves in and out of store. */
+  private double turnover(double supplied) {
+    return Math.max(
+        Math.max(Math.abs(supplied), Math.abs(fabricStored)),
+        Math.max(Math.abs(outdoorLoss), 1));
+  }
+}

@@ -1,0 +1,31 @@
+package settle.sim.result;
+
+import java.util.List;
+import settle.sim.house.Arrangement;
+import settle.sim.recording.Trace;
+
+/**
+ * Everything one run gives.
+ *
+ * @param arrangement what was simulated
+ * @param trace what was recorded
+ * @param rooms figures per room, in the house's order
+ * @param plant figures of source and water
+ * @param ledger where the heat went
+ * @param profiles temperatures along the emitters at the chosen times
+ * @param firstCall time of the first call for heat [s]; not a number if there was none
+ * @param keepsUp whether every room that has an emitter warms up and then stays within tolerance of want in every day period
+ * @param steps number of steps taken, lead-in included
+ * @param warnings what the reader should know
+ */
+public record RunResult(
+    Arrangement arrangement,
+    Trace trace,
+    List<RoomFigures> rooms,
+    PlantFigures plant,
+    EnergyLedger ledger,
+    List<Profile> profiles,
+    double firstCall,
+    boolean keepsUp,
+    int steps,
+    List<String> warnings) {}

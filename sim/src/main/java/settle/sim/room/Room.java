@@ -1,0 +1,64 @@
+package settle.sim.room;
+
+import java.util.List;
+import settle.sim.control.Timetable;
+import settle.sim.fabric.Surface;
+import settle.sim.fabric.Window;
+
+/**
+ * A heated (or unheated) room.
+ *
+ * @param name its name, unique in the house
+ * @param floorArea floor area [m²]
+ * @param volume air volume [m³]
+ * @param airChangesPerHour outdoor air let in, in room volumes [1/h]
+ * @param furnishingMultiplier how many times the air's own heat capacity air and furnishings hold together [-]
+ * @param surfaces opaque surfaces, partitions to other rooms not included
+ * @param windows glazing
+ * @param want want-temperature over time, operative [°C]
+ * @param convectiveGain heat given to the air by people and things [W]
+ * @param radiantGain heat given to the surfaces by people and things [W]
+ */
+public record Room(
+    String name,
+    double floorArea,
+    double volume,
+    double airChangesPerHour,
+    double furnishingMultiplier,
+    List<Surface> surfaces,
+    List<Window> windows,
+    Timetable want,
+    Timetable convectiveGain,
+    Timetable radiantGain) {
+
+  /** Volumetric heat capacity of air [J/(m³K)]: 0.34 Wh/(m³K) of EN 12831. */
+  public static final double AIR_HEAT_CAPACITY = 1224;
+
+  public Room {
+    surfaces = List.copyOf(surfaces);
+    windows = List.copyOf(windows);
+    requirePositive(name, "floor area [m²]", floorArea);
+    requirePositive(name, "volume [m³]", volume);
+    requirePositive(name, "furnishing multiplier", furnishingMultiplier);
+    if (!(airChangesPerHour >= 0)) {
+      throw new IllegalArgumentException(
+          "room '" + name + "': air changes " + airChangesPerHour + " /h must be >= 0");
+    }
+  }
+
+  /** Ventilation conductance to outdoors [W/K]. */
+  public double ventilationConductance() {
+    return AIR_HEAT_CAPACITY * airChangesPerHour * volume / 3600;
+  }
+
+  /** Heat capacity of air and furnishings [J/K]. */
+  public double airCapacity() {
+    return AIR_HEAT_CAPACITY * volume * furnishingMultiplier;
+  }
+
+  private static void requirePositive(String room, String what, double value) {
+    if (!(value > 0)) {
+      throw new IllegalArgumentException("room '" + room + "': " + what + " " + value + " must be > 0");
+    }
+  }
+}

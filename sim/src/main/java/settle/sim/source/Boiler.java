@@ -1,0 +1,48 @@
+package settle.sim.source;
+
+/**
+ * A modulating gas boiler.
+ *
+ * @param name what it is called
+ * @param maximumPower largest heat output [W]
+ * @param minimumPower least heat output while firing [W]
+ * @param flowSetPoint flow temperature asked for [°C]
+ * @param switchingBand half-band: off at set-point + band, on at set-point - band [K]
+ * @param thermalMass heat capacity of its water and metal [J/K]
+ * @param proportionalGain of its flow-temperature controller [W/K]
+ * @param integralTime of that controller [s]
+ * @param antiCycleTime least time from burner off to the next start [s]
+ * @param overRunTime how long the pump runs on after the call for heat ends [s]
+ * @param standingLoss casing loss to its surroundings, which are taken at 20 °C [W/K]
+ * @param efficiency gross efficiency
+ */
+public record Boiler(
+    String name,
+    double maximumPower,
+    double minimumPower,
+    double flowSetPoint,
+    double switchingBand,
+    double thermalMass,
+    double proportionalGain,
+    double integralTime,
+    double antiCycleTime,
+    double overRunTime,
+    double standingLoss,
+    BoilerEfficiency efficiency)
+    implements Source {
+
+  public Boiler {
+    require(name, minimumPower > 0 && maximumPower >= minimumPower, "need 0 < least <= largest power");
+    require(name, switchingBand > 0, "switching band must be > 0 K");
+    require(name, thermalMass > 0, "thermal mass must be > 0 J/K");
+    require(name, proportionalGain > 0 && integralTime > 0, "controller gains must be > 0");
+    require(name, antiCycleTime >= 0 && overRunTime >= 0, "times must be >= 0 s");
+    require(name, standingLoss >= 0, "standing loss must be >= 0 W/K");
+  }
+
+  private static void require(String name, boolean condition, String what) {
+    if (!condition) {
+      throw new IllegalArgumentException("boiler '" + name + "': " + what);
+    }
+  }
+}

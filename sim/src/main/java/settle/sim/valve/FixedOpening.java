@@ -1,0 +1,16 @@
+package settle.sim.valve;
+
+/**
+ * A valve that stays where it is set.
+ *
+ * @param name what it is called
+ * @param kvMaximum its flow coefficient [m³/h at 1 bar]; 0 is shut
+ */
+public record FixedOpening(String name, double kvMaximum) implements Valve {
+
+  public FixedOpening {
+    if (!(kvMaximum >= 0)) {
+      throw new IllegalArgumentException("valve '" + name + "': Kv " + kvMaximum + " must be >= 0");
+    }
+  }
+}

@@ -1,0 +1,70 @@
+package settle.sim.valve;
+
+/**
+ * A thermostatic radiator valve with a wax (or other) sensing element.
+ *
+ * @param name what it is called
+ * @param setPoint T_set: sensed temperature at which it passes nominal flow [°C] (EN 215: flow at S - 2 K under 0.1 bar), with water
+ *     at 50 °C
+ * @param proportionalBand X_p: from nominal flow to shut [K], > 0
+ * @param play w: full width of the play [K], >= 0
+ * @param timeConstant tau of the head [s], > 0
+ * @param secondTimeConstant tau_2 of a second lag in series [s]; 0 for none
+ * @param deadTime delay before the head feels a change [s]; 0 for none
+ * @param waterInfluence b: shift of the sensed temperature per kelvin of water temperature [K/K]
+ * @param bias d_bias: how much warmer than the room it is where the head sits [K]
+ * @param pressureInfluence d_p: fall of the set-point per bar of differential pressure above 0.1 bar [K/bar]
+ * @param kvNominal K_v at T_set [m³/h at 1 bar], > 0
+ * @param kvMaximum K_vs: fully open [m³/h at 1 bar], >= kvNominal
+ * @param sensing which room temperature it feels
+ */
+public record WaxValve(
+    String name,
+    double setPoint,
+    double proportionalBand,
+    double play,
+    double timeConstant,
+    double secondTimeConstant,
+    double deadTime,
+    double waterInfluence,
+    double bias,
+    double pressureInfluence,
+    double kvNominal,
+    double kvMaximum,
+    Sensing sensing)
+    implements Valve {
+
+  /** Water temperature at which the knob's scale holds, T_w0 [°C]. */
+  public static final double SCALE_WATER_TEMPERATURE = 50;
+
+  /** Differential pressure at which the knob's scale holds [Pa]; EN 215 (from memory). */
+  public static final double SCALE_PRESSURE = 10_000;
+
+  /** Which temperature of the room the head feels. */
+  public enum Sensing {
+    /** Mean of air and radiant temperature. */
+    OPERATIVE,
+    /** Air temperature. */
+    AIR
+  }
+
+  public WaxValve {
+    require(name, proportionalBand > 0, "proportional band must be > 0 K");
+    require(name, play >= 0, "play must be >= 0 K");
+    require(name, timeConstant > 0, "time constant must be > 0 s");
+    require(name, secondTimeConstant >= 0, "second time constant must be >= 0 s");
+    require(name, deadTime >= 0, "dead time must be >= 0 s");
+    require(name, kvNominal > 0 && kvMaximum >= kvNominal, "need 0 < Kv nominal <= Kvs");
+  }
+
+  /** Sensed temperature at which it is shut, water at 50 °C [°C]. */
+  public double shutTemperature() {
+    return setPoint + proportionalBand;
+  }
+
+  private static void require(String name, boolean condition, String what) {
+    if (!condition) {
+      throw new IllegalArgumentException("valve '" + name + "': " + what);
+    }
+  }
+}
