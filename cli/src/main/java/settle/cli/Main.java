@@ -1,0 +1,6 @@
+package settle.cli;
+
+/** Where the process starts. */
+public final class Main {
+  private Main() {}
+}
