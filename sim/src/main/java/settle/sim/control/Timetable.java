@@ -48,7 +48,9 @@ public final class Timetable {
     return values[index >= 0 ? index : values.length - 1];
   }
 
-  /** First instant after {@code time} [s] at which the value changes; positive infinity if never. */
+  /**
+   * First instant after {@code time} [s] at which the value changes; positive infinity if never.
+   */
   public double nextChange(double time) {
     if (isConstant()) {
       return Double.POSITIVE_INFINITY;

@@ -1,8 +1,8 @@
 package settle.sim.emitter;
 
 /**
- * A heat emitter on the water side. All are rated as EN 442 rates a radiator: output at a mean excess of 50 K (75/65/20) and an
- * exponent.
+ * A heat emitter on the water side. All are rated as EN 442 rates a radiator: output at a mean
+ * excess of 50 K (75/65/20) and an exponent.
  */
 public sealed interface Emitter permits PerimeterEmitter, PanelEmitter {
 

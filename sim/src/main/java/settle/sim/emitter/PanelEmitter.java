@@ -30,7 +30,8 @@ public record PanelEmitter(
     EmitterChecks.positive(name, "water content [m³]", waterVolume);
     EmitterChecks.law(name, exponent, radiantFraction, backFraction);
     if (cells < 1) {
-      throw new IllegalArgumentException("emitter '" + name + "': cells " + cells + " must be >= 1");
+      throw new IllegalArgumentException(
+          "emitter '" + name + "': cells " + cells + " must be >= 1");
     }
   }
 }

@@ -6,7 +6,8 @@ import java.util.List;
  * An opaque element's make-up.
  *
  * @param name what it is called
- * @param layers from the room's side outwards (for a partition: from its first room to its second); not empty
+ * @param layers from the room's side outwards (for a partition: from its first room to its second);
+ *     not empty
  */
 public record Construction(String name, List<Layer> layers) {
 
@@ -23,7 +24,8 @@ public record Construction(String name, List<Layer> layers) {
    * @param name what it is called
    * @param uValue U-value between room and outdoor air [W/(m²K)]
    * @param arealCapacity heat capacity of the element [J/(m²K)]
-   * @param facing which way it faces: fixes the internal surface resistance contained in the U-value
+   * @param facing which way it faces: fixes the internal surface resistance contained in the
+   *     U-value
    * @return the element; its resistance without surfaces is never below 0.01 m²K/W
    */
   public static Construction ofUValue(

@@ -3,8 +3,8 @@ package settle.sim.fabric;
 /**
  * Which way a room's surface faces, and so how well air convects on it.
  *
- * <p>Convective coefficients are the components behind the surface resistances of ISO 6946:2017 Table 7 (0.13 horizontal, 0.10
- * upwards, 0.17 downwards, m²K/W), for heat leaving the room.
+ * <p>Convective coefficients are the components behind the surface resistances of ISO 6946:2017
+ * Table 7 (0.13 horizontal, 0.10 upwards, 0.17 downwards, m²K/W), for heat leaving the room.
  */
 public enum Facing {
   /** Heat flows horizontally. */

@@ -3,8 +3,8 @@ package settle.sim.fabric;
 import settle.sim.units.Range;
 
 /**
- * One plane, homogeneous layer of a building element, reduced to what one-dimensional conduction needs: its resistance
- * and the heat it holds per square metre.
+ * One plane, homogeneous layer of a building element, reduced to what one-dimensional conduction
+ * needs: its resistance and the heat it holds per square metre.
  *
  * @param name what the layer is, as declared
  * @param resistance thermal resistance of the whole layer [m2 K/W], above 0

@@ -14,7 +14,8 @@ public record Surface(
 
   public Surface {
     if (!(area > 0)) {
-      throw new IllegalArgumentException("surface '" + name + "': area " + area + " m² must be > 0");
+      throw new IllegalArgumentException(
+          "surface '" + name + "': area " + area + " m² must be > 0");
     }
   }
 }

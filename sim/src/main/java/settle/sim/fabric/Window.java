@@ -5,7 +5,8 @@ package settle.sim.fabric;
  *
  * @param name its name, unique in the room
  * @param area area with frame [m²]
- * @param uValue U-value between room and outdoor air [W/(m²K)]; below 1/(h_c + h_r) = 7.6 it can be met exactly
+ * @param uValue U-value between room and outdoor air [W/(m²K)]; below 1/(h_c + h_r) = 7.6 it can be
+ *     met exactly
  * @param gValue share of the solar radiation falling on it that becomes heat in the room [-]
  */
 public record Window(String name, double area, double uValue, double gValue) {

@@ -14,5 +14,4 @@ import settle.sim.valve.Valve;
  * @param lockshield the balancing valve at its outlet
  * @param pipe flow and return pipe of the branch
  */
-public record Branch(
-    String room, Emitter emitter, Valve valve, Lockshield lockshield, Pipe pipe) {}
+public record Branch(String room, Emitter emitter, Valve valve, Lockshield lockshield, Pipe pipe) {}

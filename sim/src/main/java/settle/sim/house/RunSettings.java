@@ -6,11 +6,13 @@ import java.util.List;
  * How a run begins, how long it lasts and how finely it is stepped.
  *
  * @param startTemperature air, fabric, water and heads at the beginning [°C]
- * @param leadIn time run before the recording begins, so that the fabric has found its daily course [s], >= 0
+ * @param leadIn time run before the recording begins, so that the fabric has found its daily course
+ *     [s], >= 0
  * @param length recorded time [s], > 0
  * @param shortestStep step after an event [s], > 0
  * @param longestStep step in quiet stretches [s], >= shortestStep
- * @param profileTimes how long after the first call for heat the temperature along each emitter is kept [s]
+ * @param profileTimes how long after the first call for heat the temperature along each emitter is
+ *     kept [s]
  */
 public record RunSettings(
     double startTemperature,
@@ -27,7 +29,8 @@ public record RunSettings(
   public static final double DEFAULT_LONGEST_STEP = 640;
 
   /** When profiles are kept if nothing else is asked for [s]. */
-  public static final List<Double> DEFAULT_PROFILE_TIMES = List.of(30.0, 60.0, 120.0, 300.0, 1800.0);
+  public static final List<Double> DEFAULT_PROFILE_TIMES =
+      List.of(30.0, 60.0, 120.0, 300.0, 1800.0);
 
   public RunSettings {
     profileTimes = List.copyOf(profileTimes);

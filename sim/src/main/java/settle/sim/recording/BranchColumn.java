@@ -10,7 +10,10 @@ public enum BranchColumn {
   RETURN("return", "°C", true),
   /** Mean output of the emitter over the step [W]. */
   HEAT("heat", "W", true),
-  /** Temperature of the valve's sensing element at the step's end [°C]; not a number for a fixed opening. */
+  /**
+   * Temperature of the valve's sensing element at the step's end [°C]; not a number for a fixed
+   * opening.
+   */
   SENSED("sensed", "°C", false),
   /** Valve opening K_v/K_vs during the step [-]. */
   OPENING("opening", "-", true);
@@ -35,7 +38,10 @@ public enum BranchColumn {
     return unit;
   }
 
-  /** Whether a value is the mean over the step that ends at its time; otherwise it is the value at that time. */
+  /**
+   * Whether a value is the mean over the step that ends at its time; otherwise it is the value at
+   * that time.
+   */
   public boolean stepMean() {
     return stepMean;
   }

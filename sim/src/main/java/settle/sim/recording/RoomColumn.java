@@ -33,7 +33,10 @@ public enum RoomColumn {
     return unit;
   }
 
-  /** Whether a value is the mean over the step that ends at its time; otherwise it is the value at that time. */
+  /**
+   * Whether a value is the mean over the step that ends at its time; otherwise it is the value at
+   * that time.
+   */
   public boolean stepMean() {
     return stepMean;
   }

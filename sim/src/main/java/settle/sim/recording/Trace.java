@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * What a run recorded: one value per step and column. Steps are of unequal length. The first entry is the start of the recording:
- * there a step-mean column is not a number.
+ * What a run recorded: one value per step and column. Steps are of unequal length. The first entry
+ * is the start of the recording: there a step-mean column is not a number.
  */
 public final class Trace {
 
@@ -18,8 +18,8 @@ public final class Trace {
    * @param rooms room names, in the house's order
    * @param branches branch names ("room: emitter"), in the arrangement's order
    * @param time end of each step [s], ascending; taken over, not copied
-   * @param columns first every {@link HouseColumn}, then per room every {@link RoomColumn}, then per branch every {@link
-   *     BranchColumn}; each as long as {@code time}; taken over, not copied
+   * @param columns first every {@link HouseColumn}, then per room every {@link RoomColumn}, then
+   *     per branch every {@link BranchColumn}; each as long as {@code time}; taken over, not copied
    */
   public Trace(List<String> rooms, List<String> branches, double[] time, double[][] columns) {
     this.rooms = List.copyOf(rooms);
@@ -89,8 +89,8 @@ public final class Trace {
   }
 
   /**
-   * The same run at equal intervals: states are interpolated, step means averaged over each interval (times without a value left
-   * out).
+   * The same run at equal intervals: states are interpolated, step means averaged over each
+   * interval (times without a value left out).
    *
    * @param interval [s], > 0
    */

@@ -1,7 +1,8 @@
 package settle.sim.result;
 
 /**
- * Where the heat of a run came from and went, lead-in included. Each sum is the scheme's own quadrature. All in joule.
+ * Where the heat of a run came from and went, lead-in included. Each sum is the scheme's own
+ * quadrature. All in joule.
  *
  * @param sourceHeat given to the water by the source
  * @param gains from people, things and sun
@@ -28,23 +29,22 @@ public record EnergyLedger(
   public double error() {
     double supplied = sourceHeat + gains;
     double error =
-        fabricStored
-            + waterStored
-            + sourceStored
-            + outdoorLoss
-            + heldLoss
-            + sourceLoss
-            - supplied;
+        fabricStored + waterStored + sourceStored + outdoorLoss + heldLoss + sourceLoss - supplied;
     return Math.abs(error) / turnover(supplied);
   }
 
-  /** The same for the rooms alone: what emitters and gains gave against what was stored and lost [-]. */
+  /**
+   * The same for the rooms alone: what emitters and gains gave against what was stored and lost
+   * [-].
+   */
   public double roomError() {
     double supplied = emitted + gains;
     return Math.abs(fabricStored + outdoorLoss + heldLoss - supplied) / turnover(supplied);
   }
 
-  /** The same for the water alone: what the source gave against what emitters stored and gave [-]. */
+  /**
+   * The same for the water alone: what the source gave against what emitters stored and gave [-].
+   */
   public double waterError() {
     return Math.abs(waterStored + sourceStored + sourceLoss + emitted - sourceHeat)
         / turnover(sourceHeat);
@@ -53,7 +53,6 @@ public record EnergyLedger(
   /** What is supplied, or where little is, what moves in and out of store. */
   private double turnover(double supplied) {
     return Math.max(
-        Math.max(Math.abs(supplied), Math.abs(fabricStored)),
-        Math.max(Math.abs(outdoorLoss), 1));
+        Math.max(Math.abs(supplied), Math.abs(fabricStored)), Math.max(Math.abs(outdoorLoss), 1));
   }
 }

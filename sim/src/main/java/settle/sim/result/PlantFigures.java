@@ -8,15 +8,18 @@ import java.util.OptionalDouble;
  * @param flowMean flow temperature, weighted by flow [°C]; not a number if water never flowed
  * @param returnMean return temperature, weighted by flow [°C]; likewise
  * @param returnPeak highest step-mean return temperature [°C]; likewise
- * @param timeReturnAboveDewPoint time the return is above 55 °C (or the boiler's own dew point) while heat is made [s]
- * @param condensingShare share of the heat made with the return below the dew point [-]; empty if the source is no boiler
+ * @param timeReturnAboveDewPoint time the return is above 55 °C (or the boiler's own dew point)
+ *     while heat is made [s]
+ * @param condensingShare share of the heat made with the return below the dew point [-]; empty if
+ *     the source is no boiler
  * @param starts source starts within the recording
  * @param startsPerHour starts per hour of recording [1/h]
  * @param shortestRun shortest complete firing [s]; empty if there was none
  * @param sourceHeat heat given to the water by the source [J]
  * @param input fuel (gross) or electricity taken by the source [J]
  * @param pumpElectricity taken by the pump [J]
- * @param seasonalFactor heat per electricity of a heat pump over the run [-]; empty for other sources
+ * @param seasonalFactor heat per electricity of a heat pump over the run [-]; empty for other
+ *     sources
  */
 public record PlantFigures(
     double flowMean,

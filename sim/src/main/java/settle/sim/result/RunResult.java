@@ -14,7 +14,8 @@ import settle.sim.recording.Trace;
  * @param ledger where the heat went
  * @param profiles temperatures along the emitters at the chosen times
  * @param firstCall time of the first call for heat [s]; not a number if there was none
- * @param keepsUp whether every room that has an emitter warms up and then stays within tolerance of want in every day period
+ * @param keepsUp whether every room that has an emitter warms up and then stays within tolerance of
+ *     want in every day period
  * @param steps number of steps taken, lead-in included
  * @param warnings what the reader should know
  */

@@ -12,7 +12,13 @@ public record AirExchange(String firstRoom, String secondRoom, double conductanc
   public AirExchange {
     if (!(conductance >= 0)) {
       throw new IllegalArgumentException(
-          "air exchange " + firstRoom + " - " + secondRoom + ": " + conductance + " W/K must be >= 0");
+          "air exchange "
+              + firstRoom
+              + " - "
+              + secondRoom
+              + ": "
+              + conductance
+              + " W/K must be >= 0");
     }
   }
 }

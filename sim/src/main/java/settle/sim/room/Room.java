@@ -12,7 +12,8 @@ import settle.sim.fabric.Window;
  * @param floorArea floor area [m²]
  * @param volume air volume [m³]
  * @param airChangesPerHour outdoor air let in, in room volumes [1/h]
- * @param furnishingMultiplier how many times the air's own heat capacity air and furnishings hold together [-]
+ * @param furnishingMultiplier how many times the air's own heat capacity air and furnishings hold
+ *     together [-]
  * @param surfaces opaque surfaces, partitions to other rooms not included
  * @param windows glazing
  * @param want want-temperature over time, operative [°C]
@@ -58,7 +59,8 @@ public record Room(
 
   private static void requirePositive(String room, String what, double value) {
     if (!(value > 0)) {
-      throw new IllegalArgumentException("room '" + room + "': " + what + " " + value + " must be > 0");
+      throw new IllegalArgumentException(
+          "room '" + room + "': " + what + " " + value + " must be > 0");
     }
   }
 }

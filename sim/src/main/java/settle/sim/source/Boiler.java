@@ -32,7 +32,8 @@ public record Boiler(
     implements Source {
 
   public Boiler {
-    require(name, minimumPower > 0 && maximumPower >= minimumPower, "need 0 < least <= largest power");
+    require(
+        name, minimumPower > 0 && maximumPower >= minimumPower, "need 0 < least <= largest power");
     require(name, switchingBand > 0, "switching band must be > 0 K");
     require(name, thermalMass > 0, "thermal mass must be > 0 J/K");
     require(name, proportionalGain > 0 && integralTime > 0, "controller gains must be > 0");

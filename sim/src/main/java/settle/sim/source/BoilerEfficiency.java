@@ -1,7 +1,8 @@
 package settle.sim.source;
 
 /**
- * Gross efficiency of a boiler over return temperature and load, bilinear inside its table and held constant outside.
+ * Gross efficiency of a boiler over return temperature and load, bilinear inside its table and held
+ * constant outside.
  *
  * @param returnTemperatures ascending [°C]
  * @param loads ascending share of the largest output [-]

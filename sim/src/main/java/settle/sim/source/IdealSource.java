@@ -7,8 +7,7 @@ package settle.sim.source;
  * @param flowSetPoint flow temperature [°C]
  * @param maximumPower largest heat output [W], > 0, may be infinite
  */
-public record IdealSource(String name, double flowSetPoint, double maximumPower)
-    implements Source {
+public record IdealSource(String name, double flowSetPoint, double maximumPower) implements Source {
 
   public IdealSource {
     if (!(maximumPower > 0)) {

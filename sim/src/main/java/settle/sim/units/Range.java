@@ -1,8 +1,8 @@
 package settle.sim.units;
 
 /**
- * Range checks for parameters. A violation throws {@link IllegalArgumentException} naming the quantity, the value found,
- * the bound and the unit; not-a-number and infinite values never pass.
+ * Range checks for parameters. A violation throws {@link IllegalArgumentException} naming the
+ * quantity, the value found, the bound and the unit; not-a-number and infinite values never pass.
  */
 public final class Range {
 
@@ -48,15 +48,18 @@ public final class Range {
    * @param unit the unit of value and bounds, "1" for a ratio
    * @return the value
    */
-  public static double within(String quantity, double value, double least, double most, String unit) {
+  public static double within(
+      String quantity, double value, double least, double most, String unit) {
     if (!(value >= least && value <= most)) {
       throw violation(quantity, value, "from " + least + " to " + most, unit);
     }
     return value;
   }
 
-  private static IllegalArgumentException violation(String quantity, double value, String bound, String unit) {
+  private static IllegalArgumentException violation(
+      String quantity, double value, String bound, String unit) {
     String suffix = unit.equals("1") ? "" : " " + unit;
-    return new IllegalArgumentException(quantity + " is " + value + suffix + ", must be " + bound + suffix);
+    return new IllegalArgumentException(
+        quantity + " is " + value + suffix + ", must be " + bound + suffix);
   }
 }

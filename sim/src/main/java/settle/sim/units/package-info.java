@@ -1,2 +1,5 @@
-/** Units and ranges: the few conversions the physics needs, and the checks every parameter passes on construction. */
+/**
+ * Units and ranges: the few conversions the physics needs, and the checks every parameter passes on
+ * construction.
+ */
 package settle.sim.units;

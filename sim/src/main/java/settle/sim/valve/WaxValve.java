@@ -4,8 +4,8 @@ package settle.sim.valve;
  * A thermostatic radiator valve with a wax (or other) sensing element.
  *
  * @param name what it is called
- * @param setPoint T_set: sensed temperature at which it passes nominal flow [°C] (EN 215: flow at S - 2 K under 0.1 bar), with water
- *     at 50 °C
+ * @param setPoint T_set: sensed temperature at which it passes nominal flow [°C] (EN 215: flow at S
+ *     - 2 K under 0.1 bar), with water at 50 °C
  * @param proportionalBand X_p: from nominal flow to shut [K], > 0
  * @param play w: full width of the play [K], >= 0
  * @param timeConstant tau of the head [s], > 0
@@ -13,7 +13,8 @@ package settle.sim.valve;
  * @param deadTime delay before the head feels a change [s]; 0 for none
  * @param waterInfluence b: shift of the sensed temperature per kelvin of water temperature [K/K]
  * @param bias d_bias: how much warmer than the room it is where the head sits [K]
- * @param pressureInfluence d_p: fall of the set-point per bar of differential pressure above 0.1 bar [K/bar]
+ * @param pressureInfluence d_p: fall of the set-point per bar of differential pressure above 0.1
+ *     bar [K/bar]
  * @param kvNominal K_v at T_set [m³/h at 1 bar], > 0
  * @param kvMaximum K_vs: fully open [m³/h at 1 bar], >= kvNominal
  * @param sensing which room temperature it feels

@@ -1,6 +1,8 @@
 package settle.sim.weather;
 
-/** Outdoor conditions over time. Times are seconds from the start of the run; before it, negative. */
+/**
+ * Outdoor conditions over time. Times are seconds from the start of the run; before it, negative.
+ */
 public sealed interface Weather {
 
   /** Outdoor air temperature at an instant [°C]. */
@@ -14,7 +16,10 @@ public sealed interface Weather {
     return 0;
   }
 
-  /** First instant after {@code time} at which temperature or its slope jumps [s]; infinite if never. */
+  /**
+   * First instant after {@code time} at which temperature or its slope jumps [s]; infinite if
+   * never.
+   */
   default double nextBreak(double time) {
     return Double.POSITIVE_INFINITY;
   }
