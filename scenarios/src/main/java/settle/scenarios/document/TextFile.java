@@ -1,0 +1,89 @@
+package settle.scenarios.document;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+
+/** Reads a whole UTF-8 text file within a size limit, and says plainly why not. */
+public final class TextFile {
+
+  private static final int MEGABYTE = 1_000_000;
+  private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+  private TextFile() {}
+
+  /**
+   * The text of a file, without a byte order mark.
+   *
+   * @param file the file
+   * @param what what the file is, for messages, such as "a scenario"
+   * @param mostBytes the size limit [bytes]
+   * @return its text
+   * @throws DocumentException where it is missing, a directory, unreadable, empty, too large or not
+   *     UTF-8
+   */
+  public static String read(Path file, String what, int mostBytes) throws DocumentException {
+    if (Files.isDirectory(file)) {
+      throw fault("is a directory; expected " + what + " file");
+    }
+    if (!Files.exists(file)) {
+      throw fault("no such file");
+    }
+    byte[] bytes;
+    try (InputStream in = Files.newInputStream(file)) {
+      // One byte over the limit is enough to know: the rest of a huge file, or of a device without
+      // end, stays unread.
+      bytes = in.readNBytes(mostBytes + 1);
+    } catch (IOException e) {
+      throw fault(
+          "cannot be read: " + (Files.isReadable(file) ? e.getMessage() : "permission denied"));
+    }
+    if (bytes.length > mostBytes) {
+      throw fault(
+          "is larger than " + mostBytes / MEGABYTE + " MB, the limit for " + what + " file");
+    }
+    String text = decode(bytes);
+    if (text.isBlank()) {
+      throw fault("is empty; expected " + what);
+    }
+    return text;
+  }
+
+  private static String decode(byte[] bytes) throws DocumentException {
+    CharsetDecoder decoder =
+        StandardCharsets.UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .onUnmappableCharacter(CodingErrorAction.REPORT);
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+    CoderResult result = decoder.decode(in, out, true);
+    if (result.isError()) {
+      throw notUtf8(out.flip().toString(), bytes[in.position()] & 0xFF);
+    }
+    String text = out.flip().toString();
+    return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+  }
+
+  private static DocumentException notUtf8(String before, int badByte) {
+    int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
+    int column = before.length() - before.lastIndexOf('\n');
+    return new DocumentException(
+        new Position(line, column),
+        "is not UTF-8: found the byte 0x"
+            + Integer.toHexString(badByte).toUpperCase(Locale.ROOT)
+            + "; save the file with UTF-8 encoding");
+  }
+
+  private static DocumentException fault(String message) {
+    return new DocumentException(Position.START, message);
+  }
+}

@@ -1,0 +1,152 @@
+package settle.scenarios.quantity;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * The grammar: a number with a decimal point, then a unit. Powers may be typed as figures ({@code
+ * m2}), the degree sign as {@code deg}, and spaces, dots and brackets inside a compound unit do not
+ * matter: {@code W/(m² K)} is {@code W/m2K}.
+ */
+final class QuantityText {
+
+  private static final Pattern NUMBER =
+      Pattern.compile(
+          "([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?)\\s*(.*)", Pattern.DOTALL);
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+.*", Pattern.DOTALL);
+  private static final Pattern NOT_A_NUMBER =
+      Pattern.compile(
+          "[+-]?\\.?(nan|inf|infinity)\\b.*", Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
+
+  /** Other spellings of whole units, after the plain spelling has been made. */
+  private static final Map<String, String> SPELLINGS =
+      Map.ofEntries(
+          Map.entry("degC", "C"),
+          Map.entry("litre", "l"),
+          Map.entry("litres", "l"),
+          Map.entry("L", "l"),
+          Map.entry("sec", "s"),
+          Map.entry("hour", "h"),
+          Map.entry("hours", "h"),
+          Map.entry("day", "d"),
+          Map.entry("days", "d"),
+          Map.entry("minutes", "min"),
+          Map.entry("ach", "/h"),
+          Map.entry("h-1", "/h"),
+          Map.entry("sqm", "m2"),
+          Map.entry("percent", "%"));
+
+  private QuantityText() {}
+
+  static double read(String text, Dimension dimension) throws QuantityException {
+    String typed = clean(text);
+    if (NOT_A_NUMBER.matcher(typed).matches()) {
+      throw wrong(typed, dimension);
+    }
+    if (DECIMAL_COMMA.matcher(typed).matches()) {
+      throw new QuantityException(
+          "found "
+              + shown(typed)
+              + ", expected a decimal point, not a comma: "
+              + typed.replaceFirst(",", "."));
+    }
+    Matcher matcher = NUMBER.matcher(typed);
+    if (!matcher.matches()) {
+      throw wrong(typed, dimension);
+    }
+    double number = Double.parseDouble(matcher.group(1));
+    if (Double.isInfinite(number)) {
+      throw new QuantityException("found " + shown(typed) + ", expected a finite number");
+    }
+    String symbol = matcher.group(2);
+    for (Unit unit : dimension.units()) {
+      if (plain(unit.symbol()).equals(plain(symbol))) {
+        return number * unit.inSi();
+      }
+    }
+    if (symbol.isEmpty()) {
+      throw new QuantityException(
+          "found " + shown(typed) + " without a unit, expected " + dimension.expected());
+    }
+    if (dimension.units().size() == 1 && dimension.allowsBareNumber()) {
+      throw new QuantityException("found " + shown(typed) + ", expected a number without a unit");
+    }
+    List<Dimension> others = measuredIn(symbol);
+    if (others.isEmpty()) {
+      throw new QuantityException(
+          "found "
+              + shown(typed)
+              + ", expected "
+              + dimension.expected()
+              + "; the unit '"
+              + shown(symbol)
+              + "' is not known here, use "
+              + symbols(dimension));
+    }
+    throw new QuantityException(
+        "found "
+            + shown(typed)
+            + ", which is "
+            + others.get(0).article()
+            + "; expected "
+            + dimension.expected());
+  }
+
+  private static QuantityException wrong(String typed, Dimension dimension) {
+    return new QuantityException(
+        "found "
+            + (typed.isEmpty() ? "nothing" : shown(typed))
+            + ", expected "
+            + dimension.expected());
+  }
+
+  private static String symbols(Dimension dimension) {
+    return dimension.units().stream()
+        .map(Unit::symbol)
+        .filter(s -> !s.isEmpty())
+        .collect(Collectors.joining(" or "));
+  }
+
+  /** What else is measured in this unit. */
+  private static List<Dimension> measuredIn(String symbol) {
+    String plain = plain(symbol);
+    Map<String, List<Dimension>> byUnit = new LinkedHashMap<>();
+    for (Dimension dimension : Dimension.values()) {
+      for (Unit unit : dimension.units()) {
+        byUnit.computeIfAbsent(plain(unit.symbol()), k -> new ArrayList<>()).add(dimension);
+      }
+    }
+    return byUnit.getOrDefault(plain, List.of());
+  }
+
+  /** Spaces of every kind become one kind, a typographic minus a minus. */
+  private static String clean(String text) {
+    return text.replaceAll("[\\s\\u00A0\\u2009\\u202F]+", " ").replace('\u2212', '-').strip();
+  }
+
+  private static String plain(String symbol) {
+    String s =
+        symbol
+            .replace("²", "2")
+            .replace("³", "3")
+            .replace("^", "")
+            .replace("º", "°")
+            .replace("℃", "C")
+            .replace("°", "deg")
+            .replaceAll("[ ·.*()]", "");
+    if (s.toLowerCase(Locale.ROOT).equals("degc")) {
+      s = "degC";
+    }
+    return SPELLINGS.getOrDefault(s, s);
+  }
+
+  private static String shown(String typed) {
+    return typed.length() <= 60 ? typed : typed.substring(0, 60) + "…";
+  }
+}

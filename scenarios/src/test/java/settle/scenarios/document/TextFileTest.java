@@ -1,0 +1,74 @@
+package settle.scenarios.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TextFileTest {
+
+  private static final int LIMIT = 1_000_000;
+
+  @TempDir Path folder;
+
+  private String read(Path file) throws DocumentException {
+    return TextFile.read(file, "a scenario", LIMIT);
+  }
+
+  private Path file(byte[] bytes) throws Exception {
+    return Files.write(folder.resolve("house.yaml"), bytes);
+  }
+
+  @Test
+  void aMissingFile() {
+    assertThatThrownBy(() -> read(folder.resolve("nowhere.yaml"))).hasMessage("no such file");
+  }
+
+  @Test
+  void aDirectory() {
+    assertThatThrownBy(() -> read(folder)).hasMessage("is a directory; expected a scenario file");
+  }
+
+  @Test
+  void anEmptyFile() throws Exception {
+    Path empty = file(new byte[0]);
+    assertThatThrownBy(() -> read(empty)).hasMessage("is empty; expected a scenario");
+    Path blank = file("  \n\n".getBytes(StandardCharsets.UTF_8));
+    assertThatThrownBy(() -> read(blank)).hasMessage("is empty; expected a scenario");
+  }
+
+  @Test
+  void aFileOverTheLimit() throws Exception {
+    Path huge = file(new byte[10 * LIMIT]);
+    assertThatThrownBy(() -> read(huge))
+        .hasMessage("is larger than 1 MB, the limit for a scenario file");
+  }
+
+  @Test
+  void anotherEncodingIsToldWithItsPlace() throws Exception {
+    Path latin1 = file("title: a\nsite: 5 \u00B0C".getBytes(StandardCharsets.ISO_8859_1));
+    DocumentException e = catchThrowableOfType(DocumentException.class, () -> read(latin1));
+    assertThat(e)
+        .hasMessage("is not UTF-8: found the byte 0xB0; save the file with UTF-8 encoding");
+    assertThat(e.faults().get(0).position()).isEqualTo(new Position(2, 9));
+  }
+
+  @Test
+  void aFileCutInTheMiddleOfACharacter() throws Exception {
+    Path cut = file(new byte[] {'a', (byte) 0xC2});
+    DocumentException e = catchThrowableOfType(DocumentException.class, () -> read(cut));
+    assertThat(e)
+        .hasMessage("is not UTF-8: found the byte 0xC2; save the file with UTF-8 encoding");
+  }
+
+  @Test
+  void aByteOrderMarkIsNoContent() throws Exception {
+    Path marked = file("\uFEFFtitle: a".getBytes(StandardCharsets.UTF_8));
+    assertThat(read(marked)).isEqualTo("title: a");
+  }
+}
