@@ -1,0 +1,157 @@
+package settle.plots.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import settle.sim.house.House;
+import settle.sim.result.PlantFigures;
+import settle.sim.result.RunResult;
+import settle.sim.room.Room;
+
+/**
+ * Several arrangements side by side: which settles better and why ({@link Criterion} says what
+ * better means), and whether the comparison is fair.
+ *
+ * @param house what was simulated
+ * @param results one per arrangement, at least one
+ */
+public record Comparison(House house, List<RunResult> results) {
+
+  /**
+   * Rated outputs of one room that differ by more than this share of the larger are no fair pair
+   * [-].
+   */
+  private static final double FAIR_SHARE = 0.05;
+
+  /** Mean return temperatures closer than this are not worth a word [K]. */
+  private static final double ALIKE_RETURN = 1;
+
+  /** Energy taken closer than this share is not worth a word [-]. */
+  private static final double ALIKE_INPUT = 0.02;
+
+  public Comparison {
+    results = List.copyOf(results);
+    if (results.isEmpty()) {
+      throw new IllegalArgumentException("nothing to compare: no results");
+    }
+  }
+
+  /** Verdicts in the order of the results. */
+  public List<Verdict> verdicts() {
+    return results.stream().map(r -> new Verdict(house, r)).toList();
+  }
+
+  /**
+   * Which arrangement settles better than the next best and why, in a few sentences; empty with a
+   * single arrangement.
+   */
+  public Optional<String> paragraph() {
+    if (results.size() < 2) {
+      return Optional.empty();
+    }
+    List<Verdict> rest = new ArrayList<>(verdicts());
+    Verdict best = bestOf(rest);
+    rest.remove(best);
+    Verdict next = bestOf(rest);
+    Optional<Criterion> deciding = Criterion.deciding(best, next);
+    List<String> sentences = new ArrayList<>();
+    if (deciding.isEmpty()) {
+      sentences.add(best.quotedName() + " and " + next.quotedName() + " settle alike.");
+    } else {
+      sentences.add(
+          best.quotedName()
+              + (results.size() > 2 ? " settles best: " : " settles better: ")
+              + deciding.get().reason(best, next)
+              + ".");
+    }
+    addDifferences(sentences, best, next, deciding);
+    return Optional.of(String.join(" ", sentences));
+  }
+
+  /**
+   * Says in which rooms the arrangements' rated outputs differ, so that the pair is not fair; empty
+   * if they agree.
+   */
+  public Optional<String> fairPairNote() {
+    List<String> unlike = new ArrayList<>();
+    for (Room room : house.rooms()) {
+      double[] outputs =
+          results.stream().mapToDouble(r -> r.arrangement().ratedOutput(room.name())).toArray();
+      double least = Double.POSITIVE_INFINITY;
+      double most = 0;
+      List<String> texts = new ArrayList<>();
+      for (double output : outputs) {
+        least = Math.min(least, output);
+        most = Math.max(most, output);
+        texts.add(Quantities.power(output));
+      }
+      if (most - least > FAIR_SHARE * most) {
+        unlike.add(room.name() + " (" + String.join(" against ", texts) + ")");
+      }
+    }
+    if (unlike.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> names = results.stream().map(r -> r.arrangement().name()).toList();
+    return Optional.of(
+        "Not a fair pair: the rated outputs (75/65/20) of "
+            + Listing.of(names)
+            + " differ by more than 5 % in "
+            + Listing.of(unlike)
+            + ". Part of the difference seen is size, not kind of emitter.");
+  }
+
+  private static Verdict bestOf(List<Verdict> verdicts) {
+    Verdict best = verdicts.get(0);
+    for (Verdict candidate : verdicts) {
+      Verdict incumbent = best;
+      boolean better =
+          Criterion.deciding(candidate, incumbent)
+              .filter(c -> c.compare(candidate, incumbent) > 0)
+              .isPresent();
+      best = better ? candidate : best;
+    }
+    return best;
+  }
+
+  /** What else tells them apart, whichever way it speaks. */
+  private static void addDifferences(
+      List<String> sentences, Verdict a, Verdict b, Optional<Criterion> deciding) {
+    String whose = deciding.isPresent() ? "Its" : "With the first, the";
+    if (deciding.filter(c -> c == Criterion.OVERSHOOT).isEmpty()
+        && Criterion.OVERSHOOT.compare(a, b) != 0) {
+      sentences.add(
+          whose
+              + " largest overshoot is "
+              + Quantities.difference(a.largestOvershoot())
+              + ", against "
+              + Quantities.difference(b.largestOvershoot())
+              + ".");
+    }
+    PlantFigures plantA = a.result().plant();
+    PlantFigures plantB = b.result().plant();
+    double warmer = plantA.returnMean() - plantB.returnMean();
+    if (Math.abs(warmer) > ALIKE_RETURN) {
+      sentences.add(
+          whose
+              + " return is "
+              + Quantities.difference(Math.abs(warmer))
+              + (warmer < 0 ? " cooler" : " warmer")
+              + " on average ("
+              + Quantities.temperature(plantA.returnMean())
+              + " against "
+              + Quantities.temperature(plantB.returnMean())
+              + ").");
+    }
+    if (Math.abs(plantA.input() - plantB.input())
+        > ALIKE_INPUT * Math.max(plantA.input(), plantB.input())) {
+      sentences.add(
+          whose
+              + " source takes "
+              + Quantities.energy(plantA.input())
+              + " over the time shown, against "
+              + Quantities.energy(plantB.input())
+              + ".");
+    }
+  }
+}

@@ -1,0 +1,106 @@
+package settle.plots.words;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * Figures as people read them: SI in, the trade's units and sensible digits out, always with the
+ * unit.
+ */
+public final class Quantities {
+
+  private Quantities() {}
+
+  /**
+   * A length of time.
+   *
+   * @param seconds [s], >= 0
+   * @return seconds below two minutes, minutes below two hours with hours split off from one hour,
+   *     as in "45 s", "50 min", "1 h 35 min"
+   */
+  public static String duration(double seconds) {
+    if (seconds < 119.5 && Math.rint(seconds) % 60 != 0) {
+      return Math.round(seconds) + " s";
+    }
+    long minutes = Math.round(seconds / 60);
+    if (minutes < 60) {
+      return minutes + " min";
+    }
+    long rest = minutes % 60;
+    return minutes / 60 + " h" + (rest == 0 ? "" : " " + rest + " min");
+  }
+
+  /** A warm-up time [s], or "never" if there is none. */
+  public static String warmUp(OptionalDouble seconds) {
+    return seconds.isPresent() ? duration(seconds.getAsDouble()) : "never";
+  }
+
+  /** A temperature [°C] to a tenth. */
+  public static String temperature(double celsius) {
+    return number(celsius, 1) + " °C";
+  }
+
+  /** A want-temperature or set-point [°C]: without a needless ".0". */
+  public static String setting(double celsius) {
+    return brief(celsius) + " °C";
+  }
+
+  /** A temperature difference [K] to a tenth. */
+  public static String difference(double kelvin) {
+    return number(kelvin, 1) + " K";
+  }
+
+  /** A tolerance [K]: without a needless ".0". */
+  public static String tolerance(double kelvin) {
+    return brief(kelvin) + " K";
+  }
+
+  /** A heat flow [W], in kilowatts from 1 kW. */
+  public static String power(double watts) {
+    return Math.abs(watts) < 999.5 ? Math.round(watts) + " W" : number(watts / 1000, 2) + " kW";
+  }
+
+  /** An amount of heat [J] in kilowatt hours. */
+  public static String energy(double joules) {
+    return kilowattHours(joules) + " kWh";
+  }
+
+  /** An amount of heat [J] in kilowatt hours, without its unit: for table columns headed kWh. */
+  public static String kilowattHours(double joules) {
+    return number(joules / 3.6e6, 1);
+  }
+
+  /** A share [-] in per cent; 0 and 100 only when that is what it is. */
+  public static String share(double ratio) {
+    double percent = 100 * ratio;
+    if (percent > 0 && percent < 0.5) {
+      return "under 1 %";
+    }
+    if (percent < 100 && percent >= 99.5) {
+      return "over 99 %";
+    }
+    return Math.round(percent) + " %";
+  }
+
+  /** Degree-hours [K h] to a tenth. */
+  public static String degreeHours(double kelvinHours) {
+    return number(kelvinHours, 1) + " K h";
+  }
+
+  /** A number with so many decimals, a true minus sign and no "-0". */
+  public static String number(double value, int decimals) {
+    if (Double.isNaN(value)) {
+      return "–";
+    }
+    String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+    if (text.startsWith("-")) {
+      boolean zero = text.chars().skip(1).allMatch(c -> c == '0' || c == '.');
+      return zero ? text.substring(1) : "\u2212" + text.substring(1);
+    }
+    return text;
+  }
+
+  private static String brief(double value) {
+    return value == Math.rint(value) ? number(value, 0) : number(value, 1);
+  }
+}

@@ -1,0 +1,225 @@
+package settle.plots.words;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import settle.sim.house.House;
+import settle.sim.result.PlantFigures;
+import settle.sim.result.RoomFigures;
+import settle.sim.result.RunResult;
+import settle.sim.source.Boiler;
+
+/**
+ * What one run means, in sentences. Every number in them is a figure of the run; thresholds only
+ * decide what is worth saying.
+ *
+ * @param house what was simulated
+ * @param result what came out
+ */
+public record Verdict(House house, RunResult result) {
+
+  /** Overshoot below this is not worth a word [K]. */
+  private static final double NOTABLE_OVERSHOOT = 0.5;
+
+  /** Settling this far above want deserves the explanation that the valve is built so [K]. */
+  private static final double NOTABLE_RISE = 0.5;
+
+  /** Boilers starting more often than this wear and waste; common practice, no source [1/h]. */
+  private static final double NOTABLE_STARTS = 6;
+
+  /** All of it in one paragraph, the arrangement's name first. */
+  public String paragraph() {
+    return name() + ": " + String.join(" ", sentences());
+  }
+
+  /** The arrangement's name, with a capital first letter. */
+  public String name() {
+    String name = result.arrangement().name();
+    return Character.toUpperCase(name.charAt(0)) + name.substring(1);
+  }
+
+  /** The sentences one by one: warmth first, then what disturbs it, then water and source. */
+  public List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(warmth());
+    addHolding(sentences);
+    addOvershoot(sentences);
+    addRise(sentences);
+    addWater(sentences);
+    return sentences;
+  }
+
+  /** Whether and when the rooms get warm: the answer in one sentence. */
+  public String warmth() {
+    List<RoomFigures> heated = heatedRooms();
+    if (Double.isNaN(result.firstCall())) {
+      return "there is no call for heat in the time simulated.";
+    }
+    List<RoomFigures> never = heated.stream().filter(r -> r.warmUp().isEmpty()).toList();
+    List<RoomFigures> warm = heated.stream().filter(r -> r.warmUp().isPresent()).toList();
+    if (never.isEmpty()) {
+      return allWarm(warm);
+    }
+    String cold = never.stream().map(this::neverWarm).collect(Collectors.joining("; "));
+    if (warm.isEmpty()) {
+      return cold + ".";
+    }
+    RoomFigures last = slowest(warm).orElseThrow();
+    String others = warm.size() == 1 ? "the other room is" : "the other rooms are";
+    return cold
+        + "; "
+        + others
+        + " warm within "
+        + Quantities.warmUp(last.warmUp())
+        + " of the first call.";
+  }
+
+  /** The arrangement's name in quotation marks, to stand as a noun of either number. */
+  String quotedName() {
+    return "“" + result.arrangement().name() + "”";
+  }
+
+  /**
+   * The heated room that gets warm last, a room that never does counting as last of all; empty if
+   * none is heated.
+   */
+  Optional<RoomFigures> slowest() {
+    return slowest(heatedRooms());
+  }
+
+  private static Optional<RoomFigures> slowest(List<RoomFigures> rooms) {
+    return rooms.stream()
+        .max(Comparator.comparingDouble(r -> r.warmUp().orElse(Double.POSITIVE_INFINITY)));
+  }
+
+  /** Rooms that have an emitter in this arrangement. */
+  List<RoomFigures> heatedRooms() {
+    return result.rooms().stream().filter(r -> r.ratedOutput() > 0).toList();
+  }
+
+  /** Degree-hours below want less tolerance, all heated rooms together [K h]. */
+  double shortfall() {
+    return heatedRooms().stream().mapToDouble(RoomFigures::shortfall).sum();
+  }
+
+  /** Largest overshoot of all heated rooms [K]. */
+  double largestOvershoot() {
+    return heatedRooms().stream().mapToDouble(RoomFigures::overshoot).max().orElse(0);
+  }
+
+  private String allWarm(List<RoomFigures> rooms) {
+    RoomFigures last = slowest(rooms).orElseThrow();
+    double longest = last.warmUp().orElseThrow();
+    String subject = rooms.size() == 1 ? rooms.get(0).name() + " is" : "every room is";
+    if (longest == 0) {
+      return subject + " warm from the first call for heat on.";
+    }
+    String time = Quantities.duration(longest);
+    return rooms.size() == 1
+        ? subject + " warm " + time + " after the first call for heat."
+        : subject
+            + " warm within "
+            + time
+            + " of the first call for heat; the slowest is "
+            + last.name()
+            + ".";
+  }
+
+  private String neverWarm(RoomFigures room) {
+    return room.name()
+        + " never comes within "
+        + Quantities.tolerance(house.wantTolerance())
+        + " of its "
+        + Quantities.setting(room.want())
+        + " (it settles at "
+        + Quantities.temperature(room.settledOperative())
+        + ")";
+  }
+
+  private void addHolding(List<String> sentences) {
+    List<RoomFigures> falling =
+        heatedRooms().stream()
+            .filter(r -> r.warmUp().isPresent() && r.shortfall() >= 0.05)
+            .sorted(Comparator.comparingDouble(RoomFigures::shortfall).reversed())
+            .toList();
+    if (result.keepsUp()) {
+      sentences.add("It keeps up.");
+    } else if (!falling.isEmpty()) {
+      RoomFigures worst = falling.get(0);
+      sentences.add(
+          "It does not keep up: once warm, "
+              + worst.name()
+              + " falls short again by "
+              + Quantities.degreeHours(worst.shortfall())
+              + (falling.size() > 1
+                  ? ", and so do " + counted(falling.size() - 1, "other room")
+                  : "")
+              + ".");
+    } else {
+      sentences.add("It does not keep up.");
+    }
+  }
+
+  private void addOvershoot(List<String> sentences) {
+    heatedRooms().stream()
+        .max(Comparator.comparingDouble(RoomFigures::overshoot))
+        .filter(r -> r.overshoot() >= NOTABLE_OVERSHOOT)
+        .ifPresent(
+            r ->
+                sentences.add(
+                    "Largest overshoot: "
+                        + Quantities.difference(r.overshoot())
+                        + ", in "
+                        + r.name()
+                        + "."));
+  }
+
+  private void addRise(List<String> sentences) {
+    heatedRooms().stream()
+        .max(Comparator.comparingDouble(RoomFigures::droop))
+        .filter(r -> r.droop() >= NOTABLE_RISE)
+        .ifPresent(
+            r ->
+                sentences.add(
+                    "At little load "
+                        + r.name()
+                        + " settles "
+                        + Quantities.difference(r.droop())
+                        + " above want: a proportional valve is built so, it is not a fault."));
+  }
+
+  private void addWater(List<String> sentences) {
+    PlantFigures plant = result.plant();
+    if (Double.isNaN(plant.flowMean())) {
+      sentences.add("No water flowed.");
+      return;
+    }
+    StringBuilder water =
+        new StringBuilder("Water leaves the source at ")
+            .append(Quantities.temperature(plant.flowMean()))
+            .append(" and returns at ")
+            .append(Quantities.temperature(plant.returnMean()))
+            .append(" on average");
+    if (plant.condensingShare().isPresent() && house.source() instanceof Boiler boiler) {
+      water
+          .append("; ")
+          .append(Quantities.share(plant.condensingShare().getAsDouble()))
+          .append(" of the heat is made condensing (return below ")
+          .append(Quantities.setting(boiler.efficiency().dewPoint()))
+          .append(")");
+    }
+    sentences.add(water.append(".").toString());
+    if (plant.startsPerHour() >= NOTABLE_STARTS) {
+      sentences.add(
+          "The source starts "
+              + Quantities.number(plant.startsPerHour(), 1)
+              + " times an hour, which is often.");
+    }
+  }
+
+  private static String counted(int count, String noun) {
+    return count + " " + noun + (count == 1 ? "" : "s");
+  }
+}
