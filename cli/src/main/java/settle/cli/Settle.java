@@ -1,0 +1,68 @@
+package settle.cli;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program: the commands and what holds for all of them. */
+@Command(
+    name = "settle",
+    header = "Heated skirting or radiators: which room gets warm, how soon, and stays warm?",
+    description = {
+      "",
+      "Simulates a house on wet central heating, written down in a file, with each arrangement of emitters in it,"
+          + " and says how each settles.%n"
+    },
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    synopsisSubcommandLabel = "COMMAND",
+    commandListHeading = "%nCommands:%n",
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:done",
+      "1:done, and the answer is: does not keep up (only with --strict)",
+      "2:the command line or the scenario is wrong",
+      "3:it could not finish"
+    },
+    footer = {"%nExample:", "  settle new house.yaml", "  settle compare house.yaml --out result"},
+    subcommands = {CompletionCommand.class})
+final class Settle implements Runnable {
+
+  @Spec private CommandSpec spec;
+
+  private final boolean terminal;
+
+  private Settle(boolean terminal) {
+    this.terminal = terminal;
+  }
+
+  /**
+   * The command line, ready to execute.
+   *
+   * @param out standard output: results, and nothing else with --json
+   * @param err standard error: messages and progress
+   * @param terminal whether someone watches standard error
+   */
+  static CommandLine commandLine(PrintWriter out, PrintWriter err, boolean terminal) {
+    ErrorMessages messages = new ErrorMessages();
+    return new CommandLine(new Settle(terminal))
+        .setOut(out)
+        .setErr(err)
+        .setUsageHelpAutoWidth(true)
+        .setParameterExceptionHandler(messages)
+        .setExecutionExceptionHandler(messages);
+  }
+
+  /** Whether someone watches standard error. */
+  boolean terminal() {
+    return terminal;
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "a command is missing");
+  }
+}

@@ -1,0 +1,26 @@
+package settle.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Properties;
+import picocli.CommandLine.IVersionProvider;
+
+/** The version the build wrote down. */
+final class Version implements IVersionProvider {
+
+  static String number() {
+    Properties properties = new Properties();
+    try (InputStream in = Version.class.getResourceAsStream("version.properties")) {
+      properties.load(in);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return properties.getProperty("version");
+  }
+
+  @Override
+  public String[] getVersion() {
+    return new String[] {"settle " + number()};
+  }
+}

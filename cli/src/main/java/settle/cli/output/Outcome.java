@@ -1,0 +1,47 @@
+package settle.cli.output;
+
+import java.util.ArrayList;
+import java.util.List;
+import settle.sim.house.House;
+import settle.sim.result.RunResult;
+
+/**
+ * What a command found out.
+ *
+ * @param command name of the command
+ * @param scenario the scenario file as it was named
+ * @param house the house with the run's settings in force
+ * @param runs one per arrangement simulated, in the scenario's order
+ * @param scenarioWarnings what is doubtful in the scenario
+ */
+public record Outcome(
+    String command,
+    String scenario,
+    House house,
+    List<RunResult> runs,
+    List<String> scenarioWarnings) {
+
+  public Outcome {
+    runs = List.copyOf(runs);
+    scenarioWarnings = List.copyOf(scenarioWarnings);
+  }
+
+  /** Whether every arrangement keeps up. */
+  public boolean keepsUp() {
+    return runs.stream().allMatch(RunResult::keepsUp);
+  }
+
+  /**
+   * Everything the reader should know, the scenario's doubts first; a run's are headed by its
+   * arrangement.
+   */
+  public List<String> warnings() {
+    List<String> all = new ArrayList<>(scenarioWarnings);
+    for (RunResult run : runs) {
+      for (String warning : run.warnings()) {
+        all.add(run.arrangement().name() + ": " + warning);
+      }
+    }
+    return all;
+  }
+}

@@ -1,0 +1,117 @@
+package settle.cli.output;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.OptionalDouble;
+import settle.sim.result.PlantFigures;
+import settle.sim.result.RoomFigures;
+import settle.sim.result.RunResult;
+
+/**
+ * The result as one JSON document. Names are stable and carry their unit; what has no value is
+ * null.
+ */
+public final class ResultJson {
+
+  private ResultJson() {}
+
+  /**
+   * The document.
+   *
+   * @param outcome what was found out
+   * @param version the tool's version
+   * @return JSON text, ending with a newline
+   */
+  public static String write(Outcome outcome, String version) {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+      json.useDefaultPrettyPrinter();
+      json.writeStartObject();
+      json.writeStringField("tool", "settle");
+      json.writeStringField("version", version);
+      json.writeStringField("command", outcome.command());
+      json.writeStringField("scenario", outcome.scenario());
+      number(json, "stepSeconds", outcome.house().run().shortestStep(), 6);
+      json.writeArrayFieldStart("arrangements");
+      for (RunResult run : outcome.runs()) {
+        arrangement(json, run);
+      }
+      json.writeEndArray();
+      json.writeArrayFieldStart("warnings");
+      for (String warning : outcome.warnings()) {
+        json.writeString(warning);
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.append('\n').toString();
+  }
+
+  private static void arrangement(JsonGenerator json, RunResult run) throws IOException {
+    PlantFigures plant = run.plant();
+    json.writeStartObject();
+    json.writeStringField("name", run.arrangement().name());
+    json.writeStringField(
+        "emitterKind",
+        switch (run.arrangement().emitterKind()) {
+          case PERIMETER -> "perimeter";
+          case RADIATOR -> "radiator";
+          case MIXED -> "mixed";
+        });
+    json.writeBooleanField("keepsUp", run.keepsUp());
+    json.writeArrayFieldStart("rooms");
+    for (RoomFigures room : run.rooms()) {
+      room(json, room);
+    }
+    json.writeEndArray();
+    number(json, "flowMeanC", plant.flowMean(), 3);
+    number(json, "returnMeanC", plant.returnMean(), 3);
+    number(json, "returnPeakC", plant.returnPeak(), 3);
+    number(json, "condensingShare", plant.condensingShare(), 1, 4);
+    number(json, "sourceStartsPerHour", plant.startsPerHour(), 4);
+    number(json, "sourceHeatKWh", plant.sourceHeat() / Figures.JOULES_PER_KWH, 4);
+    number(json, "inputKWh", plant.input() / Figures.JOULES_PER_KWH, 4);
+    number(json, "seasonalFactor", plant.seasonalFactor(), 1, 4);
+    json.writeNumberField("energyBalanceError", run.ledger().error());
+    json.writeEndObject();
+  }
+
+  private static void room(JsonGenerator json, RoomFigures room) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("name", room.name());
+    number(json, "wantC", room.want(), 3);
+    number(json, "warmUpMinutes", room.warmUp(), Figures.SECONDS_PER_MINUTE, 3);
+    number(json, "overshootK", room.overshoot(), 4);
+    number(json, "droopK", room.droop(), 4);
+    number(json, "settledOperativeC", room.settledOperative(), 4);
+    number(json, "settledAirC", room.settledAir(), 4);
+    number(json, "shortfallDegreeHours", room.shortfall(), 4);
+    number(json, "emitterPeakW", room.emitterPeak(), 2);
+    number(json, "heatKWh", room.heat() / Figures.JOULES_PER_KWH, 4);
+    json.writeEndObject();
+  }
+
+  private static void number(
+      JsonGenerator json, String name, OptionalDouble value, double unit, int decimals)
+      throws IOException {
+    number(json, name, value.isPresent() ? value.getAsDouble() / unit : Double.NaN, decimals);
+  }
+
+  /**
+   * Rounded to decimals beyond which the model says nothing, so that the same run reads the same.
+   */
+  private static void number(JsonGenerator json, String name, double value, int decimals)
+      throws IOException {
+    if (Double.isFinite(value)) {
+      double scale = Math.pow(10, decimals);
+      json.writeNumberField(name, Math.rint(value * scale) / scale);
+    } else {
+      json.writeNullField(name);
+    }
+  }
+}
