@@ -74,8 +74,8 @@ public final class ResultJson {
     number(json, "returnPeakC", plant.returnPeak(), 3);
     number(json, "condensingShare", plant.condensingShare(), 1, 4);
     number(json, "sourceStartsPerHour", plant.startsPerHour(), 4);
-    number(json, "sourceHeatKWh", plant.sourceHeat() / Figures.JOULES_PER_KWH, 4);
-    number(json, "inputKWh", plant.input() / Figures.JOULES_PER_KWH, 4);
+    number(json, "sourceHeatKWh", plant.sourceHeat() / Units.JOULES_PER_KWH, 4);
+    number(json, "inputKWh", plant.input() / Units.JOULES_PER_KWH, 4);
     number(json, "seasonalFactor", plant.seasonalFactor(), 1, 4);
     json.writeNumberField("energyBalanceError", run.ledger().error());
     json.writeEndObject();
@@ -85,14 +85,14 @@ public final class ResultJson {
     json.writeStartObject();
     json.writeStringField("name", room.name());
     number(json, "wantC", room.want(), 3);
-    number(json, "warmUpMinutes", room.warmUp(), Figures.SECONDS_PER_MINUTE, 3);
+    number(json, "warmUpMinutes", room.warmUp(), Units.SECONDS_PER_MINUTE, 3);
     number(json, "overshootK", room.overshoot(), 4);
     number(json, "droopK", room.droop(), 4);
     number(json, "settledOperativeC", room.settledOperative(), 4);
     number(json, "settledAirC", room.settledAir(), 4);
     number(json, "shortfallDegreeHours", room.shortfall(), 4);
     number(json, "emitterPeakW", room.emitterPeak(), 2);
-    number(json, "heatKWh", room.heat() / Figures.JOULES_PER_KWH, 4);
+    number(json, "heatKWh", room.heat() / Units.JOULES_PER_KWH, 4);
     json.writeEndObject();
   }
 

@@ -23,12 +23,12 @@ final class TextTable {
     this.wordColumns = wordColumns;
   }
 
-  void head(List<String> cells) {
-    rows.add(headRows++, List.copyOf(cells));
+  void head(String... cells) {
+    rows.add(headRows++, List.of(cells));
   }
 
-  void row(List<String> cells) {
-    rows.add(List.copyOf(cells));
+  void row(String... cells) {
+    rows.add(List.of(cells));
   }
 
   /** The table with a rule under its head; every line ends with a newline. */

@@ -57,7 +57,7 @@ public final class TracesCsv {
     StringBuilder line = new StringBuilder();
     for (int i = 0; i < lines; i++) {
       line.setLength(0);
-      append(line, time[i] / Figures.SECONDS_PER_HOUR, 4);
+      append(line, time[i] / Units.SECONDS_PER_HOUR, 4);
       for (Column column : columns) {
         line.append(',');
         append(line, column.values()[i], column.decimals());
