@@ -44,8 +44,10 @@ public final class SummaryText {
         house.rooms().size()
             + (house.rooms().size() == 1 ? " room, " : " rooms, ")
             + Quantities.duration(house.run().length())
-            + " simulated after a lead-in of "
-            + Quantities.duration(house.run().leadIn())
+            + " simulated"
+            + (house.run().leadIn() > 0
+                ? " after a lead-in of " + Quantities.duration(house.run().leadIn())
+                : "")
             + "; outdoor design temperature "
             + Quantities.setting(house.designOutdoor()));
     Comparison comparison = new Comparison(house, outcome.runs());

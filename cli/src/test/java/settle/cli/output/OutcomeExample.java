@@ -1,0 +1,138 @@
+package settle.cli.output;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import settle.sim.control.Control;
+import settle.sim.control.Timetable;
+import settle.sim.emitter.Emitter;
+import settle.sim.emitter.PanelEmitter;
+import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+import settle.sim.house.RunSettings;
+import settle.sim.house.WaterProperties;
+import settle.sim.hydraulics.Lockshield;
+import settle.sim.hydraulics.Pipe;
+import settle.sim.hydraulics.Pump;
+import settle.sim.recording.HouseColumn;
+import settle.sim.recording.Trace;
+import settle.sim.result.EnergyLedger;
+import settle.sim.result.PlantFigures;
+import settle.sim.result.RoomFigures;
+import settle.sim.result.RunResult;
+import settle.sim.room.Room;
+import settle.sim.source.IdealSource;
+import settle.sim.valve.FixedOpening;
+import settle.sim.weather.Weather;
+
+/** Made-up results with round numbers: what is written of them can be read off by eye. */
+final class OutcomeExample {
+
+  private OutcomeExample() {}
+
+  /** Skirting that warms its one room in 87.5 min beside a larger radiator that never does. */
+  static Outcome skirtingAndLargerRadiator() {
+    Arrangement skirting =
+        arrangement(
+            "skirting",
+            new PerimeterEmitter(
+                "profile", 10, 130, 1.3, 3e-4, 300, 0.3, 0.05, "wall", 0.14, 0.03, 0.03, 0.11));
+    Arrangement radiators =
+        arrangement(
+            "radiators",
+            new PanelEmitter("type 22", 1500, 1.3, 0.006, 12_000, 0.3, 0.05, "wall", 5));
+    House house =
+        new House(
+            "One room, made up",
+            -3,
+            new Weather.Constant(0),
+            List.of(
+                new Room(
+                    "living room",
+                    18,
+                    43.2,
+                    0.8,
+                    4,
+                    List.of(),
+                    List.of(),
+                    Timetable.constant(21),
+                    Timetable.constant(0),
+                    Timetable.constant(0))),
+            List.of(),
+            List.of(),
+            List.of(skirting, radiators),
+            WaterProperties.AT_50,
+            new Pump(20_000, 0.3),
+            new IdealSource("source", 55, Double.POSITIVE_INFINITY),
+            new Control(Control.Setback.HEADS, null, 0.5),
+            0.5,
+            new RunSettings(16, 0, 120, 10, 640, List.of(60.0)));
+    return new Outcome(
+        "compare",
+        "house.yaml",
+        house,
+        List.of(run(skirting, OptionalDouble.of(5250)), run(radiators, OptionalDouble.empty())),
+        List.of("U-value 9 W/m²K of 'wall' is unusually high"));
+  }
+
+  private static Arrangement arrangement(String name, Emitter emitter) {
+    return new Arrangement(
+        name,
+        List.of(
+            new Branch(
+                "living room",
+                emitter,
+                new FixedOpening("open", 1),
+                new Lockshield("open", 4, 1),
+                new Pipe("15 mm", 0.0136, 1.5e-6, 6, 2))));
+  }
+
+  private static RunResult run(Arrangement arrangement, OptionalDouble warmUp) {
+    List<String> rooms = List.of("living room");
+    List<String> branches = List.of("living room: emitter");
+    double[] time = {0, 60, 120};
+    double[][] columns = new double[Trace.columnCount(1, 1)][];
+    for (int c = 0; c < columns.length; c++) {
+      columns[c] = new double[] {Double.NaN, c + 0.5, c + 0.25};
+    }
+    columns[Trace.index(HouseColumn.RETURN)] = new double[] {Double.NaN, Double.NaN, -0.004};
+    return new RunResult(
+        arrangement,
+        new Trace(rooms, branches, time, columns),
+        List.of(
+            new RoomFigures(
+                "living room",
+                21,
+                warmUp,
+                0.6,
+                0,
+                -0.25,
+                20.75,
+                20.875,
+                0,
+                0.1,
+                1480,
+                3.6e7,
+                arrangement.ratedOutput("living room"))),
+        new PlantFigures(
+            54.8,
+            43.1,
+            48,
+            0,
+            OptionalDouble.empty(),
+            3,
+            1.25,
+            OptionalDouble.empty(),
+            1.584e8,
+            1.656e8,
+            3.6e4,
+            OptionalDouble.empty()),
+        new EnergyLedger(100, 0, 100, 0, 0, 0, 0, 0, 100),
+        List.of(),
+        0,
+        warmUp.isPresent(),
+        2,
+        warmUp.isPresent() ? List.of() : List.of("the valve hunts"));
+  }
+}

@@ -1,0 +1,77 @@
+package settle.cli.output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** Scripts rely on every name and unit in this document. */
+class ResultJsonTest {
+
+  @Test
+  void theDocumentHasTheStableNames() {
+    String json = ResultJson.write(OutcomeExample.skirtingAndLargerRadiator(), "1.2.3");
+    assertThat(json)
+        .isEqualTo(
+            """
+            {
+              "tool" : "settle",
+              "version" : "1.2.3",
+              "command" : "compare",
+              "scenario" : "house.yaml",
+              "stepSeconds" : 10.0,
+              "arrangements" : [ {
+                "name" : "skirting",
+                "emitterKind" : "perimeter",
+                "keepsUp" : true,
+                "rooms" : [ {
+                  "name" : "living room",
+                  "wantC" : 21.0,
+                  "warmUpMinutes" : 87.5,
+                  "overshootK" : 0.6,
+                  "droopK" : -0.25,
+                  "settledOperativeC" : 20.75,
+                  "settledAirC" : 20.875,
+                  "shortfallDegreeHours" : 0.0,
+                  "emitterPeakW" : 1480.0,
+                  "heatKWh" : 10.0
+                } ],
+                "flowMeanC" : 54.8,
+                "returnMeanC" : 43.1,
+                "returnPeakC" : 48.0,
+                "condensingShare" : null,
+                "sourceStartsPerHour" : 1.25,
+                "sourceHeatKWh" : 44.0,
+                "inputKWh" : 46.0,
+                "seasonalFactor" : null,
+                "energyBalanceError" : 0.0
+              }, {
+                "name" : "radiators",
+                "emitterKind" : "radiator",
+                "keepsUp" : false,
+                "rooms" : [ {
+                  "name" : "living room",
+                  "wantC" : 21.0,
+                  "warmUpMinutes" : null,
+                  "overshootK" : 0.6,
+                  "droopK" : -0.25,
+                  "settledOperativeC" : 20.75,
+                  "settledAirC" : 20.875,
+                  "shortfallDegreeHours" : 0.0,
+                  "emitterPeakW" : 1480.0,
+                  "heatKWh" : 10.0
+                } ],
+                "flowMeanC" : 54.8,
+                "returnMeanC" : 43.1,
+                "returnPeakC" : 48.0,
+                "condensingShare" : null,
+                "sourceStartsPerHour" : 1.25,
+                "sourceHeatKWh" : 44.0,
+                "inputKWh" : 46.0,
+                "seasonalFactor" : null,
+                "energyBalanceError" : 0.0
+              } ],
+              "warnings" : [ "U-value 9 W/m²K of 'wall' is unusually high", "radiators: the valve hunts" ]
+            }
+            """);
+  }
+}
