@@ -1,0 +1,202 @@
+package settle.sim.validation;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * A table of figures from outside: comma-separated values under a heading of comment lines that say
+ * where they come from.
+ *
+ * <pre>
+ *   # about: free text, any number of lines
+ *   # source: a constant of {@link Source}
+ *   # place: clause, table or page
+ *   # kind: a constant of {@link Kind}
+ *   # expect NAME: UNIT; TOLERANCE, REASON     one for each column that is an expected value
+ *   # unprinted: NAME                          an input that another input's name stands for (optional)
+ * </pre>
+ *
+ * <p>All other columns are inputs, headed "name" or "name [unit]", and are printed with each row. A
+ * column that is expected but that no group asserts fails {@link ValidationTest}. An empty cell
+ * expects nothing.
+ */
+final class DataFile {
+
+  private static final String FOLDER = "/validation/";
+
+  /**
+   * Expected columns that no group has asserted yet, as "file: column", of every file read so far.
+   */
+  private static final Set<String> UNASSERTED = new TreeSet<>();
+
+  private static final Set<String> READ = new TreeSet<>();
+
+  private final String name;
+  private final Map<String, String> heading = new LinkedHashMap<>();
+  private final List<CSVRecord> records;
+  private final List<Column> columns = new ArrayList<>();
+
+  private DataFile(String name) {
+    this.name = name;
+    try (InputStream stream = DataFile.class.getResourceAsStream(FOLDER + name)) {
+      if (stream == null) {
+        throw new IllegalArgumentException("no data file " + name);
+      }
+      List<String> table = new ArrayList<>();
+      BufferedReader reader =
+          new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
+      for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+        if (line.startsWith("#")) {
+          int colon = line.indexOf(':');
+          if (colon < 0) {
+            throw new IllegalArgumentException(name + ": heading line without a colon: " + line);
+          }
+          heading.merge(
+              line.substring(1, colon).strip(),
+              line.substring(colon + 1).strip(),
+              (a, b) -> a + " " + b);
+        } else if (!line.isBlank()) {
+          table.add(line);
+        }
+      }
+      CSVFormat format =
+          CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).setTrim(true).get();
+      try (CSVParser parser = CSVParser.parse(String.join("\n", table), format)) {
+        records = parser.getRecords();
+        for (String title : parser.getHeaderNames()) {
+          Column column = Column.parse(title);
+          columns.add(column);
+          if (isExpected(column)) {
+            UNASSERTED.add(name + ": " + column.name());
+          }
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    for (String key : List.of("about", "source", "place", "kind")) {
+      headingValue(key);
+    }
+    READ.add(name);
+  }
+
+  static DataFile read(String name) {
+    return new DataFile(name);
+  }
+
+  /** Files read so far. */
+  static Set<String> filesRead() {
+    return READ;
+  }
+
+  /** Expected columns of the files read so far that no group has asserted. */
+  static Set<String> unasserted() {
+    return UNASSERTED;
+  }
+
+  private String headingValue(String key) {
+    String value = heading.get(key);
+    if (value == null) {
+      throw new IllegalArgumentException(name + ": no heading line \"# " + key + ":\"");
+    }
+    return value;
+  }
+
+  private boolean isExpected(Column column) {
+    return heading.containsKey("expect " + column.name());
+  }
+
+  private boolean isPrinted(Column column) {
+    return !isExpected(column) && !column.name().equals(heading.get("unprinted"));
+  }
+
+  /**
+   * One row for each record that has a value in an expected column.
+   *
+   * @param column the expected column
+   * @param claim what the row claims
+   * @param code what the code gives for the record's inputs, in the column's unit
+   */
+  List<Row> rows(String column, Function<Line, String> claim, ToDoubleFunction<Line> code) {
+    String expectation = headingValue("expect " + column);
+    int semicolon = expectation.indexOf(';');
+    String unit = expectation.substring(0, semicolon).strip();
+    Tolerance tolerance = Tolerance.parse(expectation.substring(semicolon + 1));
+    List<Row> rows = new ArrayList<>();
+    for (CSVRecord csv : records) {
+      Map<String, String> values = new LinkedHashMap<>();
+      List<String> inputs = new ArrayList<>();
+      for (int i = 0; i < columns.size(); i++) {
+        values.put(columns.get(i).name(), csv.get(i));
+        if (isPrinted(columns.get(i)) && !csv.get(i).isEmpty()) {
+          inputs.add(columns.get(i).print(csv.get(i)));
+        }
+      }
+      Line line = new Line(values);
+      if (line.text(column).isEmpty()) {
+        continue;
+      }
+      rows.add(
+          Row.claim(claim.apply(line))
+              .source(Source.valueOf(headingValue("source")), headingValue("place"))
+              .kind(Kind.valueOf(headingValue("kind")))
+              .given(String.join(", ", inputs))
+              .expects(line.number(column), line.text(column), unit, tolerance)
+              .codeGives(() -> code.applyAsDouble(line)));
+    }
+    UNASSERTED.remove(name + ": " + column);
+    return rows;
+  }
+
+  /** One record of the table; columns are named without their unit in brackets. */
+  static final class Line {
+    private final Map<String, String> values;
+
+    private Line(Map<String, String> values) {
+      this.values = values;
+    }
+
+    double number(String column) {
+      return Double.parseDouble(text(column));
+    }
+
+    String text(String column) {
+      String value = values.get(column);
+      if (value == null) {
+        throw new IllegalArgumentException("no column " + column + " among " + values.keySet());
+      }
+      return value;
+    }
+  }
+
+  /** A column heading, "name" or "name [unit]". */
+  private record Column(String name, String unit) {
+
+    static Column parse(String heading) {
+      int bracket = heading.indexOf(" [");
+      return bracket < 0
+          ? new Column(heading, "")
+          : new Column(
+              heading.substring(0, bracket), heading.substring(bracket + 2, heading.length() - 1));
+    }
+
+    String print(String value) {
+      return (name + " " + value + " " + unit).strip();
+    }
+  }
+}

@@ -1,0 +1,189 @@
+package settle.sim.validation;
+
+import java.util.Objects;
+import java.util.function.DoubleSupplier;
+
+/**
+ * One line of the validation table: what is claimed, by which source, what it expects, what the
+ * code gives. Built by a single statement that starts with {@link #claim}.
+ */
+final class Row {
+
+  private final Draft draft;
+  private final DoubleSupplier code;
+  private double value;
+  private boolean evaluated;
+
+  private Row(Draft draft, DoubleSupplier code) {
+    this.draft = draft;
+    this.code = code;
+  }
+
+  /** Starts a row. */
+  static Draft claim(String claim) {
+    return new Draft(claim);
+  }
+
+  String claim() {
+    return draft.claim;
+  }
+
+  Source source() {
+    return draft.source;
+  }
+
+  String place() {
+    return draft.place;
+  }
+
+  Kind kind() {
+    return draft.kind;
+  }
+
+  String inputs() {
+    return draft.inputs;
+  }
+
+  String unit() {
+    return draft.unit;
+  }
+
+  /** What the code gives; worked out once. */
+  double value() {
+    if (!evaluated) {
+      value = code.getAsDouble();
+      evaluated = true;
+    }
+    return value;
+  }
+
+  boolean holds() {
+    return value() >= draft.least && value() <= draft.most;
+  }
+
+  String expectedWords() {
+    return draft.tolerance == null
+        ? Figures.plain(draft.least) + " to " + Figures.plain(draft.most)
+        : draft.expectedText;
+  }
+
+  String valueWords() {
+    return Figures.rounded(value(), resolution());
+  }
+
+  String deviationWords() {
+    return draft.tolerance == null
+        ? (holds() ? "inside" : "outside")
+        : Figures.rounded(value() - draft.expected, resolution());
+  }
+
+  String toleranceWords() {
+    return draft.tolerance == null
+        ? "band: " + draft.bandReason
+        : draft.tolerance.words() + ": " + draft.tolerance.reason();
+  }
+
+  private double resolution() {
+    return draft.tolerance == null
+        ? (draft.most - draft.least) / 10
+        : draft.tolerance.absoluteFor(draft.expected);
+  }
+
+  @Override
+  public String toString() {
+    return claim()
+        + " ("
+        + inputs()
+        + "): expected "
+        + expectedWords()
+        + " "
+        + unit()
+        + " by "
+        + source().shortName()
+        + ", "
+        + place()
+        + "; code gives "
+        + value()
+        + "; allowed "
+        + toleranceWords();
+  }
+
+  /** A row being written. */
+  static final class Draft {
+    private final String claim;
+    private Source source;
+    private String place;
+    private Kind kind;
+    private String inputs = "";
+    private String unit;
+    private double expected;
+    private String expectedText;
+    private double least;
+    private double most;
+    private Tolerance tolerance;
+    private String bandReason;
+
+    private Draft(String claim) {
+      this.claim = claim;
+    }
+
+    /** Which source, and where in it. */
+    Draft source(Source source, String place) {
+      this.source = source;
+      this.place = place;
+      return this;
+    }
+
+    Draft kind(Kind kind) {
+      this.kind = kind;
+      return this;
+    }
+
+    /** Inputs in words, with units. */
+    Draft given(String inputs) {
+      this.inputs = inputs;
+      return this;
+    }
+
+    /** An expected value; unit "1" for a ratio. */
+    Draft expects(double expected, String unit, Tolerance tolerance) {
+      return expects(
+          expected,
+          Figures.rounded(expected, 10 * tolerance.absoluteFor(expected)),
+          unit,
+          tolerance);
+    }
+
+    /** An expected value with its digits as printed. */
+    Draft expects(double expected, String asPrinted, String unit, Tolerance tolerance) {
+      this.expected = expected;
+      this.expectedText = asPrinted;
+      this.unit = unit;
+      this.tolerance = tolerance;
+      double margin = tolerance.absoluteFor(expected);
+      this.least = expected - margin;
+      this.most = expected + margin;
+      return this;
+    }
+
+    /** A plausibility band, both ends allowed. */
+    Draft expectsBetween(double least, double most, String unit, String reason) {
+      this.least = least;
+      this.most = most;
+      this.unit = unit;
+      this.bandReason = reason;
+      return this;
+    }
+
+    /** Completes the row. */
+    Row codeGives(DoubleSupplier code) {
+      Objects.requireNonNull(source, "source of: " + claim);
+      Objects.requireNonNull(kind, "kind of: " + claim);
+      Objects.requireNonNull(unit, "expectation of: " + claim);
+      if (kind == Kind.MEMORY && tolerance != null) {
+        throw new IllegalStateException("a value from memory is a band, never a value: " + claim);
+      }
+      return new Row(this, code);
+    }
+  }
+}

@@ -1,0 +1,13 @@
+package settle.sim.validation;
+
+import java.util.List;
+
+/** The rows of one subject. */
+interface RowGroup {
+
+  /** Heading in the table. */
+  String title();
+
+  /** All rows, in the order of the table. */
+  List<Row> rows();
+}

@@ -1,0 +1,60 @@
+package settle.sim.validation;
+
+/**
+ * Where expected values come from. The name of a constant is what data files write after "source:".
+ */
+enum Source {
+  EN_442(
+      "EN 442-2:2014",
+      "Radiators and convectors, part 2: test methods and rating; characteristic equation"),
+  PLUG_FLOW(
+      "Plug-flow energy balance",
+      "m c dy/dx = -K' y^n and C' dy/dt = -K' y^n, elementary integrals"),
+  CHURCHILL_CHU(
+      "Churchill and Chu 1975", "Int. J. Heat Mass Transfer 18, pages 1049-1053 and 1323-1329"),
+  INCROPERA(
+      "Incropera and DeWitt",
+      "Fundamentals of Heat and Mass Transfer, 6th edition, chapters 5 and 9, Table A.4"),
+  US_ATMOSPHERE(
+      "U.S. Standard Atmosphere 1976", "NOAA/NASA/USAF, part 1: viscosity and conductivity of air"),
+  OVEN_EXAMPLE(
+      "Public textbook companion, book 1309",
+      "Example 8.5: free convection from an oven side, inputs and method"),
+  ISO_6946("ISO 6946:2017", "Thermal resistance and thermal transmittance, calculation methods"),
+  ISO_13786(
+      "ISO 13786:2007", "Dynamic thermal characteristics, clauses 7 and 8: heat transfer matrix"),
+  CARSLAW_JAEGER(
+      "Carslaw and Jaeger", "Conduction of Heat in Solids, 2nd edition 1959, sections 2.4 to 2.7"),
+  IAPWS_IF97(
+      "IAPWS-IF97", "Industrial formulation for water and steam, release of 2007, revised 2012"),
+  IAPWS_2011(
+      "IAPWS 2011",
+      "Thermal conductivity of ordinary water substance; SR6-08 for liquid water at 0.1 MPa"),
+  IF97_LIBRARY("com.hummeling:if97 1.0.5", "General-purpose library of IAPWS-IF97"),
+  EN_1057("EN 1057", "Seamless round copper tubes for water and gas: diameters and walls"),
+  ISO_10456(
+      "EN ISO 10456:2007", "Building materials and products: tabulated design values, Table 3"),
+  COLEBROOK("Colebrook 1939", "J. Inst. Civ. Eng. 11, pages 133-156"),
+  CENGEL("Cengel and Cimbala", "Fluid Mechanics, examples 8-2 and 8-3"),
+  WHITE("White", "Fluid Mechanics, example 6.7"),
+  IEC_60534("IEC 60534-1", "Control valves: flow coefficient Kv; also VDI/VDE 2173"),
+  STOICHIOMETRY(
+      "Combustion of methane",
+      "Stoichiometry with dry air, IAPWS-IF97 saturation line, ISO 6976 heats");
+
+  private final String shortName;
+  private final String about;
+
+  Source(String shortName, String about) {
+    this.shortName = shortName;
+    this.about = about;
+  }
+
+  String shortName() {
+    return shortName;
+  }
+
+  String about() {
+    return about;
+  }
+}
