@@ -7,14 +7,14 @@ import settle.sim.units.Range;
  * needs: its resistance and the heat it holds per square metre.
  *
  * @param name what the layer is, as declared
- * @param resistance thermal resistance of the whole layer [m2 K/W], above 0
+ * @param resistance thermal resistance of the whole layer [m2 K/W], 0 for a lump of heat capacity
  * @param arealCapacity heat capacity per square metre [J/(m2 K)], 0 for an air layer
  */
 public record Layer(String name, double resistance, double arealCapacity) {
 
   /** Checks the ranges. */
   public Layer {
-    Range.positive("thermal resistance of layer \"" + name + "\"", resistance, "m2 K/W");
+    Range.notNegative("thermal resistance of layer \"" + name + "\"", resistance, "m2 K/W");
     Range.notNegative("areal heat capacity of layer \"" + name + "\"", arealCapacity, "J/(m2 K)");
   }
 
@@ -45,6 +45,7 @@ public record Layer(String name, double resistance, double arealCapacity) {
    * @return the layer, without heat capacity
    */
   public static Layer cavity(String name, double resistance) {
+    Range.positive("thermal resistance of layer \"" + name + "\"", resistance, "m2 K/W");
     return new Layer(name, resistance, 0);
   }
 

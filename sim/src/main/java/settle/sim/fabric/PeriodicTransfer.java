@@ -12,6 +12,7 @@ import settle.sim.units.Range;
  *   (theta2, q2) = Z (theta1, q1),   Z = Z_se Z_N ... Z_1 Z_si          1 = inside, 2 = outside
  *   layer:  Z11 = Z22 = cosh g,  Z12 = -R sinh(g)/g,  Z21 = -g sinh(g)/R,   g = sqrt(j 2 pi R C/T)
  *   film or air layer:  Z11 = Z22 = 1,  Z12 = -R,  Z21 = 0
+ *   lump without resistance:  Z11 = Z22 = 1,  Z12 = 0,  Z21 = -j 2 pi C/T
  * </pre>
  *
  * <p>with R the layer's resistance and C its areal capacity. Accurate to rounding while 2 pi R C/T
@@ -165,6 +166,10 @@ public final class PeriodicTransfer {
       double r = layer.resistance();
       if (layer.arealCapacity() == 0) {
         return resistance(r);
+      }
+      if (r == 0) {
+        Complex store = new Complex(0, -2 * Math.PI * layer.arealCapacity() / period);
+        return new Matrix(Complex.ONE, Complex.ZERO, store, Complex.ONE);
       }
       Complex g = new Complex(0, 2 * Math.PI * r * layer.arealCapacity() / period).sqrt();
       Complex sinh = g.sinh();

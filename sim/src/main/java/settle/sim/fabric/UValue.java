@@ -30,17 +30,6 @@ public final class UValue {
   }
 
   /**
-   * U-value of homogeneous layers to the outside air.
-   *
-   * @param layers from inside to outside
-   * @param heatFlow direction of heat flow
-   * @return U [W/(m2 K)]
-   */
-  public static double of(List<Layer> layers, HeatFlow heatFlow) {
-    return 1 / totalResistance(layers, heatFlow.insideResistance(), HeatFlow.OUTSIDE_RESISTANCE);
-  }
-
-  /**
    * One way through an inhomogeneous element: a share of the area and the layers crossed there.
    *
    * @param areaShare share of the area, above 0 and at most 1

@@ -3,6 +3,7 @@ package settle.sim.fabric;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +19,7 @@ class PeriodicTransferTest {
         PeriodicTransfer.of(List.of(CONCRETE, WOOL), 0.13, 0.04, 50 * 365 * 86_400.0);
     assertThat(year.decrement()).isCloseTo(1, within(1e-6));
     assertThat(year.insideAdmittance())
-        .isCloseTo(UValue.of(List.of(CONCRETE, WOOL), HeatFlow.HORIZONTAL), within(1e-4));
+        .isCloseTo(1 / UValue.totalResistance(List.of(CONCRETE, WOOL), 0.13, 0.04), within(1e-4));
   }
 
   @Test
@@ -56,5 +57,19 @@ class PeriodicTransferTest {
     double radians =
         PeriodicTransfer.of(List.of(thick), 0.13, 0.04, 86_400).lag() * 2 * Math.PI / 86_400;
     assertThat(radians).isGreaterThan(Math.PI).isCloseTo(0.6 / 0.1436, within(0.8));
+  }
+
+  @Test
+  void manyLumpsApproachTheLayer() {
+    List<Layer> ladder = new ArrayList<>();
+    for (int i = 0; i < 400; i++) {
+      ladder.add(Layer.cavity("half", CONCRETE.resistance() / 800));
+      ladder.add(new Layer("lump", 0, CONCRETE.arealCapacity() / 400));
+      ladder.add(Layer.cavity("half", CONCRETE.resistance() / 800));
+    }
+    PeriodicTransfer lumps = PeriodicTransfer.of(ladder, 0.13, 0.04, 86_400);
+    PeriodicTransfer exact = PeriodicTransfer.of(List.of(CONCRETE), 0.13, 0.04, 86_400);
+    assertThat(lumps.insideAdmittance()).isCloseTo(exact.insideAdmittance(), within(1e-4));
+    assertThat(lumps.lag()).isCloseTo(exact.lag(), within(1.0));
   }
 }
