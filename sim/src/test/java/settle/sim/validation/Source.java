@@ -25,6 +25,7 @@ enum Source {
       "ISO 13786:2007", "Dynamic thermal characteristics, clauses 7 and 8: heat transfer matrix"),
   CARSLAW_JAEGER(
       "Carslaw and Jaeger", "Conduction of Heat in Solids, 2nd edition 1959, sections 2.4 to 2.7"),
+  GEANKOPLIS("Geankoplis", "Transport Processes and Unit Operations, example 5.3-1"),
   IAPWS_IF97(
       "IAPWS-IF97", "Industrial formulation for water and steam, release of 2007, revised 2012"),
   IAPWS_2011(

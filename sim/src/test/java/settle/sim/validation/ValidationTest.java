@@ -31,7 +31,8 @@ class ValidationTest {
           new FabricRows(),
           new WaterRows(),
           new HydraulicsRows(),
-          new FlueGasRows());
+          new FlueGasRows(),
+          new ReferenceSolutionRows());
 
   private static final Map<RowGroup, List<Row>> ROWS = rowsOf(GROUPS);
 
