@@ -32,12 +32,13 @@ public record Construction(String name, List<Layer> layers) {
       String name, double uValue, double arealCapacity, Facing facing) {
     double resistance =
         Math.max(1 / uValue - facing.surfaceResistance() - Facing.EXTERNAL_RESISTANCE, 0.01);
+    double core = resistance * 1e-3;
     return new Construction(
         name,
         List.of(
-            Layer.cavity("inner half", resistance / 2),
-            new Layer("mass", 0, arealCapacity),
-            Layer.cavity("outer half", resistance / 2)));
+            Layer.cavity("inner half", (resistance - core) / 2),
+            new Layer("mass", core, arealCapacity),
+            Layer.cavity("outer half", (resistance - core) / 2)));
   }
 
   /** Resistance of all layers, surfaces not included [m²K/W]. */

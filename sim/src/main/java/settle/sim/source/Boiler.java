@@ -9,8 +9,8 @@ package settle.sim.source;
  * @param flowSetPoint flow temperature asked for [°C]
  * @param switchingBand half-band: off at set-point + band, on at set-point - band [K]
  * @param thermalMass heat capacity of its water and metal [J/K]
- * @param proportionalGain of its flow-temperature controller [W/K]
- * @param integralTime of that controller [s]
+ * @param controlTime time constant with which its controller, tuned so that its integral action cancels the boiler's own lag,
+ *     brings the flow temperature to set-point while neither power limit is met [s]
  * @param antiCycleTime least time from burner off to the next start [s]
  * @param overRunTime how long the pump runs on after the call for heat ends [s]
  * @param standingLoss casing loss to its surroundings, which are taken at 20 °C [W/K]
@@ -23,8 +23,7 @@ public record Boiler(
     double flowSetPoint,
     double switchingBand,
     double thermalMass,
-    double proportionalGain,
-    double integralTime,
+    double controlTime,
     double antiCycleTime,
     double overRunTime,
     double standingLoss,
@@ -36,7 +35,7 @@ public record Boiler(
         name, minimumPower > 0 && maximumPower >= minimumPower, "need 0 < least <= largest power");
     require(name, switchingBand > 0, "switching band must be > 0 K");
     require(name, thermalMass > 0, "thermal mass must be > 0 J/K");
-    require(name, proportionalGain > 0 && integralTime > 0, "controller gains must be > 0");
+    require(name, controlTime > 0, "control time must be > 0 s");
     require(name, antiCycleTime >= 0 && overRunTime >= 0, "times must be >= 0 s");
     require(name, standingLoss >= 0, "standing loss must be >= 0 W/K");
   }

@@ -1,0 +1,41 @@
+package settle.sim.emitter;
+
+/**
+ * Steps the water in one emitter. A step is first tried, as often as its neighbours need to agree with it, then accepted: a trial
+ * always begins from the last accepted state.
+ */
+public interface EmitterStepper {
+
+  /**
+   * Tries a step.
+   *
+   * @param length of the step [s], > 0
+   * @param capacityFlow m c of the water [W/K], >= 0
+   * @param inlet mean inlet temperature [°C]; ignored without flow
+   * @param reference mean temperature the emission refers to, T_ref [°C]
+   */
+  void attempt(double length, double capacityFlow, double inlet, double reference);
+
+  /** Heat emitted over the attempted step [J]. */
+  double emitted();
+
+  /** Flow-weighted mean temperature of the water that left in the attempted step [°C]; the last cell's mean without flow. */
+  double meanReturn();
+
+  /** Emission at the end of the attempted step [W]. */
+  double emissionNow();
+
+  /** Makes the attempted step the state. */
+  void accept();
+
+  /** Heat stored in water and metal, above 0 °C [J]. */
+  double stored();
+
+  /**
+   * Temperature along the path in the accepted state.
+   *
+   * @param shares where, as shares of the way from inlet to outlet [-], ascending; not modified
+   * @param temperatures receives the temperatures [°C], same length
+   */
+  void profile(double[] shares, double[] temperatures);
+}

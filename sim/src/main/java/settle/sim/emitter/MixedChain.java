@@ -1,0 +1,171 @@
+package settle.sim.emitter;
+
+/**
+ * Steps a radiator: a chain of well-mixed cells, C dT/dt = m c (T_before - T) - K max(T - T_ref, 0)^n.
+ *
+ * <p>Within a step the emission is written K g (T - T_ref) with g = y^(n-1) at the cell's mean excess, and the mean of the water
+ * coming in stands for its course: each cell then relaxes exponentially, and its mean is exact. g is brought into agreement with the mean
+ * by repetition. Without flow all cells cool in place.
+ */
+public final class MixedChain implements EmitterStepper {
+
+  /** Excess moved from where g was last computed in full [K]; within it g follows to second order, to 1e-6 of itself. */
+  private static final double KEEP = 0.5;
+
+  private static final int REPEATS = 8;
+  private static final double AGREEMENT = 1e-5;
+
+  // Model
+  private final int cells;
+  private final double cellCapacity;
+  private final double coefficient;
+  private final double exponent;
+
+  // State
+  private double[] temperature;
+  private double lastReference;
+
+  // Excess at which y^(n-1) was last computed, and the value
+  private final double[] anchor;
+  private final double[] anchorPower;
+
+  // Attempt
+  private double[] next;
+  private final double[] meanExcess;
+  private double emittedHeat;
+  private double returnTemperature;
+  private double nextReference;
+
+  /**
+   * @param cells number of cells, >= 1
+   * @param heatCapacity water and metal of the whole radiator [J/K]
+   * @param cellCoefficient K of one cell [W/K^n]
+   * @param exponent n [-]
+   * @param startTemperature of the water [°C]
+   */
+  public MixedChain(
+      int cells,
+      double heatCapacity,
+      double cellCoefficient,
+      double exponent,
+      double startTemperature) {
+    this.cells = cells;
+    cellCapacity = heatCapacity / cells;
+    coefficient = cellCoefficient;
+    this.exponent = exponent;
+    temperature = new double[cells];
+    next = new double[cells];
+    anchor = new double[cells];
+    anchorPower = new double[cells];
+    meanExcess = new double[cells];
+    java.util.Arrays.fill(temperature, startTemperature);
+    java.util.Arrays.fill(next, startTemperature);
+    java.util.Arrays.fill(anchor, Double.NaN);
+  }
+
+  @Override
+  public void attempt(double length, double capacityFlow, double inlet, double reference) {
+    nextReference = reference;
+    emittedHeat = 0;
+    double before = inlet;
+    double shift = reference - lastReference;
+    for (int i = 0; i < cells; i++) {
+      double start = temperature[i];
+      // First guess of the mean excess: the last mean, or where the cell stands if the inlet is about to change it.
+      double y = Double.isNaN(anchor[i]) ? start - reference : meanExcess[i] - shift;
+      double mean = start;
+      double end = start;
+      for (int k = 0; k < REPEATS; k++) {
+        double conductance = y > 0 ? coefficient * power(i, y) : 0;
+        double total = capacityFlow + conductance;
+        if (total == 0) {
+          mean = start;
+          end = start;
+          break;
+        }
+        double settled = (capacityFlow * before + conductance * reference) / total;
+        if (capacityFlow == 0) {
+          settled = reference;
+        }
+        double x = total / cellCapacity * length;
+        double decay = Math.exp(-x);
+        double phi = x < 1e-5 ? 1 - x / 2 : (1 - decay) / x;
+        end = settled + (start - settled) * decay;
+        mean = settled + (start - settled) * phi;
+        double changed = mean - reference - y;
+        y = mean - reference;
+        if (Math.abs(changed) < AGREEMENT) {
+          break;
+        }
+      }
+      meanExcess[i] = y;
+      next[i] = end;
+      emittedHeat += cellCapacity * (start - end);
+      if (capacityFlow > 0) {
+        emittedHeat += capacityFlow * length * (before - mean);
+        before = mean;
+      }
+    }
+    returnTemperature = capacityFlow > 0 ? before : next[cells - 1];
+  }
+
+  /** y^(n-1), kept until the excess has moved by {@link #KEEP} and followed by its Taylor series in between. */
+  private double power(int cell, double y) {
+    double n1 = exponent - 1;
+    double d = y - anchor[cell];
+    if (!(Math.abs(d) < KEEP && Math.abs(d) < 0.05 * y)) {
+      anchor[cell] = y;
+      anchorPower[cell] = Math.pow(y, n1);
+      return anchorPower[cell];
+    }
+    double r = d / anchor[cell];
+    return anchorPower[cell] * (1 + n1 * r * (1 + (n1 - 1) / 2 * r * (1 + (n1 - 2) / 3 * r)));
+  }
+
+  @Override
+  public double emitted() {
+    return emittedHeat;
+  }
+
+  @Override
+  public double meanReturn() {
+    return returnTemperature;
+  }
+
+  @Override
+  public double emissionNow() {
+    double sum = 0;
+    for (int i = 0; i < cells; i++) {
+      double y = next[i] - nextReference;
+      if (y > 0) {
+        sum += coefficient * y * power(i, y);
+      }
+    }
+    return sum;
+  }
+
+  @Override
+  public void accept() {
+    double[] swap = temperature;
+    temperature = next;
+    next = swap;
+    lastReference = nextReference;
+  }
+
+  @Override
+  public double stored() {
+    double sum = 0;
+    for (double t : temperature) {
+      sum += t;
+    }
+    return cellCapacity * sum;
+  }
+
+  @Override
+  public void profile(double[] shares, double[] temperatures) {
+    for (int k = 0; k < shares.length; k++) {
+      int cell = Math.min((int) (shares[k] * cells), cells - 1);
+      temperatures[k] = temperature[cell];
+    }
+  }
+}

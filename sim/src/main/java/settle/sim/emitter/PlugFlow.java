@@ -1,0 +1,321 @@
+package settle.sim.emitter;
+
+/**
+ * Steps a perimeter emitter: water moves as a plug, in parcels.
+ *
+ * <p>Along the path, C' dT/dt + m c dT/dx = -K' max(T - T_ref, 0)^n. For water that moves along, with y = T - T_ref and w =
+ * y^(1-n), this is dw/dt = kappa = (n-1) K'/C' (n = 1: w = -ln y, kappa = K'/C'): every parcel ages alike, wherever it is and
+ * however fast it moves. A parcel is a stretch of water that entered in one step at one temperature; w is linear along it, so that the two
+ * edge temperatures describe it exactly while T_ref holds. Over a step T_ref is its mean.
+ *
+ * <p>Heat emitted is what came in, less what left, less what is stored more. Water colder than T_ref passes unchanged.
+ */
+public final class PlugFlow implements EmitterStepper {
+
+  /** Excess below which water no longer emits [K]. */
+  private static final double LEAST_EXCESS = 1e-7;
+
+  /** Neighbouring parcels are joined if no temperature changes by more than this [K]. */
+  private static final double JOIN_TOLERANCE = 0.004;
+
+  /** A parcel shorter than this share of the path is joined to the next. */
+  private static final double SHORTEST_SHARE = 1.0 / 200;
+
+  private static final int CAPACITY = 512;
+
+  // Model
+  private final double length;
+  private final double heatCapacity;
+  private final double exponent;
+  private final double emission;
+  private final double kappa;
+  private final double power;
+  private final boolean linear;
+
+  // State: parcels from inlet to outlet, edges upstream and downstream
+  private int count = 1;
+  private double[] size = new double[CAPACITY];
+  private double[] upper = new double[CAPACITY];
+  private double[] lower = new double[CAPACITY];
+  private double storedHeat;
+
+  // Attempt
+  private int nextCount;
+  private double[] nextSize = new double[CAPACITY];
+  private double[] nextUpper = new double[CAPACITY];
+  private double[] nextLower = new double[CAPACITY];
+  private final double[] nextUpperW = new double[CAPACITY];
+  private final double[] nextLowerW = new double[CAPACITY];
+  private double nextStored;
+  private double nextReference;
+  private double emittedHeat;
+  private double returnTemperature;
+
+  /**
+   * @param length of the path [m]
+   * @param heatCapacity C', water and metal [J/(m K)]
+   * @param coefficient K' L [W/K^n]
+   * @param exponent n [-]
+   * @param startTemperature of the water [°C]
+   */
+  public PlugFlow(
+      double length,
+      double heatCapacity,
+      double coefficient,
+      double exponent,
+      double startTemperature) {
+    this.length = length;
+    this.heatCapacity = heatCapacity;
+    this.exponent = exponent;
+    emission = coefficient / length;
+    linear = exponent == 1;
+    kappa = (linear ? 1 : exponent - 1) * emission / heatCapacity;
+    power = linear ? 0 : -1 / (exponent - 1);
+    size[0] = length;
+    upper[0] = startTemperature;
+    lower[0] = startTemperature;
+    storedHeat = heatCapacity * length * startTemperature;
+    returnTemperature = startTemperature;
+  }
+
+  @Override
+  public void attempt(double stepLength, double capacityFlow, double inlet, double reference) {
+    double speed = capacityFlow / heatCapacity;
+    double moved = speed * stepLength;
+    nextReference = reference;
+    nextCount = 0;
+    nextStored = 0;
+    double left = 0;
+    double position = 0;
+    if (moved > 0) {
+      double y = inlet - reference;
+      double w = toW(y);
+      double stay = Math.min(moved, length);
+      double age = stay / speed;
+      double endW = aged(w, age);
+      double endY = y > LEAST_EXCESS ? toY(endW) : y;
+      push(stay, y, endY, w, endW);
+      // What entered and left again within the step did so at the same age, and so at the same temperature.
+      left += (moved - stay) * endY;
+      position = stay;
+    }
+    double passed = moved;
+    double growth = kappa * stepLength;
+    for (int i = 0; i < count; i++) {
+      double yu = upper[i] - reference;
+      double yl = lower[i] - reference;
+      double wu = toW(yu);
+      double wl = yl == yu ? wu : toW(yl);
+      double from = passed;
+      passed += size[i];
+      double stay = Math.min(passed, length) - from;
+      if (stay >= size[i] * (1 - 1e-12)) {
+        pushAged(size[i], yu, yl, wu, wl, growth);
+        position += size[i];
+        continue;
+      }
+      // Cut at the outlet; w is linear along the parcel.
+      double cutW = wu;
+      double cutY = yu;
+      double cutFrom = from;
+      if (stay > 0) {
+        double share = stay / size[i];
+        if (yu > LEAST_EXCESS && yl > LEAST_EXCESS) {
+          cutW = wu + (wl - wu) * share;
+          cutY = toY(cutW);
+        } else {
+          cutY = yu + (yl - yu) * share;
+          cutW = toW(cutY);
+        }
+        pushAged(length - position, yu, cutY, wu, cutW, growth);
+        position = length;
+        cutFrom = length;
+      }
+      // Each point beyond the outlet left when it had aged by as long as it took to get there.
+      double ageFrom = stepLength - (cutFrom - length) / speed;
+      double ageTo = stepLength - (passed - length) / speed;
+      double exitUpperW = aged(cutW, ageFrom);
+      double exitLowerW = aged(wl, ageTo);
+      double exitUpper = cutY > LEAST_EXCESS ? toY(exitUpperW) : cutY;
+      double exitLower = yl > LEAST_EXCESS ? toY(exitLowerW) : yl;
+      left += (passed - cutFrom) * mean(exitUpper, exitLower, exitUpperW, exitLowerW);
+    }
+    for (int i = 0; i < nextCount; i++) {
+      nextStored +=
+          nextSize[i]
+              * mean(
+                  nextUpper[i] - reference,
+                  nextLower[i] - reference,
+                  nextUpperW[i],
+                  nextLowerW[i]);
+    }
+    nextStored = heatCapacity * (nextStored + length * reference);
+    double leaving = heatCapacity * (left + moved * reference);
+    double entering = moved > 0 ? heatCapacity * moved * inlet : 0;
+    emittedHeat = storedHeat + entering - leaving - nextStored;
+    returnTemperature = moved > 0 ? reference + left / moved : nextLower[nextCount - 1];
+  }
+
+  private void pushAged(double parcel, double yu, double yl, double wu, double wl, double growth) {
+    if (parcel <= 0) {
+      return;
+    }
+    double newWu = wu + growth;
+    double newWl = wl + growth;
+    double newYu = yu > LEAST_EXCESS ? toY(newWu) : yu;
+    double newYl = yl == yu ? newYu : yl > LEAST_EXCESS ? toY(newWl) : yl;
+    push(parcel, newYu, newYl, newWu, newWl);
+  }
+
+  /** Adds a parcel downstream, joining it to the last one where that changes next to nothing. */
+  private void push(double parcel, double yu, double yl, double wu, double wl) {
+    int last = nextCount - 1;
+    if (last >= 0 && joins(last, parcel, yu, yl, wu, wl)) {
+      nextSize[last] += parcel;
+      nextLower[last] = yl + nextReference;
+      nextLowerW[last] = wl;
+      return;
+    }
+    nextSize[nextCount] = parcel;
+    nextUpper[nextCount] = yu + nextReference;
+    nextLower[nextCount] = yl + nextReference;
+    nextUpperW[nextCount] = wu;
+    nextLowerW[nextCount] = wl;
+    nextCount++;
+  }
+
+  private boolean joins(int last, double parcel, double yu, double yl, double wu, double wl) {
+    double before = nextSize[last];
+    double shortest = SHORTEST_SHARE * length;
+    if (before < shortest && parcel < shortest) {
+      return true;
+    }
+    double lastYl = nextLower[last] - nextReference;
+    double lastYu = nextUpper[last] - nextReference;
+    if (Math.abs(lastYl - yu) > JOIN_TOLERANCE) {
+      return false;
+    }
+    double share = before / (before + parcel);
+    if (yl <= LEAST_EXCESS || yu <= LEAST_EXCESS || lastYu <= LEAST_EXCESS) {
+      return Math.abs(lastYu + (yl - lastYu) * share - yu) < JOIN_TOLERANCE;
+    }
+    double joinedW = nextUpperW[last] + (wl - nextUpperW[last]) * share;
+    double deviation = linear ? (joinedW - wu) * yu : (joinedW - wu) * yu * power / wu;
+    return Math.abs(deviation) < JOIN_TOLERANCE;
+  }
+
+  private double toW(double y) {
+    if (y <= LEAST_EXCESS) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return linear ? -Math.log(y) : Math.pow(y, 1 - exponent);
+  }
+
+  private double toY(double w) {
+    return linear ? Math.exp(-w) : Math.pow(w, power);
+  }
+
+  private double aged(double w, double age) {
+    return w + kappa * age;
+  }
+
+  /** Mean excess between two points of a profile along which w is linear. */
+  private double mean(double y1, double y2, double w1, double w2) {
+    if (y1 <= LEAST_EXCESS || y2 <= LEAST_EXCESS) {
+      return (y1 + y2) / 2;
+    }
+    if (linear) {
+      double d = w2 - w1;
+      return Math.abs(d) < 1e-3 ? y1 * (1 - d / 2 * (1 - d / 3 * (1 - d / 4))) : (y1 - y2) / d;
+    }
+    double d = (w2 - w1) / w1;
+    if (Math.abs(d) < 1e-3) {
+      double p = -power;
+      return y1 * (1 - p * d / 2 * (1 - (p + 1) * d / 3 * (1 - (p + 2) * d / 4)));
+    }
+    return (exponent - 1) / (exponent - 2) * (y2 * w2 - y1 * w1) / (w2 - w1);
+  }
+
+  @Override
+  public double emitted() {
+    return emittedHeat;
+  }
+
+  @Override
+  public double meanReturn() {
+    return returnTemperature;
+  }
+
+  @Override
+  public double emissionNow() {
+    double sum = 0;
+    for (int i = 0; i < nextCount; i++) {
+      double y1 = nextUpper[i] - nextReference;
+      double y2 = nextLower[i] - nextReference;
+      if (y1 <= LEAST_EXCESS && y2 <= LEAST_EXCESS) {
+        continue;
+      }
+      sum += nextSize[i] * meanPower(y1, y2, nextUpperW[i], nextLowerW[i]);
+    }
+    return emission * sum;
+  }
+
+  /** Mean of y^n between two points of a profile along which w is linear: (n-1)(y1 - y2)/(w2 - w1). */
+  private double meanPower(double y1, double y2, double w1, double w2) {
+    if (y1 <= LEAST_EXCESS || y2 <= LEAST_EXCESS) {
+      return Math.pow(Math.max(y1, y2) / 2, exponent);
+    }
+    if (linear) {
+      return mean(y1, y2, w1, w2);
+    }
+    double d = w2 - w1;
+    return Math.abs(d) < 1e-6 * w1 ? y1 / w1 : (exponent - 1) * (y1 - y2) / d;
+  }
+
+  @Override
+  public void accept() {
+    double[] swap = size;
+    size = nextSize;
+    nextSize = swap;
+    swap = upper;
+    upper = nextUpper;
+    nextUpper = swap;
+    swap = lower;
+    lower = nextLower;
+    nextLower = swap;
+    count = nextCount;
+    storedHeat = nextStored;
+  }
+
+  @Override
+  public double stored() {
+    return storedHeat;
+  }
+
+  /** Number of parcels now. */
+  public int parcels() {
+    return count;
+  }
+
+  @Override
+  public void profile(double[] shares, double[] temperatures) {
+    int i = 0;
+    double from = 0;
+    for (int k = 0; k < shares.length; k++) {
+      double x = shares[k] * length;
+      while (i < count - 1 && x > from + size[i]) {
+        from += size[i];
+        i++;
+      }
+      double share = Math.min(Math.max((x - from) / size[i], 0), 1);
+      double y1 = upper[i] - nextReference;
+      double y2 = lower[i] - nextReference;
+      if (y1 > LEAST_EXCESS && y2 > LEAST_EXCESS) {
+        double w1 = toW(y1);
+        temperatures[k] = nextReference + toY(w1 + (toW(y2) - w1) * share);
+      } else {
+        temperatures[k] = upper[i] + (lower[i] - upper[i]) * share;
+      }
+    }
+  }
+}

@@ -1,0 +1,177 @@
+package settle.sim.room;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import settle.sim.fabric.Boundary;
+import settle.sim.fabric.Facing;
+import settle.sim.fabric.Ladder;
+import settle.sim.fabric.Surface;
+import settle.sim.fabric.Window;
+
+/**
+ * One room as a network of nodes and conductances, before it is solved: air, radiant star, faces and lumps. Faces and star hold no
+ * heat.
+ *
+ * <p>Links to other rooms (a partition cut in two, an open door) are not part of the network: they enter as a heat flow at a node.
+ */
+final class RoomNetwork {
+
+  /** Node of the air. */
+  static final int AIR = 0;
+
+  /** Node of the radiant star. */
+  static final int STAR = 1;
+
+  private final List<Double> capacity = new ArrayList<>();
+  private final List<Double> outdoor = new ArrayList<>();
+  private final List<Double> heldConductance = new ArrayList<>();
+  private final List<Double> heldFlow = new ArrayList<>();
+  private final List<int[]> ends = new ArrayList<>();
+  private final List<Double> conductance = new ArrayList<>();
+  private final Map<String, Integer> faces = new HashMap<>();
+
+  /**
+   * @param room the room
+   * @param refinement how much finer than usual the fabric is cut [-]
+   */
+  RoomNetwork(Room room, double refinement) {
+    add(room.airCapacity());
+    add(0);
+    addOutdoor(AIR, room.ventilationConductance());
+    for (Surface surface : room.surfaces()) {
+      addSurface(surface, refinement);
+    }
+    for (Window window : room.windows()) {
+      int face = addFace(window.name(), Facing.WALL, window.area());
+      double resistance = 1 / window.uValue() - Facing.WALL.surfaceResistance();
+      addOutdoor(face, window.area() / resistance);
+    }
+  }
+
+  private void addSurface(Surface surface, double refinement) {
+    int last = addFace(surface.name(), surface.facing(), surface.area());
+    Ladder ladder = Ladder.of(surface.construction(), false, refinement);
+    double area = surface.area();
+    for (int i = 0; i < ladder.lumps(); i++) {
+      int lump = add(ladder.capacity(i) * area);
+      join(last, lump, area / ladder.resistance(i));
+      last = lump;
+    }
+    double rest = ladder.resistance(ladder.lumps());
+    if (surface.boundary() instanceof Boundary.Outdoors) {
+      addOutdoor(last, area / (rest + Facing.EXTERNAL_RESISTANCE));
+    } else if (surface.boundary() instanceof Boundary.Held held) {
+      // Behind a party wall or on the ground the far film is part of what is held.
+      double g = area / Math.max(rest, 1e-3);
+      heldConductance.set(last, heldConductance.get(last) + g);
+      heldFlow.set(last, heldFlow.get(last) + g * held.temperature());
+    }
+  }
+
+  /**
+   * Adds this room's part of a partition.
+   *
+   * @param name its name
+   * @param facing which way it faces here
+   * @param area [m²]
+   * @param ladder the whole partition
+   * @param from first lump that belongs to this room, counted from the ladder's first face
+   * @param to lump after the last one
+   * @param reversed whether this room sees the ladder's far face
+   * @return node at which the other part is linked
+   */
+  int addPartitionPart(
+      String name, Facing facing, double area, Ladder ladder, int from, int to, boolean reversed) {
+    int last = addFace(name, facing, area);
+    for (int k = 0; k < to - from; k++) {
+      int i = reversed ? to - 1 - k : from + k;
+      int lump = add(ladder.capacity(i) * area);
+      join(last, lump, area / ladder.resistance(reversed ? i + 1 : i));
+      last = lump;
+    }
+    return last;
+  }
+
+  private int addFace(String name, Facing facing, double area) {
+    int face = add(0);
+    faces.put(name, face);
+    join(AIR, face, facing.convectiveCoefficient() * area);
+    join(STAR, face, Facing.RADIATIVE_COEFFICIENT * area);
+    return face;
+  }
+
+  private int add(double heatCapacity) {
+    capacity.add(heatCapacity);
+    outdoor.add(0.0);
+    heldConductance.add(0.0);
+    heldFlow.add(0.0);
+    return capacity.size() - 1;
+  }
+
+  private void addOutdoor(int node, double g) {
+    outdoor.set(node, outdoor.get(node) + g);
+  }
+
+  private void join(int a, int b, double g) {
+    ends.add(new int[] {a, b});
+    conductance.add(g);
+  }
+
+  int nodes() {
+    return capacity.size();
+  }
+
+  /** Heat capacity of a node [J/K]. */
+  double capacity(int node) {
+    return capacity.get(node);
+  }
+
+  /** Conductance from a node to outdoors [W/K]. */
+  double outdoor(int node) {
+    return outdoor.get(node);
+  }
+
+  /** Conductance from a node to held temperatures [W/K]. */
+  double heldConductance(int node) {
+    return heldConductance.get(node);
+  }
+
+  /** Heat that would flow into a node at 0 °C from held temperatures [W]. */
+  double heldFlow(int node) {
+    return heldFlow.get(node);
+  }
+
+  /**
+   * Node of a named surface's or window's face.
+   *
+   * @throws IllegalArgumentException if the room has none of that name
+   */
+  int face(String name) {
+    Integer node = faces.get(name);
+    if (node == null) {
+      throw new IllegalArgumentException("no surface is called '" + name + "'");
+    }
+    return node;
+  }
+
+  /** Matrix of the balance: heat leaving each node per kelvin of each node [W/K]. */
+  double[][] balance() {
+    int n = nodes();
+    double[][] k = new double[n][n];
+    for (int e = 0; e < conductance.size(); e++) {
+      int a = ends.get(e)[0];
+      int b = ends.get(e)[1];
+      double g = conductance.get(e);
+      k[a][a] += g;
+      k[b][b] += g;
+      k[a][b] -= g;
+      k[b][a] -= g;
+    }
+    for (int i = 0; i < n; i++) {
+      k[i][i] += outdoor(i) + heldConductance(i);
+    }
+    return k;
+  }
+}

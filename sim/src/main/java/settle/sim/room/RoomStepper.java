@@ -1,0 +1,257 @@
+package settle.sim.room;
+
+import java.util.Arrays;
+
+/**
+ * Steps air and fabric of all rooms: exact for inputs that hold over the step.
+ *
+ * <p>Order within a step: set outdoor temperature and gains; {@link #begin}; read mean temperatures and set heats as often as the
+ * emitters need to agree with them; {@link #settleLinks}; {@link #finish}.
+ */
+public final class RoomStepper {
+
+  /** Sweeps over the links; neighbouring links of one room influence each other weakly. */
+  private static final int LINK_SWEEPS = 3;
+
+  // Model
+  private final HouseFabric fabric;
+  private final int rooms;
+  private final int links;
+
+  // State: modes and inputs in force, per room
+  private final double[][] z;
+  private final double[][] input;
+
+  // Quadrature over the run: mean modes and inputs times length
+  private final double[][] modeIntegral;
+  private final double[][] inputIntegral;
+
+  // Scratch
+  private final double[][] free;
+  private final double[][] force;
+  private ModalStep step;
+
+  /**
+   * @param fabric the house
+   * @param startTemperature of everything [°C]
+   */
+  public RoomStepper(HouseFabric fabric, double startTemperature) {
+    this.fabric = fabric;
+    rooms = fabric.rooms.length;
+    links = fabric.conductance.length;
+    z = new double[rooms][];
+    input = new double[rooms][];
+    modeIntegral = new double[rooms][];
+    inputIntegral = new double[rooms][];
+    free = new double[rooms][];
+    force = new double[rooms][];
+    for (int r = 0; r < rooms; r++) {
+      RoomModes room = fabric.rooms[r];
+      z[r] = new double[room.modes];
+      for (int m = 0; m < room.modes; m++) {
+        z[r][m] = room.uniform[m] * startTemperature;
+      }
+      input[r] = new double[room.inputs];
+      input[r][RoomModes.HELD] = 1;
+      input[r][RoomModes.OUTDOOR] = startTemperature;
+      modeIntegral[r] = new double[room.modes];
+      inputIntegral[r] = new double[room.inputs];
+      free[r] = new double[room.outputs];
+      force[r] = new double[room.modes];
+    }
+  }
+
+  /** Sets the outdoor temperature, mean over the coming step [°C]. */
+  public void setOutdoor(double temperature) {
+    for (int r = 0; r < rooms; r++) {
+      input[r][RoomModes.OUTDOOR] = temperature;
+    }
+  }
+
+  /** Sets a room's gains, mean over the coming step [W]. */
+  public void setGains(int room, double convective, double radiant) {
+    input[room][RoomModes.CONVECTIVE] = convective;
+    input[room][RoomModes.RADIANT] = radiant;
+  }
+
+  /** Sets a heat input [W]. */
+  public void setHeat(int heat, double watts) {
+    input[fabric.heatRoom[heat]][fabric.heatSlot[heat]] = watts;
+  }
+
+  /** What a step of this length [s] needs; to be kept and reused by the caller. */
+  ModalStep prepare(double length) {
+    return new ModalStep(fabric, length);
+  }
+
+  /** Begins a step: mean outputs that would come from the state alone. */
+  void begin(ModalStep modalStep) {
+    step = modalStep;
+    for (int r = 0; r < rooms; r++) {
+      double[][] rows = step.meanOutput[r];
+      double[] state = z[r];
+      double[] result = free[r];
+      for (int y = 0; y < rows.length; y++) {
+        result[y] = dot(rows[y], state);
+      }
+    }
+  }
+
+  /** Mean air temperature over the step with the inputs now set [°C]. */
+  public double meanAir(int room) {
+    return meanOutput(room, RoomModes.AIR);
+  }
+
+  /** Mean temperature of the radiant star over the step with the inputs now set [°C]. */
+  public double meanStar(int room) {
+    return meanOutput(room, RoomModes.STAR);
+  }
+
+  /**
+   * Rise of a room's mean reference temperature per watt of a heat input over the step [K/W].
+   *
+   * @param heat the heat input
+   * @param radiantFraction weight of the star; the air has the rest [-]
+   */
+  public double referenceRise(int heat, double radiantFraction) {
+    double[][] d = step.meanDirect[fabric.heatRoom[heat]];
+    int slot = fabric.heatSlot[heat];
+    return radiantFraction * d[RoomModes.STAR][slot]
+        + (1 - radiantFraction) * d[RoomModes.AIR][slot];
+  }
+
+  private double meanOutput(int room, int row) {
+    return free[room][row] + dot(step.meanDirect[room][row], input[room]);
+  }
+
+  /**
+   * Finds the mean heat flow of every link from the mean temperatures at its ends: q = G (T_first - T_second), each link solved with its
+   * own influence on its ends, swept over all links.
+   */
+  public void settleLinks() {
+    for (int sweep = 0; sweep < LINK_SWEEPS; sweep++) {
+      for (int l = 0; l < links; l++) {
+        int a = fabric.firstRoom[l];
+        int b = fabric.secondRoom[l];
+        int slotA = fabric.firstSlot[l];
+        int slotB = fabric.secondSlot[l];
+        double ta = meanOutput(a, fabric.firstRow[l]);
+        double tb = meanOutput(b, fabric.secondRow[l]);
+        double g = fabric.conductance[l];
+        double q = input[a][slotA];
+        double own =
+            step.meanDirect[b][fabric.secondRow[l]][slotB]
+                - step.meanDirect[a][fabric.firstRow[l]][slotA];
+        q += (g * (ta - tb) - q) / (1 + g * own);
+        input[a][slotA] = q;
+        input[b][slotB] = q;
+      }
+    }
+  }
+
+  /** Advances the state over the step with the inputs now set. */
+  public void finish() {
+    double h = step.length;
+    for (int r = 0; r < rooms; r++) {
+      RoomModes room = fabric.rooms[r];
+      double[] f = force[r];
+      double[] u = input[r];
+      double[] uSum = inputIntegral[r];
+      Arrays.fill(f, 0);
+      for (int i = 0; i < u.length; i++) {
+        double value = u[i];
+        uSum[i] += h * value;
+        if (value != 0) {
+          double[] b = room.forcing[i];
+          for (int m = 0; m < f.length; m++) {
+            f[m] += b[m] * value;
+          }
+        }
+      }
+      // mean z = P z + S f, then z <- E z + Phi f
+      double[] state = z[r];
+      double[] sum = modeIntegral[r];
+      double[] e = step.decay[r];
+      double[] phi = step.gain[r];
+      double[] p = step.meanState[r];
+      double[] s = step.meanForcing[r];
+      for (int m = 0; m < f.length; m++) {
+        sum[m] += h * (p[m] * state[m] + s[m] * f[m]);
+        state[m] = e[m] * state[m] + phi[m] * f[m];
+      }
+    }
+  }
+
+  /** Air temperature now [°C]. */
+  public double air(int room) {
+    return output(room, RoomModes.AIR);
+  }
+
+  /** Temperature of the radiant star now, with the inputs now set [°C]. */
+  public double star(int room) {
+    return output(room, RoomModes.STAR);
+  }
+
+  private double output(int room, int row) {
+    RoomModes modes = fabric.rooms[room];
+    return dot(modes.output[row], z[room]) + dot(modes.direct[row], input[room]);
+  }
+
+  /** Heat stored in air and fabric, above 0 °C [J]. */
+  public double stored() {
+    double sum = 0;
+    for (int r = 0; r < rooms; r++) {
+      sum += dot(fabric.rooms[r].stored, z[r]);
+    }
+    return sum;
+  }
+
+  /** Heat lost to outdoors since the beginning [J]. */
+  public double outdoorLoss() {
+    double sum = 0;
+    for (int r = 0; r < rooms; r++) {
+      RoomModes room = fabric.rooms[r];
+      sum += dot(room.outdoorLoss, modeIntegral[r]) + dot(room.outdoorLossDirect, inputIntegral[r]);
+    }
+    return sum;
+  }
+
+  /** Heat lost to held temperatures since the beginning [J]. */
+  public double heldLoss() {
+    double sum = 0;
+    for (int r = 0; r < rooms; r++) {
+      RoomModes room = fabric.rooms[r];
+      sum += dot(room.heldLoss, modeIntegral[r]) + dot(room.heldLossDirect, inputIntegral[r]);
+    }
+    return sum;
+  }
+
+  /** Gains received since the beginning [J]. */
+  public double gains() {
+    double sum = 0;
+    for (int r = 0; r < rooms; r++) {
+      sum += inputIntegral[r][RoomModes.CONVECTIVE] + inputIntegral[r][RoomModes.RADIANT];
+    }
+    return sum;
+  }
+
+  /** Sum of products; four partial sums, in a fixed order, so that additions need not wait for each other. */
+  private static double dot(double[] a, double[] b) {
+    double s0 = 0;
+    double s1 = 0;
+    double s2 = 0;
+    double s3 = 0;
+    int n = a.length;
+    int i = 0;
+    for (; i + 3 < n; i += 4) {
+      s0 += a[i] * b[i];
+      s1 += a[i + 1] * b[i + 1];
+      s2 += a[i + 2] * b[i + 2];
+      s3 += a[i + 3] * b[i + 3];
+    }
+    for (; i < n; i++) {
+      s0 += a[i] * b[i];
+    }
+    return (s0 + s1) + (s2 + s3);
+  }
+}
