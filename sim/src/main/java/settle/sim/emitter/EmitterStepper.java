@@ -1,8 +1,8 @@
 package settle.sim.emitter;
 
 /**
- * Steps the water in one emitter. A step is first tried, as often as its neighbours need to agree with it, then accepted: a trial
- * always begins from the last accepted state.
+ * Steps the water in one emitter. A step is first tried, as often as its neighbours need to agree
+ * with it, then accepted: a trial always begins from the last accepted state.
  */
 public interface EmitterStepper {
 
@@ -19,7 +19,10 @@ public interface EmitterStepper {
   /** Heat emitted over the attempted step [J]. */
   double emitted();
 
-  /** Flow-weighted mean temperature of the water that left in the attempted step [°C]; the last cell's mean without flow. */
+  /**
+   * Flow-weighted mean temperature of the water that left in the attempted step [°C]; the last
+   * cell's mean without flow.
+   */
   double meanReturn();
 
   /** Emission at the end of the attempted step [W]. */

@@ -1,15 +1,20 @@
 package settle.sim.emitter;
 
 /**
- * Steps a radiator: a chain of well-mixed cells, C dT/dt = m c (T_before - T) - K max(T - T_ref, 0)^n.
+ * Steps a radiator: a chain of well-mixed cells, C dT/dt = m c (T_before - T) - K max(T - T_ref,
+ * 0)^n.
  *
- * <p>Within a step the emission is written K g (T - T_ref) with g = y^(n-1) at the cell's mean excess, and the mean of the water
- * coming in stands for its course: each cell then relaxes exponentially, and its mean is exact. g is brought into agreement with the mean
- * by repetition. Without flow all cells cool in place.
+ * <p>Within a step the emission is written K g (T - T_ref) with g = y^(n-1) at the cell's mean
+ * excess, and the mean of the water coming in stands for its course: each cell then relaxes
+ * exponentially, and its mean is exact. g is brought into agreement with the mean by repetition.
+ * Without flow all cells cool in place.
  */
 public final class MixedChain implements EmitterStepper {
 
-  /** Excess moved from where g was last computed in full [K]; within it g follows to second order, to 1e-6 of itself. */
+  /**
+   * Excess moved from where g was last computed in full [K]; within it g follows to second order,
+   * to 1e-6 of itself.
+   */
   private static final double KEEP = 0.5;
 
   private static final int REPEATS = 8;
@@ -71,7 +76,8 @@ public final class MixedChain implements EmitterStepper {
     double shift = reference - lastReference;
     for (int i = 0; i < cells; i++) {
       double start = temperature[i];
-      // First guess of the mean excess: the last mean, or where the cell stands if the inlet is about to change it.
+      // First guess of the mean excess: the last mean, or where the cell stands if the inlet is
+      // about to change it.
       double y = Double.isNaN(anchor[i]) ? start - reference : meanExcess[i] - shift;
       double mean = start;
       double end = start;
@@ -109,7 +115,10 @@ public final class MixedChain implements EmitterStepper {
     returnTemperature = capacityFlow > 0 ? before : next[cells - 1];
   }
 
-  /** y^(n-1), kept until the excess has moved by {@link #KEEP} and followed by its Taylor series in between. */
+  /**
+   * y^(n-1), kept until the excess has moved by {@link #KEEP} and followed by its Taylor series in
+   * between.
+   */
   private double power(int cell, double y) {
     double n1 = exponent - 1;
     double d = y - anchor[cell];

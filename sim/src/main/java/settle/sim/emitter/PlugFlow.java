@@ -3,12 +3,14 @@ package settle.sim.emitter;
 /**
  * Steps a perimeter emitter: water moves as a plug, in parcels.
  *
- * <p>Along the path, C' dT/dt + m c dT/dx = -K' max(T - T_ref, 0)^n. For water that moves along, with y = T - T_ref and w =
- * y^(1-n), this is dw/dt = kappa = (n-1) K'/C' (n = 1: w = -ln y, kappa = K'/C'): every parcel ages alike, wherever it is and
- * however fast it moves. A parcel is a stretch of water that entered in one step at one temperature; w is linear along it, so that the two
- * edge temperatures describe it exactly while T_ref holds. Over a step T_ref is its mean.
+ * <p>Along the path, C' dT/dt + m c dT/dx = -K' max(T - T_ref, 0)^n. For water that moves along,
+ * with y = T - T_ref and w = y^(1-n), this is dw/dt = kappa = (n-1) K'/C' (n = 1: w = -ln y, kappa
+ * = K'/C'): every parcel ages alike, wherever it is and however fast it moves. A parcel is a
+ * stretch of water that entered in one step at one temperature; w is linear along it, so that the
+ * two edge temperatures describe it exactly while T_ref holds. Over a step T_ref is its mean.
  *
- * <p>Heat emitted is what came in, less what left, less what is stored more. Water colder than T_ref passes unchanged.
+ * <p>Heat emitted is what came in, less what left, less what is stored more. Water colder than
+ * T_ref passes unchanged.
  */
 public final class PlugFlow implements EmitterStepper {
 
@@ -18,10 +20,17 @@ public final class PlugFlow implements EmitterStepper {
   /** Neighbouring parcels are joined if no temperature changes by more than this [K]. */
   private static final double JOIN_TOLERANCE = 0.004;
 
+  /**
+   * Largest ratio of the excesses at a parcel's ends. Between edges further apart a small error of T_ref at the cool end would bend
+   * the whole stretch.
+   */
+  private static final double WIDEST_RATIO = 1.5;
+
   /** A parcel shorter than this share of the path is joined to the next. */
   private static final double SHORTEST_SHARE = 1.0 / 200;
 
   private static final int CAPACITY = 512;
+  private static final double RATIO_LOG = Math.log(WIDEST_RATIO);
 
   // Model
   private final double length;
@@ -31,6 +40,7 @@ public final class PlugFlow implements EmitterStepper {
   private final double kappa;
   private final double power;
   private final boolean linear;
+  private final double ratioPower;
 
   // State: parcels from inlet to outlet, edges upstream and downstream
   private int count = 1;
@@ -71,6 +81,7 @@ public final class PlugFlow implements EmitterStepper {
     linear = exponent == 1;
     kappa = (linear ? 1 : exponent - 1) * emission / heatCapacity;
     power = linear ? 0 : -1 / (exponent - 1);
+    ratioPower = Math.pow(WIDEST_RATIO, exponent - 1);
     size[0] = length;
     upper[0] = startTemperature;
     lower[0] = startTemperature;
@@ -94,8 +105,9 @@ public final class PlugFlow implements EmitterStepper {
       double age = stay / speed;
       double endW = aged(w, age);
       double endY = y > LEAST_EXCESS ? toY(endW) : y;
-      push(stay, y, endY, w, endW);
-      // What entered and left again within the step did so at the same age, and so at the same temperature.
+      pushInParts(stay, y, endY, w, endW);
+      // What entered and left again within the step did so at the same age, and so at the same
+      // temperature.
       left += (moved - stay) * endY;
       position = stay;
     }
@@ -144,16 +156,34 @@ public final class PlugFlow implements EmitterStepper {
       nextStored +=
           nextSize[i]
               * mean(
-                  nextUpper[i] - reference,
-                  nextLower[i] - reference,
-                  nextUpperW[i],
-                  nextLowerW[i]);
+                  nextUpper[i] - reference, nextLower[i] - reference, nextUpperW[i], nextLowerW[i]);
     }
     nextStored = heatCapacity * (nextStored + length * reference);
     double leaving = heatCapacity * (left + moved * reference);
     double entering = moved > 0 ? heatCapacity * moved * inlet : 0;
     emittedHeat = storedHeat + entering - leaving - nextStored;
     returnTemperature = moved > 0 ? reference + left / moved : nextLower[nextCount - 1];
+  }
+
+  /** Adds a parcel cut so that no part's ends are too far apart. */
+  private void pushInParts(double parcel, double yu, double yl, double wu, double wl) {
+    if (yl <= LEAST_EXCESS || yu <= WIDEST_RATIO * yl) {
+      push(parcel, yu, yl, wu, wl);
+      return;
+    }
+    double fromY = yu;
+    double fromW = wu;
+    double done = 0;
+    while (fromY > WIDEST_RATIO * yl) {
+      double y = fromY / WIDEST_RATIO;
+      double w = linear ? fromW + RATIO_LOG : fromW * ratioPower;
+      double part = parcel * (w - wu) / (wl - wu) - done;
+      push(part, fromY, y, fromW, w);
+      done += part;
+      fromY = y;
+      fromW = w;
+    }
+    push(parcel - done, fromY, yl, fromW, wl);
   }
 
   private void pushAged(double parcel, double yu, double yl, double wu, double wl, double growth) {
@@ -192,6 +222,9 @@ public final class PlugFlow implements EmitterStepper {
     }
     double lastYl = nextLower[last] - nextReference;
     double lastYu = nextUpper[last] - nextReference;
+    if (lastYu > WIDEST_RATIO * (1 + 1e-9) * yl && yl > LEAST_EXCESS) {
+      return false;
+    }
     if (Math.abs(lastYl - yu) > JOIN_TOLERANCE) {
       return false;
     }
@@ -260,7 +293,9 @@ public final class PlugFlow implements EmitterStepper {
     return emission * sum;
   }
 
-  /** Mean of y^n between two points of a profile along which w is linear: (n-1)(y1 - y2)/(w2 - w1). */
+  /**
+   * Mean of y^n between two points of a profile along which w is linear: (n-1)(y1 - y2)/(w2 - w1).
+   */
   private double meanPower(double y1, double y2, double w1, double w2) {
     if (y1 <= LEAST_EXCESS || y2 <= LEAST_EXCESS) {
       return Math.pow(Math.max(y1, y2) / 2, exponent);

@@ -4,17 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * An element cut into lumps: the finite-volume form of one-dimensional conduction. Lumps are cell-centred and uneven: thin at the
- * faces that see a room, thicker inside.
+ * An element cut into lumps: the finite-volume form of one-dimensional conduction. Lumps are
+ * cell-centred and uneven: thin at the faces that see a room, thicker inside.
  *
- * <p>A lump's width is measured by the time heat takes to cross it, sqrt(R kappa) [s^0.5], so that one rule serves every material.
+ * <p>A lump's width is measured by the time heat takes to cross it, sqrt(R kappa) [s^0.5], so that
+ * one rule serves every material.
  */
 public final class Ladder {
 
   /**
-   * Width of the lump at a room's face [s^0.5]. The penetration of a 1-hour wave is sqrt(3600/pi) = 34; with 9 the ladder's
-   * admittance stays within 2 % of ISO 13786 there. Halving it doubles the steps a stiff solver takes and changes room temperature
-   * by less than 0.01 K.
+   * Width of the lump at a room's face [s^0.5]. The penetration of a 1-hour wave is sqrt(3600/pi) =
+   * 34; with 9 the ladder's admittance stays within 2 % of ISO 13786 there. Halving it doubles the
+   * steps a stiff solver takes and changes room temperature by less than 0.01 K.
    */
   private static final double FACE_WIDTH = 9;
 
@@ -78,8 +79,8 @@ public final class Ladder {
   }
 
   /**
-   * Resistance before a lump [m²K/W]: from the first face for 0, between neighbours, and from the last lump to the far face for
-   * {@link #lumps()}.
+   * Resistance before a lump [m²K/W]: from the first face for 0, between neighbours, and from the
+   * last lump to the far face for {@link #lumps()}.
    */
   public double resistance(int lump) {
     return resistance[lump];
@@ -89,7 +90,10 @@ public final class Ladder {
     return Math.sqrt(layer.resistance() * layer.arealCapacity());
   }
 
-  /** Cuts one layer into shares of its thickness, each as wide as its distance from the nearer room face allows. */
+  /**
+   * Cuts one layer into shares of its thickness, each as wide as its distance from the nearer room
+   * face allows.
+   */
   private static List<Double> shares(
       Layer layer, double passed, double total, boolean roomBehind, double refinement) {
     double width = width(layer);
@@ -118,11 +122,13 @@ public final class Ladder {
     return Math.min(FACE_WIDTH / refinement + (GROWTH - 1) * distance, WIDEST / refinement);
   }
 
-  /** Width of a lump that begins so far before a face and ends nearer to it: the same series read backwards. */
+  /**
+   * Width of a lump that begins so far before a face and ends nearer to it: the same series read
+   * backwards.
+   */
   private static double backward(double distance, double refinement) {
     double face = FACE_WIDTH / refinement;
-    return Math.min(
-        Math.max((distance * (GROWTH - 1) + face) / GROWTH, face), WIDEST / refinement);
+    return Math.min(Math.max((distance * (GROWTH - 1) + face) / GROWTH, face), WIDEST / refinement);
   }
 
   private static double[] toArray(List<Double> values) {

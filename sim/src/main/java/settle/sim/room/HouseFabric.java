@@ -6,10 +6,11 @@ import settle.sim.fabric.Ladder;
 import settle.sim.fabric.Partition;
 
 /**
- * Every room of a house in modal form, and the links between them: what is prepared once per run, never changed.
+ * Every room of a house in modal form, and the links between them: what is prepared once per run,
+ * never changed.
  *
- * <p>A partition is cut where its lumps hang together least; each room keeps its part, and the heat passing the cut is a link. So no
- * matrix ever spans the house.
+ * <p>A partition is cut where its lumps hang together least; each room keeps its part, and the heat
+ * passing the cut is a link. So no matrix ever spans the house.
  */
 public final class HouseFabric {
 
@@ -99,8 +100,7 @@ public final class HouseFabric {
       if (e.conductance() > 0) {
         int first = index(rooms, e.firstRoom());
         int second = index(rooms, e.secondRoom());
-        links.add(
-            link(first, second, RoomNetwork.AIR, RoomNetwork.AIR, e.conductance(), linkEnds));
+        links.add(link(first, second, RoomNetwork.AIR, RoomNetwork.AIR, e.conductance(), linkEnds));
       }
     }
     int[] heatRoom = new int[heats.size()];
@@ -152,7 +152,10 @@ public final class HouseFabric {
     links.add(link(first, second, a, b, p.area() / ladder.resistance(cut), linkEnds));
   }
 
-  /** The joint between lumps (or, with one lump, between it and the far face) with the largest resistance. */
+  /**
+   * The joint between lumps (or, with one lump, between it and the far face) with the largest
+   * resistance.
+   */
   private static int weakestJoint(Ladder ladder) {
     int lumps = ladder.lumps();
     if (lumps <= 1) {

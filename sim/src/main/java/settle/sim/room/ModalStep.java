@@ -3,8 +3,8 @@ package settle.sim.room;
 /**
  * What an advance over one length of step needs, for every room: prepared once per length.
  *
- * <p>For a mode with rate lambda and forcing f held over h: z(h) = E z + Phi f, mean z = P z + S f, with E = e^(-lambda h), Phi =
- * (1 - E)/lambda, P = Phi/h, S = (1 - P)/lambda.
+ * <p>For a mode with rate lambda and forcing f held over h: z(h) = E z + Phi f, mean z = P z + S f,
+ * with E = e^(-lambda h), Phi = (1 - E)/lambda, P = Phi/h, S = (1 - P)/lambda.
  */
 final class ModalStep {
 

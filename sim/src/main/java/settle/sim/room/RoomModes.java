@@ -10,12 +10,13 @@ import org.apache.commons.math3.linear.RealMatrix;
 /**
  * A room's fabric and air in modal form: what is prepared once, never changed.
  *
- * <p>With the massless nodes eliminated, C dT/dt = -K T + B u, symmetric K. In the modes z = V' C^(1/2) T the room falls apart
- * into independent lags, dz_m/dt = -lambda_m z_m + b_m u, each of which can be advanced exactly over any time while the inputs u
- * hold. Outputs are y = c z + d u.
+ * <p>With the massless nodes eliminated, C dT/dt = -K T + B u, symmetric K. In the modes z = V'
+ * C^(1/2) T the room falls apart into independent lags, dz_m/dt = -lambda_m z_m + b_m u, each of
+ * which can be advanced exactly over any time while the inputs u hold. Outputs are y = c z + d u.
  *
- * <p>Inputs u, in order: outdoor temperature [°C]; 1 (the constant flows from held temperatures); convective gain [W]; radiant gain
- * [W]; then the heat of each heat input declared [W] and the heat flow of each link [W].
+ * <p>Inputs u, in order: outdoor temperature [°C]; 1 (the constant flows from held temperatures);
+ * convective gain [W]; radiant gain [W]; then the heat of each heat input declared [W] and the heat
+ * flow of each link [W].
  *
  * <p>Outputs y, in order: air temperature, star temperature, temperature at each link's node [°C].
  */
@@ -170,8 +171,14 @@ final class RoomModes {
     heldLoss = new double[modes];
     heldLossDirect = new double[inputs];
     for (int i = 0; i < n; i++) {
-      addLoss(network.outdoor(i), nodeFromModes[i], nodeFromInputs[i], outdoorLoss, outdoorLossDirect);
-      addLoss(network.heldConductance(i), nodeFromModes[i], nodeFromInputs[i], heldLoss, heldLossDirect);
+      addLoss(
+          network.outdoor(i), nodeFromModes[i], nodeFromInputs[i], outdoorLoss, outdoorLossDirect);
+      addLoss(
+          network.heldConductance(i),
+          nodeFromModes[i],
+          nodeFromInputs[i],
+          heldLoss,
+          heldLossDirect);
       outdoorLossDirect[OUTDOOR] -= network.outdoor(i);
       heldLossDirect[HELD] -= network.heldFlow(i);
     }

@@ -11,10 +11,11 @@ import settle.sim.fabric.Surface;
 import settle.sim.fabric.Window;
 
 /**
- * One room as a network of nodes and conductances, before it is solved: air, radiant star, faces and lumps. Faces and star hold no
- * heat.
+ * One room as a network of nodes and conductances, before it is solved: air, radiant star, faces
+ * and lumps. Faces and star hold no heat.
  *
- * <p>Links to other rooms (a partition cut in two, an open door) are not part of the network: they enter as a heat flow at a node.
+ * <p>Links to other rooms (a partition cut in two, an open door) are not part of the network: they
+ * enter as a heat flow at a node.
  */
 final class RoomNetwork {
 

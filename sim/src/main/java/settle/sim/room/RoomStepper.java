@@ -5,8 +5,9 @@ import java.util.Arrays;
 /**
  * Steps air and fabric of all rooms: exact for inputs that hold over the step.
  *
- * <p>Order within a step: set outdoor temperature and gains; {@link #begin}; read mean temperatures and set heats as often as the
- * emitters need to agree with them; {@link #settleLinks}; {@link #finish}.
+ * <p>Order within a step: set outdoor temperature and gains; {@link #begin}; read mean temperatures
+ * and set heats as often as the emitters need to agree with them; {@link #settleLinks}; {@link
+ * #finish}.
  */
 public final class RoomStepper {
 
@@ -30,6 +31,7 @@ public final class RoomStepper {
   private final double[][] free;
   private final double[][] force;
   private ModalStep step;
+  private ModalStep[] prepared = {};
 
   /**
    * @param fabric the house
@@ -79,13 +81,34 @@ public final class RoomStepper {
     input[fabric.heatRoom[heat]][fabric.heatSlot[heat]] = watts;
   }
 
-  /** What a step of this length [s] needs; to be kept and reused by the caller. */
-  ModalStep prepare(double length) {
-    return new ModalStep(fabric, length);
+  /** A heat input as now set [W]. */
+  public double heat(int heat) {
+    return input[fabric.heatRoom[heat]][fabric.heatSlot[heat]];
   }
 
-  /** Begins a step: mean outputs that would come from the state alone. */
-  void begin(ModalStep modalStep) {
+  /**
+   * Prepares the lengths of step that will be used again and again.
+   *
+   * @param lengths [s], all > 0
+   */
+  public void prepare(double[] lengths) {
+    prepared = new ModalStep[lengths.length];
+    for (int i = 0; i < lengths.length; i++) {
+      prepared[i] = new ModalStep(fabric, lengths[i]);
+    }
+  }
+
+  /** Begins a step of a prepared length: mean outputs that would come from the state alone. */
+  public void beginPrepared(int index) {
+    begin(prepared[index]);
+  }
+
+  /** Begins a step of any length [s]. */
+  public void begin(double length) {
+    begin(new ModalStep(fabric, length));
+  }
+
+  private void begin(ModalStep modalStep) {
     step = modalStep;
     for (int r = 0; r < rooms; r++) {
       double[][] rows = step.meanOutput[r];
@@ -125,8 +148,8 @@ public final class RoomStepper {
   }
 
   /**
-   * Finds the mean heat flow of every link from the mean temperatures at its ends: q = G (T_first - T_second), each link solved with its
-   * own influence on its ends, swept over all links.
+   * Finds the mean heat flow of every link from the mean temperatures at its ends: q = G (T_first -
+   * T_second), each link solved with its own influence on its ends, swept over all links.
    */
   public void settleLinks() {
     for (int sweep = 0; sweep < LINK_SWEEPS; sweep++) {
@@ -235,7 +258,10 @@ public final class RoomStepper {
     return sum;
   }
 
-  /** Sum of products; four partial sums, in a fixed order, so that additions need not wait for each other. */
+  /**
+   * Sum of products; four partial sums, in a fixed order, so that additions need not wait for each
+   * other.
+   */
   private static double dot(double[] a, double[] b) {
     double s0 = 0;
     double s1 = 0;

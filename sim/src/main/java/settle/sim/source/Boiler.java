@@ -9,8 +9,9 @@ package settle.sim.source;
  * @param flowSetPoint flow temperature asked for [°C]
  * @param switchingBand half-band: off at set-point + band, on at set-point - band [K]
  * @param thermalMass heat capacity of its water and metal [J/K]
- * @param controlTime time constant with which its controller, tuned so that its integral action cancels the boiler's own lag,
- *     brings the flow temperature to set-point while neither power limit is met [s]
+ * @param controlTime time constant with which its controller, tuned so that its integral action
+ *     cancels the boiler's own lag, brings the flow temperature to set-point while neither power
+ *     limit is met [s]
  * @param antiCycleTime least time from burner off to the next start [s]
  * @param overRunTime how long the pump runs on after the call for heat ends [s]
  * @param standingLoss casing loss to its surroundings, which are taken at 20 °C [W/K]

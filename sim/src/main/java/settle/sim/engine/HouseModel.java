@@ -1,0 +1,140 @@
+package settle.sim.engine;
+
+import java.util.ArrayList;
+import java.util.List;
+import settle.sim.emitter.EmissionLaw;
+import settle.sim.emitter.Emitter;
+import settle.sim.emitter.EmitterStepper;
+import settle.sim.emitter.MixedChain;
+import settle.sim.emitter.PanelEmitter;
+import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.emitter.PlugFlow;
+import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+import settle.sim.house.WaterProperties;
+import settle.sim.hydraulics.BranchFlow;
+import settle.sim.room.HouseFabric;
+import settle.sim.source.Boiler;
+import settle.sim.source.BoilerStepper;
+import settle.sim.source.IdealSource;
+import settle.sim.source.IdealSourceStepper;
+import settle.sim.source.Source;
+import settle.sim.source.SourceStepper;
+import settle.sim.valve.Valve;
+import settle.sim.valve.ValveStepper;
+
+/**
+ * A house with one of its arrangements, names turned into positions: what is prepared once, from
+ * which any number of runs may start.
+ */
+public final class HouseModel {
+
+  final House house;
+  final Arrangement arrangement;
+  final HouseFabric fabric;
+
+  /** Room of each branch. */
+  final int[] branchRoom;
+
+  /** Radiant fraction of each branch's emitter: the weight of the star in T_ref. */
+  final double[] radiantFraction;
+
+  /**
+   * Prepares a model.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @param refinement how much finer than usual the fabric is cut [-]; 1 for ordinary work
+   * @throws IllegalArgumentException if an emitter is fixed to a surface its room does not have
+   */
+  public HouseModel(House house, Arrangement arrangement, double refinement) {
+    this.house = house;
+    this.arrangement = arrangement;
+    List<Branch> branches = arrangement.branches();
+    branchRoom = new int[branches.size()];
+    radiantFraction = new double[branches.size()];
+    List<HouseFabric.HeatInput> heats = new ArrayList<>();
+    for (int b = 0; b < branches.size(); b++) {
+      Emitter emitter = branches.get(b).emitter();
+      branchRoom[b] = house.roomIndex(branches.get(b).room());
+      radiantFraction[b] = emitter.radiantFraction();
+      double back = emitter.fixedTo() == null ? 0 : emitter.backFraction();
+      heats.add(
+          new HouseFabric.HeatInput(
+              branchRoom[b], emitter.radiantFraction(), back, emitter.fixedTo()));
+    }
+    fabric =
+        HouseFabric.of(house.rooms(), house.partitions(), house.airExchanges(), heats, refinement);
+  }
+
+  /** Number of states a run carries besides the parcels of its emitters. */
+  public int states() {
+    int sum = fabric.states();
+    for (Branch branch : arrangement.branches()) {
+      sum += branch.emitter() instanceof PanelEmitter panel ? panel.cells() : 1;
+      sum += 2;
+    }
+    return sum;
+  }
+
+  EmitterStepper[] emitterSteppers(double startTemperature) {
+    return arrangement.branches().stream()
+        .map(branch -> emitterStepper(branch.emitter(), house.water(), startTemperature))
+        .toArray(EmitterStepper[]::new);
+  }
+
+  /** A stepper for one emitter, filled with water of one temperature [°C]. */
+  public static EmitterStepper emitterStepper(
+      Emitter emitter, WaterProperties water, double startTemperature) {
+    double waterCapacity = emitter.waterVolume() * water.density() * water.specificHeat();
+    double heatCapacity = waterCapacity + emitter.metalCapacity();
+    double n = emitter.exponent();
+    if (emitter instanceof PerimeterEmitter perimeter) {
+      return new PlugFlow(
+          perimeter.length(),
+          heatCapacity / perimeter.length(),
+          EmissionLaw.distributedCoefficient(emitter.ratedOutput(), n),
+          n,
+          startTemperature);
+    }
+    int cells = ((PanelEmitter) emitter).cells();
+    return new MixedChain(
+        cells,
+        heatCapacity,
+        EmissionLaw.chainCoefficient(emitter.ratedOutput(), n, cells),
+        n,
+        startTemperature);
+  }
+
+  BranchFlow[] branchFlows() {
+    WaterProperties water = house.water();
+    return arrangement.branches().stream()
+        .map(b -> new BranchFlow(b.pipe(), b.lockshield(), water.density(), water.viscosity()))
+        .toArray(BranchFlow[]::new);
+  }
+
+  ValveStepper valveStepper(double startTemperature) {
+    List<Valve> valves = arrangement.branches().stream().map(Branch::valve).toList();
+    return new ValveStepper(valves, startTemperature);
+  }
+
+  SourceStepper sourceStepper(double startTemperature) {
+    Source source = house.source();
+    return source instanceof Boiler boiler
+        ? new BoilerStepper(boiler, startTemperature)
+        : new IdealSourceStepper((IdealSource) source);
+  }
+
+  /** Names of the rooms, in order. */
+  public List<String> roomNames() {
+    return house.rooms().stream().map(room -> room.name()).toList();
+  }
+
+  /** Names of the branches, "room: emitter", in order. */
+  public List<String> branchNames() {
+    return arrangement.branches().stream()
+        .map(branch -> branch.room() + ": " + branch.emitter().name())
+        .toList();
+  }
+}

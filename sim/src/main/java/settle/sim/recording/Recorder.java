@@ -1,0 +1,62 @@
+package settle.sim.recording;
+
+import java.util.Arrays;
+import java.util.List;
+
+/** Takes down one row per step while a run goes on. Grows by doubling. */
+public final class Recorder {
+
+  private final List<String> rooms;
+  private final List<String> branches;
+  private final double[][] columns;
+  private double[] time;
+  private int size;
+
+  /**
+   * @param rooms room names
+   * @param branches branch names
+   * @param expectedRows how many rows to make room for at first
+   */
+  public Recorder(List<String> rooms, List<String> branches, int expectedRows) {
+    this.rooms = rooms;
+    this.branches = branches;
+    int capacity = Math.max(expectedRows, 16);
+    time = new double[capacity];
+    columns = new double[Trace.columnCount(rooms.size(), branches.size())][capacity];
+  }
+
+  /** Begins a row; its columns are not a number until set. */
+  public void begin(double at) {
+    if (size == time.length) {
+      int larger = size * 2;
+      time = Arrays.copyOf(time, larger);
+      for (int c = 0; c < columns.length; c++) {
+        columns[c] = Arrays.copyOf(columns[c], larger);
+      }
+    }
+    time[size] = at;
+    for (double[] column : columns) {
+      column[size] = Double.NaN;
+    }
+    size++;
+  }
+
+  /** Sets a column, as {@link Trace} numbers them, in the present row. */
+  public void set(int column, double value) {
+    columns[column][size - 1] = value;
+  }
+
+  /** Adds to a column already set in the present row. */
+  public void add(int column, double value) {
+    columns[column][size - 1] += value;
+  }
+
+  /** What was taken down. */
+  public Trace trace() {
+    double[][] cut = new double[columns.length][];
+    for (int c = 0; c < columns.length; c++) {
+      cut[c] = Arrays.copyOf(columns[c], size);
+    }
+    return new Trace(rooms, branches, Arrays.copyOf(time, size), cut);
+  }
+}

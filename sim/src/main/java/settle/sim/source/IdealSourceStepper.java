@@ -1,0 +1,73 @@
+package settle.sim.source;
+
+/** Steps an ideal source: T_f = min(set-point, T_ret + P_max/(m c)), without delay or loss. */
+public final class IdealSourceStepper implements SourceStepper {
+
+  private final IdealSource source;
+  private double made;
+  private boolean running;
+  private boolean calledNow;
+  private int starts;
+
+  /**
+   * @param source its parameters
+   */
+  public IdealSourceStepper(IdealSource source) {
+    this.source = source;
+  }
+
+  @Override
+  public double attempt(
+      double length, double capacityFlow, double returnTemperature, boolean called) {
+    calledNow = called;
+    if (!called || capacityFlow == 0) {
+      return called ? source.flowSetPoint() : returnTemperature;
+    }
+    return Math.min(
+        source.flowSetPoint(), returnTemperature + source.maximumPower() / capacityFlow);
+  }
+
+  @Override
+  public void accept(double heatTaken) {
+    made = heatTaken;
+    if (calledNow && !running) {
+      starts++;
+    }
+    running = calledNow;
+  }
+
+  @Override
+  public double heatMade() {
+    return made;
+  }
+
+  @Override
+  public double input() {
+    return made;
+  }
+
+  @Override
+  public double loss() {
+    return 0;
+  }
+
+  @Override
+  public double stored() {
+    return 0;
+  }
+
+  @Override
+  public int starts() {
+    return starts;
+  }
+
+  @Override
+  public double shortestRun() {
+    return Double.POSITIVE_INFINITY;
+  }
+
+  @Override
+  public double steadyFor() {
+    return Double.POSITIVE_INFINITY;
+  }
+}

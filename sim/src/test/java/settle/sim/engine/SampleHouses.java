@@ -1,0 +1,217 @@
+package settle.sim.engine;
+
+import java.util.ArrayList;
+import java.util.List;
+import settle.sim.control.Control;
+import settle.sim.control.Timetable;
+import settle.sim.emitter.Emitter;
+import settle.sim.emitter.PanelEmitter;
+import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.fabric.Boundary;
+import settle.sim.fabric.Construction;
+import settle.sim.fabric.Facing;
+import settle.sim.fabric.Layer;
+import settle.sim.fabric.Partition;
+import settle.sim.fabric.Surface;
+import settle.sim.fabric.Window;
+import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+import settle.sim.house.RunSettings;
+import settle.sim.house.WaterProperties;
+import settle.sim.hydraulics.Lockshield;
+import settle.sim.hydraulics.Pipe;
+import settle.sim.hydraulics.Pump;
+import settle.sim.room.AirExchange;
+import settle.sim.room.Room;
+import settle.sim.source.IdealSource;
+import settle.sim.source.Source;
+import settle.sim.valve.WaxValve;
+import settle.sim.weather.Weather;
+
+/** Invented houses for tests and benchmarks. */
+public final class SampleHouses {
+
+  private static final Construction BRICK =
+      new Construction(
+          "plastered solid brick",
+          List.of(
+              Layer.solid("plaster", 0.013, 0.57, 1300, 1000),
+              Layer.solid("brick", 0.215, 0.77, 1700, 800)));
+  private static final Construction BLOCK =
+      new Construction(
+          "plastered block",
+          List.of(
+              Layer.solid("plaster", 0.013, 0.57, 1300, 1000),
+              Layer.solid("block", 0.1, 0.51, 1400, 1000),
+              Layer.solid("plaster", 0.013, 0.57, 1300, 1000)));
+  private static final Construction TIMBER_FLOOR =
+      new Construction(
+          "boarded joists over plasterboard",
+          List.of(
+              Layer.solid("boards", 0.02, 0.13, 500, 1600),
+              Layer.cavity("joist space", 0.18),
+              Layer.solid("plasterboard", 0.0125, 0.21, 700, 1000)));
+  private static final Construction CEILING =
+      new Construction(
+          "insulated ceiling",
+          List.of(
+              Layer.solid("plasterboard", 0.0125, 0.21, 700, 1000),
+              Layer.solid("wool", 0.2, 0.036, 25, 1030)));
+
+  private SampleHouses() {}
+
+  /** Skirting of so many metres, 130 W/m, a third of a litre a metre, fixed to the outer wall. */
+  public static PerimeterEmitter skirting(double length) {
+    return new PerimeterEmitter(
+        "skirting",
+        length,
+        130,
+        1.3,
+        0.3e-3,
+        1.6 * 500,
+        0.4,
+        0.05,
+        "outer wall",
+        0.14,
+        0.03,
+        0.05,
+        0.11);
+  }
+
+  /** A panel radiator with the same output at 50 K. */
+  public static PanelEmitter radiator(double watts) {
+    return new PanelEmitter(
+        "radiator", watts, 1.3, watts * 4e-6, watts * 0.015 * 450, 0.3, 0.05, "outer wall", 5);
+  }
+
+  /** A head at a knob position that passes its nominal flow at the given temperature. */
+  public static WaxValve head(double setPoint) {
+    return new WaxValve(
+        "head",
+        setPoint,
+        2,
+        0.4,
+        1200,
+        0,
+        0,
+        0.7 / 30,
+        0,
+        0.5,
+        0.25,
+        0.5,
+        WaxValve.Sensing.OPERATIVE);
+  }
+
+  private static Branch branch(String room, Emitter emitter, double setPoint) {
+    double design = emitter.ratedOutput() / 4180 / 10;
+    double kv = design * 3600 / 988 / Math.sqrt(0.08);
+    return new Branch(
+        room,
+        emitter,
+        head(setPoint),
+        new Lockshield("lockshield", 1, kv),
+        new Pipe("10 mm", 0.0088, 1.5e-6, 12, 8));
+  }
+
+  private static Timetable want(double day, double setback) {
+    return new Timetable(
+        86_400, new double[] {6 * 3600.0, 22 * 3600.0}, new double[] {day, day - setback});
+  }
+
+  private static Room room(String name, double side, Timetable want, boolean top) {
+    double height = 2.5;
+    List<Surface> surfaces = new ArrayList<>();
+    surfaces.add(
+        new Surface(
+            "outer wall", Facing.WALL, 2 * side * height - 2, BRICK, new Boundary.Outdoors()));
+    surfaces.add(
+        top
+            ? new Surface("ceiling", Facing.CEILING, side * side, CEILING, new Boundary.Outdoors())
+            : new Surface(
+                "floor",
+                Facing.FLOOR,
+                side * side,
+                TIMBER_FLOOR,
+                new Boundary.Held("underfloor", 8)));
+    return new Room(
+        name,
+        side * side,
+        side * side * height,
+        0.7,
+        4,
+        surfaces,
+        List.of(new Window("window", 2, 2.0, 0.6)),
+        want,
+        new Timetable(86_400, new double[] {7 * 3600.0, 21 * 3600.0}, new double[] {60, 20}),
+        Timetable.constant(20));
+  }
+
+  /**
+   * Eight rooms on two floors, each with two outer walls, night set-back at the heads, a design
+   * day.
+   */
+  public static House eightRooms(double days, Source source) {
+    List<Room> rooms = new ArrayList<>();
+    List<Partition> partitions = new ArrayList<>();
+    List<AirExchange> doors = new ArrayList<>();
+    List<Branch> perimeter = new ArrayList<>();
+    List<Branch> radiators = new ArrayList<>();
+    double[] day = {21, 21, 19, 20, 18, 18, 22, 19};
+    for (int i = 0; i < 8; i++) {
+      String name = "room " + (i + 1);
+      rooms.add(room(name, 3.6 + 0.15 * i, want(day[i], 5), i >= 4));
+      double length = 11 + 0.4 * i;
+      perimeter.add(branch(name, skirting(length), day[i]));
+      radiators.add(branch(name, radiator(130 * length), day[i]));
+    }
+    for (int i = 0; i < 4; i++) {
+      String lower = "room " + (i + 1);
+      String upper = "room " + (i + 5);
+      partitions.add(
+          new Partition(
+              "floor over " + lower, upper, lower, Facing.FLOOR, Facing.CEILING, 12, TIMBER_FLOOR));
+      String next = "room " + ((i + 1) % 4 + 1);
+      partitions.add(
+          new Partition(
+              "wall " + lower + " to " + next, lower, next, Facing.WALL, Facing.WALL, 8, BLOCK));
+      String nextUpper = "room " + ((i + 1) % 4 + 5);
+      partitions.add(
+          new Partition(
+              "wall " + upper + " to " + nextUpper,
+              upper,
+              nextUpper,
+              Facing.WALL,
+              Facing.WALL,
+              8,
+              BLOCK));
+    }
+    doors.add(new AirExchange("room 1", "room 2", 20));
+    doors.add(new AirExchange("room 5", "room 6", 10));
+    return new House(
+        "eight rooms",
+        -3,
+        new Weather.DesignDay(1, 3, 5 * 3600),
+        rooms,
+        partitions,
+        doors,
+        List.of(new Arrangement("skirting", perimeter), new Arrangement("radiators", radiators)),
+        WaterProperties.AT_50,
+        new Pump(20_000, 0.3),
+        source,
+        new Control(Control.Setback.HEADS, "", 0.5),
+        0.5,
+        new RunSettings(
+            16,
+            0,
+            days * 86_400,
+            RunSettings.DEFAULT_SHORTEST_STEP,
+            RunSettings.DEFAULT_LONGEST_STEP,
+            RunSettings.DEFAULT_PROFILE_TIMES));
+  }
+
+  /** An ideal source at 60 °C. */
+  public static Source ideal() {
+    return new IdealSource("ideal", 60, Double.POSITIVE_INFINITY);
+  }
+}
