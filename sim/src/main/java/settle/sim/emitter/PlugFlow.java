@@ -21,8 +21,8 @@ public final class PlugFlow implements EmitterStepper {
   private static final double JOIN_TOLERANCE = 0.004;
 
   /**
-   * Largest ratio of the excesses at a parcel's ends. Between edges further apart a small error of T_ref at the cool end would bend
-   * the whole stretch.
+   * Largest ratio of the excesses at a parcel's ends. Between edges further apart a small error of
+   * T_ref at the cool end would bend the whole stretch.
    */
   private static final double WIDEST_RATIO = 1.5;
 

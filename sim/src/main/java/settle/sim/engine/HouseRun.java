@@ -7,7 +7,6 @@ import settle.sim.control.Control;
 import settle.sim.control.Timetable;
 import settle.sim.emitter.EmitterStepper;
 import settle.sim.emitter.PerimeterEmitter;
-import settle.sim.fabric.Window;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.hydraulics.BranchFlow;
@@ -131,9 +130,7 @@ public final class HouseRun {
     solarAperture = new double[rooms];
     for (int r = 0; r < rooms; r++) {
       dayWant[r] = house.rooms().get(r).want().maximum();
-      for (Window window : house.rooms().get(r).windows()) {
-        solarAperture[r] += window.area() * window.gValue();
-      }
+      solarAperture[r] = house.rooms().get(r).solarAperture();
     }
     want = new double[rooms];
     massFlow = new double[branches];
@@ -249,7 +246,7 @@ public final class HouseRun {
     steps++;
     // Multiples of the shortest step are kept exact, so that events are met exactly.
     if (Math.abs(time - stop) < 1e-6) {
-      time = stop;
+      time = stop + 0.0;
     }
     lastLength = h;
   }

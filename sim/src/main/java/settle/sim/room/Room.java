@@ -57,6 +57,15 @@ public record Room(
     return AIR_HEAT_CAPACITY * volume * furnishingMultiplier;
   }
 
+  /** Area of glazing times its g-value, over all windows [m²]. */
+  public double solarAperture() {
+    double sum = 0;
+    for (Window window : windows) {
+      sum += window.area() * window.gValue();
+    }
+    return sum;
+  }
+
   private static void requirePositive(String room, String what, double value) {
     if (!(value > 0)) {
       throw new IllegalArgumentException(

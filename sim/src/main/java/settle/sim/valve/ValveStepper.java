@@ -157,16 +157,13 @@ public final class ValveStepper {
   }
 
   private double capacity(int i, double u, double pressureDrop) {
-    double overScale = (pressureDrop - WaxValve.SCALE_PRESSURE) / 1e5;
-    double set = setPoint[i] + shift[i] - pressureInfluence[i] * Math.max(overScale, 0);
-    double k = kvNominal[i] * (set + band[i] - u) / band[i];
-    return Math.min(Math.max(k, 0), kvMaximum[i]);
+    double set =
+        CapacityCurve.underPressure(setPoint[i] + shift[i], pressureInfluence[i], pressureDrop);
+    return CapacityCurve.kv(set, band[i], kvNominal[i], kvMaximum[i], u);
   }
 
   private double sensed(int i, double local, double waterTemperature) {
-    return local
-        + waterInfluence[i] * (waterTemperature - WaxValve.SCALE_WATER_TEMPERATURE)
-        + bias[i];
+    return CapacityCurve.sensed(local, waterInfluence[i], waterTemperature, bias[i]);
   }
 
   /**

@@ -24,6 +24,8 @@ import settle.sim.hydraulics.Pipe;
 import settle.sim.hydraulics.Pump;
 import settle.sim.room.AirExchange;
 import settle.sim.room.Room;
+import settle.sim.source.Boiler;
+import settle.sim.source.BoilerEfficiency;
 import settle.sim.source.IdealSource;
 import settle.sim.source.Source;
 import settle.sim.valve.WaxValve;
@@ -161,7 +163,7 @@ public final class SampleHouses {
     for (int i = 0; i < 8; i++) {
       String name = "room " + (i + 1);
       rooms.add(room(name, 3.6 + 0.15 * i, want(day[i], 5), i >= 4));
-      double length = 11 + 0.4 * i;
+      double length = 15 + 0.4 * i;
       perimeter.add(branch(name, skirting(length), day[i]));
       radiators.add(branch(name, radiator(130 * length), day[i]));
     }
@@ -213,5 +215,28 @@ public final class SampleHouses {
   /** An ideal source at 60 °C. */
   public static Source ideal() {
     return new IdealSource("ideal", 60, Double.POSITIVE_INFINITY);
+  }
+
+  /** An ideal source that cannot carry the house on its own. */
+  public static Source weak() {
+    return new IdealSource("weak", 60, 5000);
+  }
+
+  /** A boiler at 60 °C, too strong for the house in mild hours. */
+  public static Source boiler() {
+    BoilerEfficiency efficiency =
+        new BoilerEfficiency(
+            new double[] {25, 30, 40, 50, 55, 70},
+            new double[] {0.3, 1},
+            new double[][] {
+              {0.97, 0.965},
+              {0.96, 0.955},
+              {0.94, 0.935},
+              {0.905, 0.9},
+              {0.88, 0.875},
+              {0.87, 0.865}
+            },
+            55);
+    return new Boiler("boiler", 18_000, 5_000, 60, 5, 30_000, 60, 180, 180, 1.5, efficiency);
   }
 }

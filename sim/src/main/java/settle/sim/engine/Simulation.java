@@ -1,0 +1,144 @@
+package settle.sim.engine;
+
+import java.util.ArrayList;
+import java.util.List;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.house.RunSettings;
+import settle.sim.recording.BranchColumn;
+import settle.sim.recording.HouseColumn;
+import settle.sim.recording.Trace;
+import settle.sim.result.FigureReader;
+import settle.sim.result.RoomFigures;
+import settle.sim.result.RunResult;
+import settle.sim.room.Room;
+import settle.sim.source.Boiler;
+
+/** Runs a house with one arrangement and reads its figures. */
+public final class Simulation {
+
+  /**
+   * Return temperature above which a gas boiler does not condense, for sources that have no dew
+   * point of their own [°C].
+   */
+  private static final double NATURAL_GAS_DEW_POINT = 55;
+
+  private static final double DAY = 86_400;
+
+  private Simulation() {}
+
+  /**
+   * Runs a house as its own settings say.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @return what came out
+   * @throws ArithmeticException if the model could not be solved; the message names room and time
+   */
+  public static RunResult run(House house, Arrangement arrangement) {
+    return run(house, arrangement, house.run(), 1);
+  }
+
+  /**
+   * Runs a house with other settings.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @param settings start, length and steps
+   * @param refinement how much finer than usual the fabric is cut [-]
+   * @return what came out
+   * @throws ArithmeticException if the model could not be solved; the message names room and time
+   */
+  public static RunResult run(
+      House house, Arrangement arrangement, RunSettings settings, double refinement) {
+    HouseModel model = new HouseModel(house, arrangement, refinement);
+    HouseRun run = new HouseRun(model, settings);
+    run.run();
+    Trace trace = run.trace();
+    FigureReader reader = new FigureReader(trace);
+    SettledHouse settled = settled(model, settings);
+    List<RoomFigures> figures = new ArrayList<>();
+    boolean keepsUp = true;
+    for (int r = 0; r < house.rooms().size(); r++) {
+      Room room = house.rooms().get(r);
+      double rated = arrangement.ratedOutput(room.name());
+      FigureReader.RoomFacts facts =
+          new FigureReader.RoomFacts(
+              room.name(),
+              room.want(),
+              run.firstCall(r),
+              settled.operative(r),
+              settled.air(r),
+              rated);
+      figures.add(reader.room(r, facts, house.wantTolerance()));
+      if (rated > 0) {
+        keepsUp &= reader.keepsUp(r, facts, house.wantTolerance());
+      }
+    }
+    boolean boiler = house.source() instanceof Boiler;
+    double dewPoint =
+        house.source() instanceof Boiler b ? b.efficiency().dewPoint() : NATURAL_GAS_DEW_POINT;
+    double pumpPower = house.pump().head() / (house.water().density() * house.pump().efficiency());
+    return new RunResult(
+        arrangement,
+        trace,
+        figures,
+        reader.plant(dewPoint, boiler, run.starts(), run.shortestRun(), pumpPower),
+        run.ledger(),
+        run.profiles(),
+        run.firstCall(),
+        keepsUp,
+        run.steps(),
+        warnings(trace));
+  }
+
+  /** The house at rest under the last day's mean weather and the mean gains. */
+  private static SettledHouse settled(HouseModel model, RunSettings settings) {
+    House house = model.house;
+    double end = settings.length();
+    double from = Math.max(0, end - DAY);
+    double outdoor = house.weather().meanOutdoor(from, end);
+    double sun = house.weather().meanIrradiance(from, end);
+    int n = house.rooms().size();
+    double[] convective = new double[n];
+    double[] radiant = new double[n];
+    for (int r = 0; r < n; r++) {
+      Room room = house.rooms().get(r);
+      convective[r] = room.convectiveGain().mean();
+      radiant[r] = room.radiantGain().mean() + sun * room.solarAperture();
+    }
+    return new SettledHouse(model, outdoor, convective, radiant, house.source().flowSetPoint());
+  }
+
+  private static List<String> warnings(Trace trace) {
+    List<String> warnings = new ArrayList<>();
+    double[] time = trace.time();
+    double[] massFlow = trace.column(HouseColumn.MASS_FLOW);
+    double[] call = trace.column(HouseColumn.CALL);
+    double deadEnd = 0;
+    for (int i = 1; i < time.length; i++) {
+      if (call[i] > 0 && massFlow[i] == 0) {
+        deadEnd += time[i] - time[i - 1];
+      }
+    }
+    if (deadEnd > 0) {
+      warnings.add(
+          String.format(
+              java.util.Locale.ROOT,
+              "every valve is shut for %.1f h while heat is called for: the pump works against a dead end;"
+                  + " fit a bypass or leave one emitter open",
+              deadEnd / 3600));
+    }
+    for (int b = 0; b < trace.branches().size(); b++) {
+      double[] flow = trace.column(BranchColumn.MASS_FLOW, b);
+      double most = 0;
+      for (int i = 1; i < flow.length; i++) {
+        most = Math.max(most, flow[i]);
+      }
+      if (most == 0) {
+        warnings.add("no water ever flows through " + trace.branches().get(b));
+      }
+    }
+    return warnings;
+  }
+}

@@ -1,0 +1,147 @@
+package settle.sim.result;
+
+import java.util.OptionalDouble;
+import settle.sim.control.Timetable;
+import settle.sim.recording.HouseColumn;
+import settle.sim.recording.RoomColumn;
+import settle.sim.recording.Trace;
+
+/**
+ * Reads figures off a trace: every definition of what a run reports is here or in {@link
+ * RoomReading}.
+ */
+public final class FigureReader {
+
+  /** A room warm to within this of the tolerance still keeps up [K]. */
+  private static final double SLACK = 0.05;
+
+  private final Trace trace;
+  private final double[] time;
+
+  /**
+   * @param trace what a run recorded
+   */
+  public FigureReader(Trace trace) {
+    this.trace = trace;
+    time = trace.time();
+  }
+
+  /** What a room's figures need besides the trace. */
+  public record RoomFacts(
+      String name,
+      Timetable programme,
+      double firstCall,
+      double settledOperative,
+      double settledAir,
+      double ratedOutput) {}
+
+  /**
+   * Figures of one room.
+   *
+   * @param room its position
+   * @param facts what the trace does not know
+   * @param tolerance how far below want still counts as warm [K]
+   */
+  public RoomFigures room(int room, RoomFacts facts, double tolerance) {
+    RoomReading reading = reading(room, facts, tolerance);
+    double[] heat = trace.column(RoomColumn.HEAT, room);
+    return new RoomFigures(
+        facts.name(),
+        reading.dayWant(),
+        reading.warmUp(),
+        reading.overshoot(),
+        reading.undershoot(),
+        facts.settledOperative() - reading.dayWant(),
+        facts.settledOperative(),
+        facts.settledAir(),
+        reading.shortfall(),
+        reading.swing(),
+        peak(heat),
+        integral(heat),
+        facts.ratedOutput());
+  }
+
+  /** Whether a room warms up and then keeps warm in every day period. */
+  public boolean keepsUp(int room, RoomFacts facts, double tolerance) {
+    return reading(room, facts, tolerance).keepsUp(SLACK);
+  }
+
+  private RoomReading reading(int room, RoomFacts facts, double tolerance) {
+    return new RoomReading(
+        time,
+        trace.column(RoomColumn.OPERATIVE, room),
+        trace.column(RoomColumn.WANT, room),
+        facts.programme(),
+        tolerance,
+        facts.firstCall());
+  }
+
+  /**
+   * Figures of source and water.
+   *
+   * @param dewPoint return temperature below which the source condenses [°C]
+   * @param condenses whether it can
+   * @param starts source starts within the recording
+   * @param shortestRun shortest complete firing [s]; infinite if there was none
+   * @param pumpPower electrical power of the pump per kg/s of flow [W s/kg]
+   */
+  public PlantFigures plant(
+      double dewPoint, boolean condenses, int starts, double shortestRun, double pumpPower) {
+    double[] flow = trace.column(HouseColumn.FLOW);
+    double[] returning = trace.column(HouseColumn.RETURN);
+    double[] massFlow = trace.column(HouseColumn.MASS_FLOW);
+    double[] heat = trace.column(HouseColumn.SOURCE_HEAT);
+    double mass = 0;
+    double flowSum = 0;
+    double returnSum = 0;
+    double returnPeak = Double.NaN;
+    double above = 0;
+    double condensing = 0;
+    double made = 0;
+    for (int i = 1; i < time.length; i++) {
+      double h = time[i] - time[i - 1];
+      made += heat[i] * h;
+      if (massFlow[i] > 0) {
+        mass += massFlow[i] * h;
+        flowSum += massFlow[i] * h * flow[i];
+        returnSum += massFlow[i] * h * returning[i];
+        returnPeak = Double.isNaN(returnPeak) ? returning[i] : Math.max(returnPeak, returning[i]);
+        if (returning[i] < dewPoint) {
+          condensing += heat[i] * h;
+        } else if (heat[i] > 0) {
+          above += h;
+        }
+      }
+    }
+    double length = time[time.length - 1] - time[0];
+    return new PlantFigures(
+        flowSum / mass,
+        returnSum / mass,
+        returnPeak,
+        above,
+        condenses && made > 0 ? OptionalDouble.of(condensing / made) : OptionalDouble.empty(),
+        starts,
+        starts / (length / 3600),
+        Double.isInfinite(shortestRun) ? OptionalDouble.empty() : OptionalDouble.of(shortestRun),
+        made,
+        integral(trace.column(HouseColumn.SOURCE_INPUT)),
+        mass * pumpPower,
+        OptionalDouble.empty());
+  }
+
+  private double integral(double[] stepMeans) {
+    double sum = 0;
+    for (int i = 1; i < time.length; i++) {
+      sum += stepMeans[i] * (time[i] - time[i - 1]);
+    }
+    return sum;
+  }
+
+  private static double peak(double[] stepMeans) {
+    double most = 0;
+    for (int i = 1; i < stepMeans.length; i++) {
+      most = Math.max(most, stepMeans[i]);
+    }
+    return most;
+  }
+}
