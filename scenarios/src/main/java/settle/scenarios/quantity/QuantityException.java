@@ -7,7 +7,12 @@ public final class QuantityException extends Exception {
 
   private static final long serialVersionUID = 1L;
 
-  QuantityException(String message) {
+  /**
+   * With a message.
+   *
+   * @param message what was found and what was expected, one line
+   */
+  public QuantityException(String message) {
     super(message);
   }
 }

@@ -1,0 +1,21 @@
+package settle.scenarios;
+
+import java.util.List;
+import settle.scenarios.finding.DefaultUsed;
+import settle.scenarios.finding.Finding;
+import settle.sim.house.House;
+
+/**
+ * A scenario as it was read.
+ *
+ * @param house the house
+ * @param defaultsUsed every value the file left out, with what was taken and why
+ * @param warnings what is legal but doubtful, in the order of the file
+ */
+public record Scenario(House house, List<DefaultUsed> defaultsUsed, List<Finding> warnings) {
+
+  public Scenario {
+    defaultsUsed = List.copyOf(defaultsUsed);
+    warnings = List.copyOf(warnings);
+  }
+}

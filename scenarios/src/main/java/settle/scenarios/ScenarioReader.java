@@ -1,0 +1,67 @@
+package settle.scenarios;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import settle.scenarios.catalogue.Catalogue;
+import settle.scenarios.document.DocumentException;
+import settle.scenarios.document.Position;
+import settle.scenarios.document.TextFile;
+import settle.scenarios.document.YamlDocument;
+import settle.scenarios.finding.Finding;
+import settle.scenarios.format.Findings;
+import settle.scenarios.format.ScenarioFormat;
+import settle.scenarios.format.Section;
+import settle.scenarios.format.Value;
+import settle.scenarios.house.HouseReader;
+import settle.sim.house.House;
+
+/** Reads scenario files. */
+public final class ScenarioReader {
+
+  /** Largest scenario file [bytes]; a house of fifty rooms needs about a tenth of it. */
+  private static final int MOST_BYTES = 1_000_000;
+
+  private ScenarioReader() {}
+
+  /**
+   * Reads a scenario.
+   *
+   * @param file a YAML file, UTF-8
+   * @return the house, the defaults used and what is doubtful
+   * @throws ScenarioException where anything is wrong: all mistakes that one pass can find
+   */
+  public static Scenario read(Path file) throws ScenarioException {
+    String name = file.toString();
+    Findings findings = new Findings(name);
+    House house;
+    try {
+      String text = TextFile.read(file, "a scenario", MOST_BYTES);
+      Value root = new Value("", YamlDocument.parse(text), Position.START, findings);
+      Section top = root.section(ScenarioFormat.TABLE);
+      house = HouseReader.read(top, Catalogue.builtIn(), file);
+    } catch (DocumentException e) {
+      throw new ScenarioException(located(name, e));
+    } catch (IllegalArgumentException e) {
+      // A record of the house refused its values. Its message names them; the place is only known
+      // where a key was at fault too.
+      if (findings.problemCount() == 0) {
+        findings.problem(Position.START, e.getMessage());
+      }
+      throw new ScenarioException(findings.problems());
+    }
+    if (findings.problemCount() > 0) {
+      throw new ScenarioException(findings.problems());
+    }
+    return new Scenario(house, findings.defaultsUsed(), findings.warnings());
+  }
+
+  private static List<Finding> located(String file, DocumentException e) {
+    List<Finding> problems = new ArrayList<>();
+    for (DocumentException.Fault fault : e.faults()) {
+      problems.add(
+          new Finding(file, fault.position().line(), fault.position().column(), fault.message()));
+    }
+    return problems;
+  }
+}

@@ -1,0 +1,23 @@
+package settle.scenarios.catalogue;
+
+/**
+ * Set temperature over the knob's position: frost 7, then 12, 16, 20, 24, 28 °C for 1 to 5, linear
+ * between (common practice).
+ */
+public final class KnobScale {
+
+  private static final double[] SET = {7, 12, 16, 20, 24, 28};
+
+  private KnobScale() {}
+
+  /**
+   * Set temperature.
+   *
+   * @param position 0 (frost) to 5
+   * @return [°C]
+   */
+  public static double set(double position) {
+    int i = (int) Math.min(Math.max(position, 0), SET.length - 2);
+    return SET[i] + (position - i) * (SET[i + 1] - SET[i]);
+  }
+}

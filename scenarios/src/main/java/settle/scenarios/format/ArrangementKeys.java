@@ -1,0 +1,109 @@
+package settle.scenarios.format;
+
+import settle.scenarios.format.Form.Keys;
+import settle.scenarios.format.Form.Named;
+import settle.scenarios.format.Form.Reference;
+import settle.scenarios.format.Form.Several;
+import settle.scenarios.format.Form.Words;
+import settle.scenarios.quantity.Dimension;
+
+/** An arrangement: for each room its emitters, with pipe, valve and lockshield. */
+public final class ArrangementKeys {
+
+  private static final String PRACTICE = "common practice, no source";
+
+  /** What 'fixed to' says where there is no outside wall behind. */
+  public static final String INNER_WALL = "inner wall";
+
+  public static final Key EMITTER =
+      Key.optional("emitter", new Reference(DefinitionKeys.EMITTER), "emitter by name");
+  public static final Key LENGTH =
+      Key.optional(
+          "length",
+          Forms.LENGTH.usually(0.2, 60),
+          "heated length of skirting, or length of a radiator");
+  public static final Key FIXED_TO =
+      Key.optional("fixed to", new Words(), "name of the outside wall behind it, or 'inner wall'")
+          .orElse("the room's first wall to outdoors");
+  public static final Key BACK_LOSS =
+      Key.optional(
+              "back loss",
+              Forms.SHARE.atMost(0.5).usually(0, 0.2),
+              "share of the output that passes into the wall behind")
+          .orElse("5 % on a wall to outdoors, 0 % elsewhere; " + PRACTICE);
+  public static final Key PIPE =
+      Key.optional("pipe", new Reference(DefinitionKeys.PIPE), "pipe of the branch by name")
+          .orElse("15 mm copper", "common branch, " + PRACTICE);
+  public static final Key PIPE_LENGTH =
+      Key.optional(
+              "pipe length",
+              Forms.of(Dimension.LENGTH).notNegative().usually(0, 80),
+              "flow and return of the branch together")
+          .orElse("10 m", PRACTICE);
+  public static final Key FITTINGS =
+      Key.optional(
+              "fittings",
+              Forms.of(Dimension.NUMBER).notNegative().usually(0, 60),
+              "sum of the loss coefficients (zeta) of the branch's fittings")
+          .orElse("8", "six elbows and two tees, " + PRACTICE);
+  public static final Key VALVE =
+      Key.optional("valve", new Reference(DefinitionKeys.VALVE), "valve by name")
+          .orElse("thermostatic valve", "every emitter has its own, " + PRACTICE);
+  public static final Key SET =
+      Key.optional(
+              "set",
+              Forms.WANT,
+              "room temperature at which the thermostatic valve passes its nominal flow")
+          .orElse("the room's want");
+  public static final Key KNOB =
+      Key.optional(
+          "knob",
+          Forms.of(Dimension.NUMBER).from(0, 5),
+          "knob position instead: frost 0, then 1 to 5 for 12, 16, 20, 24, 28 °C");
+  public static final Key HEAD_BIAS =
+      Key.optional(
+              "head bias",
+              DefinitionKeys.HEAD_BIAS.form(),
+              "how much warmer than the room it is where this head sits")
+          .orElse("that of the valve");
+  public static final Key LOCKSHIELD =
+      Key.optional(
+              "lockshield",
+              Forms.FLOW_COEFFICIENT,
+              "flow coefficient Kv at which the lockshield is set")
+          .orElse("1.3 m³/h", "fully open, " + PRACTICE);
+  public static final Key LOCKSHIELD_TURNS =
+      Key.optional(
+          "lockshield turns",
+          Forms.of(Dimension.NUMBER).from(0, 4),
+          "turns open instead, by the table of a typical 15 mm lockshield");
+
+  public static final Table BRANCH_TABLE =
+      Table.of(
+              "an emitter with what feeds it",
+              EMITTER,
+              LENGTH,
+              FIXED_TO,
+              BACK_LOSS,
+              PIPE,
+              PIPE_LENGTH,
+              FITTINGS,
+              VALVE,
+              HEAD_BIAS)
+          .atMostOneOf(SET, KNOB)
+          .atMostOneOf(LOCKSHIELD, LOCKSHIELD_TURNS);
+
+  public static final Key EVERY_ROOM =
+      Key.optional(
+          "every room",
+          new Keys(BRANCH_TABLE),
+          "what holds for every emitter that does not say otherwise");
+  public static final Key ROOMS =
+      Key.required(
+          "rooms",
+          new Named(RoomKeys.ROOM, new Several(new Keys(BRANCH_TABLE))),
+          "the emitter, or list of emitters, of each room");
+  public static final Table TABLE = Table.of("a way of heating the house", EVERY_ROOM, ROOMS);
+
+  private ArrangementKeys() {}
+}

@@ -1,0 +1,158 @@
+package settle.scenarios.format;
+
+import java.util.List;
+import java.util.Map;
+import settle.scenarios.quantity.Dimension;
+
+/** The form a value takes. */
+public sealed interface Form {
+
+  /**
+   * A number with a unit, within limits.
+   *
+   * @param dimension what it measures
+   * @param least smallest value allowed, SI
+   * @param leastIsAllowed whether the smallest value itself is allowed
+   * @param most largest value allowed, SI
+   * @param doubtBelow smaller values are legal but doubtful, SI
+   * @param doubtAbove larger values are legal but doubtful, SI
+   */
+  record Quantity(
+      Dimension dimension,
+      double least,
+      boolean leastIsAllowed,
+      double most,
+      double doubtBelow,
+      double doubtAbove)
+      implements Form {
+
+    /** Any finite value of a dimension. */
+    public static Quantity of(Dimension dimension) {
+      return new Quantity(
+          dimension,
+          Double.NEGATIVE_INFINITY,
+          true,
+          Double.POSITIVE_INFINITY,
+          Double.NEGATIVE_INFINITY,
+          Double.POSITIVE_INFINITY);
+    }
+
+    /** The same, above zero. */
+    public Quantity positive() {
+      return new Quantity(dimension, 0, false, most, doubtBelow, doubtAbove);
+    }
+
+    /** The same, zero or more. */
+    public Quantity notNegative() {
+      return new Quantity(dimension, 0, true, most, doubtBelow, doubtAbove);
+    }
+
+    /** The same, between two limits in SI that are both allowed. */
+    public Quantity from(double lowest, double highest) {
+      return new Quantity(dimension, lowest, true, highest, doubtBelow, doubtAbove);
+    }
+
+    /** The same, at most so much in SI. */
+    public Quantity atMost(double highest) {
+      return new Quantity(dimension, least, leastIsAllowed, highest, doubtBelow, doubtAbove);
+    }
+
+    /** The same, doubtful outside two values in SI. */
+    public Quantity usually(double from, double to) {
+      return new Quantity(dimension, least, leastIsAllowed, most, from, to);
+    }
+  }
+
+  /** Free text on one line. */
+  record Words() implements Form {}
+
+  /**
+   * One of a few words.
+   *
+   * @param words the words
+   */
+  record Choice(List<String> words) implements Form {}
+
+  /**
+   * The name of something defined elsewhere.
+   *
+   * @param kind what is named, such as "construction"
+   */
+  record Reference(String kind) implements Form {}
+
+  /** Length x width x height, {@code 4.2 x 3.6 x 2.4 m}. */
+  record Size() implements Form {}
+
+  /** An area, {@code 18 m²} or {@code 4.2 x 2.4 m}. */
+  record Area() implements Form {}
+
+  /**
+   * What lies behind a surface: outdoors, ground, a neighbour, nothing, a temperature, or a room's
+   * name.
+   */
+  record Beyond() implements Form {
+
+    public static final String OUTDOORS = "outdoors";
+    public static final String GROUND = "ground";
+    public static final String NEIGHBOUR = "neighbour";
+    public static final String ADIABATIC = "adiabatic";
+
+    /** All words that are no room's name. */
+    public static final List<String> WORDS = List.of(OUTDOORS, GROUND, NEIGHBOUR, ADIABATIC);
+
+    /** A space that is held at a temperature. */
+    public static final Quantity TEMPERATURE = Quantity.of(Dimension.TEMPERATURE).from(-60, 60);
+
+    /** Whether a text is meant as a temperature rather than a name. */
+    public static boolean isTemperature(String text) {
+      return !text.isEmpty() && "+-\u22120123456789.".indexOf(text.charAt(0)) >= 0;
+    }
+  }
+
+  /** A time of day, {@code 06:30}. */
+  record TimeOfDay() implements Form {}
+
+  /** A period of the day, {@code 06:30-09:00}; it may pass midnight. */
+  record Span() implements Form {}
+
+  /** A calendar day, {@code 2026-01-15}. */
+  record Day() implements Form {}
+
+  /**
+   * Keys with values.
+   *
+   * @param table which keys
+   */
+  record Keys(Table table) implements Form {}
+
+  /**
+   * Keys with values, which keys depending on one of them.
+   *
+   * @param discriminator name of the key that decides
+   * @param tables its values with their tables
+   */
+  record Variants(String discriminator, Map<String, Table> tables) implements Form {}
+
+  /**
+   * Names the user chose, each with a value of one form.
+   *
+   * @param kind what is named, such as "room"
+   * @param each the form of every value
+   */
+  record Named(String kind, Form each) implements Form {}
+
+  /**
+   * A list; a single value may stand alone.
+   *
+   * @param each the form of every item
+   */
+  record Several(Form each) implements Form {}
+
+  /**
+   * A value of one form, or keys.
+   *
+   * @param plain the form without these keys
+   * @param keys the form with keys
+   */
+  record Either(Form plain, Keys keys) implements Form {}
+}

@@ -1,0 +1,148 @@
+package settle.scenarios.format;
+
+import settle.scenarios.format.Form.Area;
+import settle.scenarios.format.Form.Beyond;
+import settle.scenarios.format.Form.Either;
+import settle.scenarios.format.Form.Keys;
+import settle.scenarios.format.Form.Named;
+import settle.scenarios.format.Form.Reference;
+import settle.scenarios.format.Form.Several;
+import settle.scenarios.format.Form.Size;
+import settle.scenarios.format.Form.Span;
+import settle.scenarios.format.Form.Words;
+import settle.scenarios.quantity.Dimension;
+
+/** A room: its size, what surrounds it, what is wanted in it. */
+public final class RoomKeys {
+
+  /** What messages call it. */
+  public static final String ROOM = "room";
+
+  // Openings.
+
+  public static final Key OPENING_TYPE =
+      Key.optional("type", new Reference(DefinitionKeys.GLAZING), "glazing or door by name");
+  public static final Key OPENING_U =
+      Key.optional("U-value", DefinitionKeys.OPENING_U.form(), "U-value with its frame");
+  public static final Key OPENING_AREA =
+      Key.required("area", new Area(), "area with its frame, such as 1.8 x 1.2 m");
+  public static final Table OPENING_TABLE =
+      Table.of("a window or door to outdoors", OPENING_AREA, DefinitionKeys.OPENING_G)
+          .oneOf(OPENING_TYPE, OPENING_U);
+
+  // Surfaces.
+
+  public static final Key WALL =
+      Key.optional("wall", new Beyond(), "a wall, and what lies behind it");
+  public static final Key FLOOR =
+      Key.optional("floor", new Beyond(), "a floor, and what lies under it");
+  public static final Key CEILING =
+      Key.optional("ceiling", new Beyond(), "a ceiling or roof, and what lies over it");
+  public static final Key SURFACE_NAME =
+      Key.optional("name", new Words(), "its name, for 'fixed to'")
+          .orElse("made from what lies behind it");
+  public static final Key SURFACE_AREA =
+      Key.optional("area", new Area(), "area with its openings, such as 4.2 x 2.4 m")
+          .orElse("the floor area, for floors and ceilings");
+  public static final Key SURFACE_CONSTRUCTION =
+      Key.optional(
+          "construction", new Reference(DefinitionKeys.CONSTRUCTION), "its make-up by name");
+  public static final Key OPENINGS =
+      Key.optional(
+          "openings", new Several(new Keys(OPENING_TABLE)), "windows and outside doors in it");
+  public static final Table SURFACE_TABLE =
+      Table.of(
+              "a wall, floor or ceiling", SURFACE_NAME, SURFACE_AREA, DefinitionKeys.MASS, OPENINGS)
+          .oneOf(WALL, FLOOR, CEILING)
+          .oneOf(SURFACE_CONSTRUCTION, DefinitionKeys.LAYERS, DefinitionKeys.U_VALUE);
+
+  // Programme and gains.
+
+  public static final Key PERIOD_TIME = Key.required("time", new Span(), "period of the day");
+  public static final Key PERIOD_WANT =
+      Key.optional("want", Forms.WANT, "want-temperature in that period").orElse("the room's want");
+  public static final Several PERIODS =
+      new Several(
+          new Either(
+              new Span(),
+              new Keys(Table.of("a period of its own want", PERIOD_TIME, PERIOD_WANT))));
+  public static final Key WEEKDAYS = Key.required("weekdays", PERIODS, "Monday to Friday");
+  public static final Key WEEKEND = Key.required("weekend", PERIODS, "Saturday and Sunday");
+  public static final Table WEEK_TABLE =
+      Table.of("periods by day of the week; the run begins on a Monday", WEEKDAYS, WEEKEND);
+
+  public static final Key GAIN_HEAT =
+      Key.required(
+          "heat", Forms.of(Dimension.POWER).notNegative().usually(0, 3000), "heat given off");
+  public static final Key GAIN_TIME =
+      Key.optional("time", new Span(), "period of the day").orElse("all day");
+  public static final Key GAIN_RADIANT =
+      Key.optional("radiant share", Forms.SHARE, "share given off as radiation")
+          .orElse("50 %", "people and things, common practice, no source");
+  public static final Table GAIN_TABLE =
+      Table.of("heat from people and things", GAIN_HEAT, GAIN_TIME, GAIN_RADIANT);
+
+  // The room.
+
+  public static final Key SIZE = Key.optional("size", new Size(), "length x width x height");
+  public static final Key FLOOR_AREA =
+      Key.optional("floor area", new Area(), "floor area, together with 'height'");
+  public static final Key HEIGHT =
+      Key.optional(
+          "height", Forms.LENGTH.usually(1.9, 5), "floor to ceiling, where 'floor area' is given");
+  public static final Key PERIMETER =
+      Key.optional("perimeter", Forms.LENGTH, "length of all walls along the floor")
+          .orElse("that of the rectangle of 'size', or of a square of the floor area");
+  public static final Key WANT =
+      Key.optional("want", Forms.WANT, "want-temperature, operative")
+          .orElse("21 °C", "living rooms, EN 12831:2003 national annex, from memory");
+  public static final Key AIR_CHANGE =
+      Key.optional(
+              "air change",
+              Forms.of(Dimension.AIR_CHANGE).notNegative().usually(0.1, 4),
+              "outdoor air let in, in room volumes")
+          .orElse("0.5 /h", "habitable rooms, EN 12831:2003 Table D.6, from memory");
+  public static final Key FURNISHING =
+      Key.optional(
+              "furnishing multiplier",
+              Forms.of(Dimension.NUMBER).from(1, 50).usually(1, 10),
+              "how many times the air's own heat capacity air and furnishings hold together")
+          .orElse("4", "common practice, no source");
+  public static final Key SURFACES =
+      Key.optional("surfaces", new Several(new Keys(SURFACE_TABLE)), "walls, floor and ceiling")
+          .orElse("walls, floor and ceiling towards rooms as warm as this one");
+  public static final Key PROGRAMME =
+      Key.optional(
+              "programme",
+              new Either(PERIODS, new Keys(WEEK_TABLE)),
+              "periods at want; outside them the setback temperature")
+          .orElse("that of 'control', else want all day");
+  public static final Key SETBACK =
+      Key.optional("setback", Forms.WANT, "want-temperature outside the periods")
+          .orElse("that of 'control'");
+  public static final Key GAINS =
+      Key.optional("gains", new Several(new Keys(GAIN_TABLE)), "heat from people and things")
+          .orElse("none: on the safe side, as in a heat loss calculation");
+  public static final Key AIR_EXCHANGE =
+      Key.optional(
+          "air exchange",
+          new Named(ROOM, Forms.of(Dimension.CONDUCTANCE).notNegative().usually(0, 400)),
+          "heat exchanged with another room through an open door, per kelvin; written in one of the two rooms");
+
+  public static final Table TABLE =
+      Table.of(
+              "a room",
+              HEIGHT,
+              PERIMETER,
+              WANT,
+              AIR_CHANGE,
+              FURNISHING,
+              SURFACES,
+              PROGRAMME,
+              SETBACK,
+              GAINS,
+              AIR_EXCHANGE)
+          .oneOf(SIZE, FLOOR_AREA);
+
+  private RoomKeys() {}
+}

@@ -1,0 +1,54 @@
+package settle.scenarios.format;
+
+import settle.scenarios.format.Form.Keys;
+import settle.scenarios.format.Form.Named;
+import settle.scenarios.format.Form.Words;
+
+/** The whole format: the keys at the top of a scenario file. */
+public final class ScenarioFormat {
+
+  public static final Key TITLE =
+      Key.optional("title", new Words(), "what the house is called").orElse("the file's name");
+  public static final Key SITE = section("site", SiteKeys.TABLE);
+  public static final Key ROOMS =
+      Key.required(
+          "rooms", new Named(RoomKeys.ROOM, new Keys(RoomKeys.TABLE)), "the rooms by name");
+  public static final Key ARRANGEMENTS =
+      Key.required(
+          "arrangements",
+          new Named("arrangement", new Keys(ArrangementKeys.TABLE)),
+          "ways of heating the house by name, to be compared");
+  public static final Key DISTRIBUTION = section("distribution", PlantKeys.DISTRIBUTION_TABLE);
+  public static final Key SOURCE =
+      Key.required("source", new Keys(PlantKeys.SOURCE_TABLE), PlantKeys.SOURCE_TABLE.about());
+  public static final Key CONTROL = section("control", PlantKeys.CONTROL_TABLE);
+  public static final Key AIMS = section("aims", PlantKeys.AIMS_TABLE);
+  public static final Key RUN = section("run", PlantKeys.RUN_TABLE);
+
+  /** The top of the file. */
+  public static final Table TABLE =
+      Table.of(
+          "a house, the ways of heating it, and the run that compares them",
+          TITLE,
+          SITE,
+          ROOMS,
+          ARRANGEMENTS,
+          DISTRIBUTION,
+          SOURCE,
+          CONTROL,
+          AIMS,
+          RUN,
+          DefinitionKeys.MATERIALS,
+          DefinitionKeys.CONSTRUCTIONS,
+          DefinitionKeys.GLAZINGS,
+          DefinitionKeys.EMITTERS,
+          DefinitionKeys.PIPES,
+          DefinitionKeys.VALVES,
+          DefinitionKeys.BOILERS);
+
+  private ScenarioFormat() {}
+
+  private static Key section(String name, Table table) {
+    return Key.optional(name, new Keys(table), table.about());
+  }
+}

@@ -1,0 +1,277 @@
+package settle.scenarios.house;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import settle.scenarios.catalogue.Catalogue;
+import settle.scenarios.catalogue.Definitions;
+import settle.scenarios.catalogue.EmitterType;
+import settle.scenarios.catalogue.KnobScale;
+import settle.scenarios.catalogue.LockshieldScale;
+import settle.scenarios.catalogue.PipeType;
+import settle.scenarios.catalogue.ValveType;
+import settle.scenarios.format.ArrangementKeys;
+import settle.scenarios.format.Form;
+import settle.scenarios.format.Key;
+import settle.scenarios.format.RoomKeys;
+import settle.scenarios.format.Section;
+import settle.scenarios.format.Value;
+import settle.scenarios.quantity.Dimension;
+import settle.sim.emitter.Emitter;
+import settle.sim.fabric.Surface;
+import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
+import settle.sim.hydraulics.Lockshield;
+import settle.sim.hydraulics.Pipe;
+import settle.sim.valve.Valve;
+
+/** Reads the arrangements. */
+final class ArrangementsReader {
+
+  /** Share of the output that passes into an outside wall behind an emitter, common practice. */
+  private static final double BACK_LOSS = 0.05;
+
+  private final Definitions known;
+  private final Map<String, RoomDraft> rooms;
+
+  ArrangementsReader(Definitions known, Map<String, RoomDraft> rooms) {
+    this.known = known;
+    this.rooms = rooms;
+  }
+
+  List<Arrangement> read(Map<String, Value> values) {
+    Map<String, Section> sections = new LinkedHashMap<>();
+    values.forEach((name, value) -> sections.put(name, value.section(ArrangementKeys.TABLE)));
+    List<Arrangement> arrangements = new ArrayList<>();
+    Map<Section, Set<String>> heated = new LinkedHashMap<>();
+    sections.forEach(
+        (name, s) -> {
+          Set<String> roomsHeated = new LinkedHashSet<>();
+          List<Branch> branches = branches(s, roomsHeated);
+          if (!branches.isEmpty()) {
+            arrangements.add(new Arrangement(name, branches));
+            heated.put(s, roomsHeated);
+          } else if (s.has(ArrangementKeys.ROOMS) && s.isSound()) {
+            s.problem("found no emitter, expected at least one");
+          }
+        });
+    warnOfRoomsForgotten(heated);
+    return arrangements;
+  }
+
+  /** A comparison is only fair where both ways heat the same rooms. */
+  private static void warnOfRoomsForgotten(Map<Section, Set<String>> heated) {
+    Set<String> anywhere = new LinkedHashSet<>();
+    heated.values().forEach(anywhere::addAll);
+    heated.forEach(
+        (s, here) -> {
+          Set<String> missing = new LinkedHashSet<>(anywhere);
+          missing.removeAll(here);
+          for (String room : missing) {
+            s.warn("has no emitter in '" + room + "', which another arrangement heats");
+          }
+        });
+  }
+
+  private List<Branch> branches(Section arrangement, Set<String> heated) {
+    Section common = arrangement.section(ArrangementKeys.EVERY_ROOM);
+    List<Branch> branches = new ArrayList<>();
+    arrangement
+        .named(ArrangementKeys.ROOMS)
+        .forEach(
+            (name, value) -> {
+              RoomDraft room = rooms.get(name);
+              if (room == null) {
+                value.unknownName(RoomKeys.ROOM, name, rooms.keySet());
+                return;
+              }
+              heated.add(name);
+              double alongTheWalls = 0;
+              for (Value item : value.several()) {
+                Section own = item.section(ArrangementKeys.BRANCH_TABLE);
+                Branch branch = new BranchReader(room, own, common).read();
+                branches.add(branch);
+                if (branch.emitter() instanceof settle.sim.emitter.PerimeterEmitter skirting) {
+                  alongTheWalls += skirting.length();
+                }
+              }
+              if (alongTheWalls > room.perimeter) {
+                value.warn(
+                    Dimension.LENGTH.show(alongTheWalls)
+                        + " of skirting is more than the room's walls are long, "
+                        + Dimension.LENGTH.show(room.perimeter));
+              }
+            });
+    return branches;
+  }
+
+  /**
+   * Reads one emitter with what feeds it: its own keys first, then those of every room, then the
+   * defaults.
+   */
+  private final class BranchReader {
+    private final RoomDraft room;
+    private final Section own;
+    private final Section common;
+
+    BranchReader(RoomDraft room, Section own, Section common) {
+      this.room = room;
+      this.own = own;
+      this.common = common;
+    }
+
+    /**
+     * The section that has a key; the emitter's own where neither does, so that it notes the
+     * default.
+     */
+    private Section with(Key key) {
+      return !own.has(key) && common.has(key) ? common : own;
+    }
+
+    /**
+     * The same for keys that exclude each other: an emitter's own choice overrules whatever every
+     * room says.
+     */
+    private Section with(Key key, Key other) {
+      return own.has(key) || own.has(other) ? own : with(key);
+    }
+
+    private String name(Key key, java.util.Collection<String> names, String standIn) {
+      Optional<Value> value = with(key).value(key);
+      if (value.isPresent()) {
+        return value.get().reference((Form.Reference) key.form(), names, standIn);
+      }
+      if (key.fallback().isEmpty()) {
+        return standIn;
+      }
+      own.note(key, key.fallback());
+      return key.fallback();
+    }
+
+    Branch read() {
+      return new Branch(room.name, emitter(), valve(), lockshield(), pipe());
+    }
+
+    private Emitter emitter() {
+      if (own.isSound() && !with(ArrangementKeys.EMITTER).has(ArrangementKeys.EMITTER)) {
+        own.problem("lacks 'emitter', " + ArrangementKeys.EMITTER.about());
+      }
+      EmitterType type =
+          known
+              .emitters()
+              .get(name(ArrangementKeys.EMITTER, known.emitters().keySet(), Catalogue.ANY_EMITTER));
+      Section lengthFrom = with(ArrangementKeys.LENGTH);
+      if (type.soldByLength() && !lengthFrom.has(ArrangementKeys.LENGTH) && own.isSound()) {
+        own.problem("lacks 'length', " + ArrangementKeys.LENGTH.about());
+      }
+      if (!type.soldByLength()) {
+        own.value(ArrangementKeys.LENGTH)
+            .ifPresent(
+                v ->
+                    v.problem(
+                        "'"
+                            + type.described().name()
+                            + "' is of one size and has no length to choose"));
+      }
+      double length = lengthFrom.numberIfWritten(ArrangementKeys.LENGTH).orElse(1);
+      if (type instanceof EmitterType.Panel && length > room.longestWall) {
+        own.value(ArrangementKeys.LENGTH)
+            .ifPresent(
+                v ->
+                    v.warn(
+                        "a radiator "
+                            + Dimension.LENGTH.show(length)
+                            + " long is longer than the room's longest wall, "
+                            + Dimension.LENGTH.show(room.longestWall)));
+      }
+      String wall = wallBehind();
+      return type.placed(length, backLoss(wall), wall);
+    }
+
+    private String wallBehind() {
+      List<String> walls = new ArrayList<>();
+      for (Surface surface : room.outsideWalls()) {
+        walls.add(surface.name());
+      }
+      Optional<Value> fixedTo = own.value(ArrangementKeys.FIXED_TO);
+      if (fixedTo.isPresent()) {
+        String name = fixedTo.get().words();
+        if (name.equals(ArrangementKeys.INNER_WALL)) {
+          return null;
+        }
+        if (!walls.contains(name)) {
+          List<String> valid = new ArrayList<>(walls);
+          valid.add(ArrangementKeys.INNER_WALL);
+          fixedTo.get().unknownValue("outside wall of '" + room.name + "'", name, valid);
+        }
+        return name;
+      }
+      if (walls.isEmpty()) {
+        return null;
+      }
+      own.note(ArrangementKeys.FIXED_TO, walls.get(0));
+      return walls.get(0);
+    }
+
+    private double backLoss(String wall) {
+      Section from = with(ArrangementKeys.BACK_LOSS);
+      if (from.has(ArrangementKeys.BACK_LOSS)) {
+        double share = from.number(ArrangementKeys.BACK_LOSS);
+        return wall == null ? 0 : share;
+      }
+      if (wall == null) {
+        return 0;
+      }
+      return own.number(ArrangementKeys.BACK_LOSS, BACK_LOSS);
+    }
+
+    private Valve valve() {
+      ValveType type =
+          known
+              .valves()
+              .get(name(ArrangementKeys.VALVE, known.valves().keySet(), Catalogue.ANY_VALVE));
+      Section set = with(ArrangementKeys.SET, ArrangementKeys.KNOB);
+      Section knob = with(ArrangementKeys.KNOB, ArrangementKeys.SET);
+      Section bias = with(ArrangementKeys.HEAD_BIAS);
+      if (type instanceof ValveType.Fixed fixed) {
+        for (Key key :
+            List.of(ArrangementKeys.SET, ArrangementKeys.KNOB, ArrangementKeys.HEAD_BIAS)) {
+          own.value(key)
+              .ifPresent(v -> v.problem("'" + type.described().name() + "' has no head to set"));
+        }
+        return fixed.valve();
+      }
+      ValveType.Thermostatic thermostatic = (ValveType.Thermostatic) type;
+      double headBias =
+          bias.numberIfWritten(ArrangementKeys.HEAD_BIAS).orElse(thermostatic.pattern().bias());
+      double setPoint =
+          knob.has(ArrangementKeys.KNOB)
+              ? KnobScale.set(knob.number(ArrangementKeys.KNOB))
+              : set.number(ArrangementKeys.SET, room.want);
+      return thermostatic.placed(setPoint, headBias);
+    }
+
+    private Lockshield lockshield() {
+      Section turns = with(ArrangementKeys.LOCKSHIELD_TURNS, ArrangementKeys.LOCKSHIELD);
+      Section kv = with(ArrangementKeys.LOCKSHIELD, ArrangementKeys.LOCKSHIELD_TURNS);
+      if (turns.has(ArrangementKeys.LOCKSHIELD_TURNS)) {
+        double open = turns.number(ArrangementKeys.LOCKSHIELD_TURNS);
+        return new Lockshield("lockshield", open, LockshieldScale.kv(open));
+      }
+      double coefficient = kv.number(ArrangementKeys.LOCKSHIELD);
+      return new Lockshield("lockshield", LockshieldScale.turns(coefficient), coefficient);
+    }
+
+    private Pipe pipe() {
+      PipeType type =
+          known.pipes().get(name(ArrangementKeys.PIPE, known.pipes().keySet(), Catalogue.ANY_PIPE));
+      return type.branch(
+          with(ArrangementKeys.PIPE_LENGTH).number(ArrangementKeys.PIPE_LENGTH),
+          with(ArrangementKeys.FITTINGS).number(ArrangementKeys.FITTINGS));
+    }
+  }
+}

@@ -1,0 +1,72 @@
+package settle.scenarios.house;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import settle.scenarios.catalogue.Definitions;
+import settle.scenarios.catalogue.DefinitionsReader;
+import settle.scenarios.format.ScenarioFormat;
+import settle.scenarios.format.Section;
+import settle.scenarios.format.Value;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.house.RunSettings;
+import settle.sim.house.WaterProperties;
+
+/** Reads the whole house. */
+public final class HouseReader {
+
+  private HouseReader() {}
+
+  /**
+   * The house of a scenario. Mistakes are noted where the sections note them; the house is only to
+   * be used where there are none.
+   *
+   * @param root the top of the file
+   * @param catalogue what can be used by name besides the scenario's own definitions
+   * @param file where the scenario is: weather files lie beside it
+   * @return the house
+   */
+  public static House read(Section root, Definitions catalogue, Path file) {
+    Definitions known = DefinitionsReader.read(root, catalogue);
+    Map<String, Value> roomValues = root.named(ScenarioFormat.ROOMS);
+    List<String> roomNames = List.copyOf(roomValues.keySet());
+
+    Section control = root.section(ScenarioFormat.CONTROL);
+    Programmes programmes = new Programmes(control);
+    SiteReader site = new SiteReader(root.section(ScenarioFormat.SITE));
+    RoomsReader rooms = new RoomsReader(known, site, programmes, roomNames);
+    roomValues.forEach(rooms::read);
+    rooms.close();
+
+    List<Arrangement> arrangements =
+        new ArrangementsReader(known, rooms.drafts()).read(root.named(ScenarioFormat.ARRANGEMENTS));
+    PlantReader plant = new PlantReader(known, roomNames, programmes.any());
+    RunSettings run = plant.run(root.section(ScenarioFormat.RUN));
+    return new House(
+        title(root, file),
+        site.designOutdoor(),
+        site.weather(file.toAbsolutePath().getParent(), run),
+        rooms.rooms(),
+        rooms.partitions(),
+        rooms.airExchanges(),
+        arrangements,
+        WaterProperties.AT_50,
+        plant.pump(root.section(ScenarioFormat.DISTRIBUTION)),
+        root.has(ScenarioFormat.SOURCE)
+            ? plant.source(root.section(ScenarioFormat.SOURCE))
+            : plant.anySource(),
+        plant.control(control),
+        plant.tolerance(root.section(ScenarioFormat.AIMS)),
+        run);
+  }
+
+  private static String title(Section root, Path file) {
+    if (root.has(ScenarioFormat.TITLE)) {
+      return root.words(ScenarioFormat.TITLE, "");
+    }
+    String name = file.getFileName().toString().replaceFirst("\\.ya?ml$", "").replace('-', ' ');
+    root.note(ScenarioFormat.TITLE, name);
+    return name;
+  }
+}

@@ -1,0 +1,121 @@
+package settle.scenarios.house;
+
+import java.util.ArrayList;
+import java.util.List;
+import settle.scenarios.format.Section;
+import settle.sim.control.Timetable;
+import settle.sim.fabric.Boundary;
+import settle.sim.fabric.Facing;
+import settle.sim.fabric.Surface;
+import settle.sim.fabric.Window;
+import settle.sim.room.Room;
+
+/**
+ * A room while its surfaces are being gathered: partitions written in other rooms count towards its
+ * walls too.
+ */
+final class RoomDraft {
+
+  final String name;
+  final Section section;
+  final double floorArea;
+  final double height;
+
+  /** Length of all walls along the floor [m]. */
+  final double perimeter;
+
+  /** Longest wall [m]. */
+  final double longestWall;
+
+  final double want;
+  final double airChange;
+  final double furnishing;
+  final Timetable wantOverTime;
+  final Programmes.Gains gains;
+  final List<Surface> surfaces = new ArrayList<>();
+  final List<Window> windows = new ArrayList<>();
+
+  /**
+   * Area of walls, floor and ceiling accounted for, openings included [m2], by the ordinal of the
+   * facing.
+   */
+  private final double[] covered = new double[Facing.values().length];
+
+  RoomDraft(
+      String name,
+      Section section,
+      double[] size,
+      double perimeter,
+      double longestWall,
+      double want,
+      double airChange,
+      double furnishing,
+      Timetable wantOverTime,
+      Programmes.Gains gains) {
+    this.name = name;
+    this.section = section;
+    this.floorArea = size[0];
+    this.height = size[1];
+    this.perimeter = perimeter;
+    this.longestWall = longestWall;
+    this.want = want;
+    this.airChange = airChange;
+    this.furnishing = furnishing;
+    this.wantOverTime = wantOverTime;
+    this.gains = gains;
+  }
+
+  /** Whole area that faces so [m2]. */
+  double area(Facing facing) {
+    return facing == Facing.WALL ? perimeter * height : floorArea;
+  }
+
+  void cover(Facing facing, double area) {
+    covered[facing.ordinal()] += area;
+  }
+
+  double covered(Facing facing) {
+    return covered[facing.ordinal()];
+  }
+
+  /** Walls to outdoors, which an emitter may be fixed to. */
+  List<Surface> outsideWalls() {
+    List<Surface> walls = new ArrayList<>();
+    for (Surface surface : surfaces) {
+      if (surface.facing() == Facing.WALL && surface.boundary() instanceof Boundary.Outdoors) {
+        walls.add(surface);
+      }
+    }
+    return walls;
+  }
+
+  /** A name that no surface or window of the room has yet. */
+  String freeName(String wanted) {
+    String free = wanted;
+    int n = 2;
+    while (isTaken(free)) {
+      free = wanted + " " + n;
+      n++;
+    }
+    return free;
+  }
+
+  boolean isTaken(String surfaceName) {
+    return surfaces.stream().anyMatch(s -> s.name().equals(surfaceName))
+        || windows.stream().anyMatch(w -> w.name().equals(surfaceName));
+  }
+
+  Room room() {
+    return new Room(
+        name,
+        floorArea,
+        floorArea * height,
+        airChange,
+        furnishing,
+        surfaces,
+        windows,
+        wantOverTime,
+        gains.convective(),
+        gains.radiant());
+  }
+}
