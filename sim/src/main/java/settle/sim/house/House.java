@@ -83,6 +83,24 @@ public record House(
     }
   }
 
+  /** The same house, run otherwise. */
+  public House withRun(RunSettings other) {
+    return new House(
+        title,
+        designOutdoor,
+        weather,
+        rooms,
+        partitions,
+        airExchanges,
+        arrangements,
+        water,
+        pump,
+        source,
+        control,
+        wantTolerance,
+        other);
+  }
+
   /**
    * Position of a room in {@link #rooms()}.
    *
