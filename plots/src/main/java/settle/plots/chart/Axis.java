@@ -1,0 +1,63 @@
+package settle.plots.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import settle.plots.words.Quantities;
+
+/**
+ * The scale along one side of a panel.
+ *
+ * @param min value at its beginning
+ * @param max value at its end, > min
+ * @param ticks where lines and labels stand
+ * @param caption what it shows, with its unit
+ */
+record Axis(double min, double max, List<Tick> ticks, String caption) {
+
+  Axis {
+    ticks = List.copyOf(ticks);
+    if (!(max > min)) {
+      throw new IllegalArgumentException("axis '" + caption + "' runs from " + min + " to " + max);
+    }
+  }
+
+  /**
+   * An axis over round numbers that takes in the given values.
+   *
+   * @param least smallest value to show
+   * @param most largest value to show
+   * @param intervals about how many intervals
+   * @param caption what it shows, with its unit
+   */
+  static Axis round(double least, double most, int intervals, String caption) {
+    double span = most > least ? most - least : Math.max(1, Math.abs(most));
+    double step = roundStep(span / intervals);
+    double min = step * Math.floor(least / step + 1e-9);
+    double max = step * Math.ceil((most > least ? most : least + span) / step - 1e-9);
+    return stepped(min, max, step, caption);
+  }
+
+  /** The same, but ending exactly at the given values, round or not. */
+  static Axis exact(double min, double max, int intervals, String caption) {
+    return stepped(min, max, roundStep((max - min) / intervals), caption);
+  }
+
+  private static Axis stepped(double min, double max, double step, String caption) {
+    int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+    List<Tick> ticks = new ArrayList<>();
+    for (long k = (long) Math.ceil(min / step - 1e-9); k * step <= max + 1e-9 * step; k++) {
+      ticks.add(new Tick(k * step, Quantities.number(k * step, decimals)));
+    }
+    return new Axis(min, max, ticks, caption);
+  }
+
+  /** The round number (1, 2, 5 times a power of ten) at or next above. */
+  private static double roundStep(double raw) {
+    double decade = Math.pow(10, Math.floor(Math.log10(raw)));
+    double mantissa = raw / decade;
+    if (mantissa <= 1 + 1e-9) {
+      return decade;
+    }
+    return decade * (mantissa <= 2 + 1e-9 ? 2 : mantissa <= 5 + 1e-9 ? 5 : 10);
+  }
+}

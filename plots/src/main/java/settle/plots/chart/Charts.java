@@ -1,0 +1,189 @@
+package settle.plots.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import settle.plots.words.Comparison;
+import settle.plots.words.Focus;
+import settle.plots.words.Meanings;
+import settle.plots.words.Quantities;
+import settle.sim.house.House;
+import settle.sim.result.RoomFigures;
+import settle.sim.result.RunResult;
+
+/** The charts of a comparison, in the order in which they tell the story. */
+public final class Charts {
+
+  /** Shortest stretch the warm-up chart shows [s]. */
+  private static final double SHORTEST_WARM_UP = 1800;
+
+  /** Longest stretch it shows, for rooms that never get warm [s]. */
+  private static final double LONGEST_WARM_UP = 12 * 3600.0;
+
+  /** Stretch of the close look at the source [s]. */
+  private static final double FIRST_HOURS = 3 * 3600.0;
+
+  private final Comparison comparison;
+  private final Focus focus;
+  private final Meanings meanings;
+  private final RunResult first;
+
+  private Charts(Comparison comparison) {
+    this.comparison = comparison;
+    this.focus = new Focus(comparison);
+    this.meanings = new Meanings(comparison);
+    this.first = comparison.results().get(0);
+  }
+
+  /**
+   * All charts that the runs have something to show for.
+   *
+   * @param house what was simulated
+   * @param results one per arrangement, at least one; all over the same time
+   */
+  public static List<Chart> forComparison(House house, List<RunResult> results) {
+    return new Charts(new Comparison(house, results)).all();
+  }
+
+  private List<Chart> all() {
+    List<Supplier<Chart>> charts = new ArrayList<>();
+    addRooms(charts);
+    addWarmUp(charts);
+    addProfiles(charts);
+    addValve(charts);
+    addFlowAndReturn(charts);
+    addFirstHours(charts);
+    addHeat(charts);
+    addPower(charts);
+    return charts.parallelStream().map(Supplier::get).toList();
+  }
+
+  private void addRooms(List<Supplier<Chart>> charts) {
+    String title = "Room temperatures (operative) against want";
+    charts.add(
+        () ->
+            new Chart(
+                "rooms",
+                title,
+                meanings.ofRooms(),
+                new RoomTemperatures(comparison, TimeWindow.whole(first), false).draw(title)));
+  }
+
+  /** Only where a closer look shows more than the whole run does. */
+  private void addWarmUp(List<Supplier<Chart>> charts) {
+    if (Double.isNaN(first.firstCall())) {
+      return;
+    }
+    double slowest =
+        comparison.results().stream()
+            .flatMap(r -> r.rooms().stream())
+            .filter(r -> r.ratedOutput() > 0)
+            .mapToDouble((RoomFigures r) -> r.warmUp().orElse(LONGEST_WARM_UP))
+            .max()
+            .orElse(0);
+    double length = Math.min(Math.max(1.3 * slowest, SHORTEST_WARM_UP), LONGEST_WARM_UP);
+    TimeWindow whole = TimeWindow.whole(first);
+    double to = Math.min(whole.to(), first.firstCall() + length);
+    if (slowest == 0 || to - first.firstCall() > whole.length() / 2) {
+      return;
+    }
+    String title = "Warming up from the first call for heat";
+    TimeWindow window = new TimeWindow(first.firstCall(), to);
+    charts.add(
+        () ->
+            new Chart(
+                "warm-up",
+                title,
+                meanings.ofWarmUp(),
+                new RoomTemperatures(comparison, window, true).draw(title)));
+  }
+
+  private void addProfiles(List<Supplier<Chart>> charts) {
+    int room = focus.skirtingRoom();
+    EmitterProfiles profiles = new EmitterProfiles(comparison, room);
+    if (profiles.shown().isEmpty()) {
+      return;
+    }
+    String title =
+        "Water along the emitters in "
+            + roomName(room)
+            + ", at times after the first call for heat";
+    charts.add(() -> new Chart("front", title, meanings.ofProfiles(room), profiles.draw(title)));
+  }
+
+  private void addValve(List<Supplier<Chart>> charts) {
+    int room = focus.governingRoom();
+    if (comparison.results().stream().allMatch(r -> focus.thermostatic(r, room).isEmpty())) {
+      return;
+    }
+    TimeWindow window = TimeWindow.detail(first);
+    String title = "Thermostatic valve in " + roomName(room) + part(window);
+    charts.add(
+        () ->
+            new Chart(
+                "valve",
+                title,
+                meanings.ofValve(room),
+                new ValveAction(comparison, window, room).draw(title)));
+  }
+
+  private void addFlowAndReturn(List<Supplier<Chart>> charts) {
+    TimeWindow window = TimeWindow.detail(first);
+    String title = "Flow and return at the source" + part(window);
+    charts.add(
+        () ->
+            new Chart(
+                "flow-and-return",
+                title,
+                meanings.ofFlowAndReturn(),
+                new FlowAndReturn(comparison, window).draw(title)));
+  }
+
+  /** A look close enough to see the source start and stop. */
+  private void addFirstHours(List<Supplier<Chart>> charts) {
+    TimeWindow whole = TimeWindow.whole(first);
+    if (Double.isNaN(first.firstCall()) || whole.length() < 2 * FIRST_HOURS) {
+      return;
+    }
+    TimeWindow window =
+        new TimeWindow(first.firstCall(), Math.min(whole.to(), first.firstCall() + FIRST_HOURS));
+    String title =
+        "Flow and return in the first " + Quantities.duration(window.length()) + " of heating";
+    charts.add(
+        () ->
+            new Chart(
+                "first-hours",
+                title,
+                meanings.ofStarts(),
+                new FlowAndReturn(comparison, window).draw(title)));
+  }
+
+  private void addHeat(List<Supplier<Chart>> charts) {
+    String title =
+        "Heat given to each room in " + Quantities.duration(TimeWindow.whole(first).length());
+    charts.add(
+        () -> new Chart("heat", title, meanings.ofHeat(), new HeatByRoom(comparison).draw(title)));
+  }
+
+  private void addPower(List<Supplier<Chart>> charts) {
+    String title = "Heat from the source";
+    charts.add(
+        () ->
+            new Chart(
+                "power",
+                title,
+                meanings.ofPower(),
+                new SourcePower(comparison, TimeWindow.whole(first)).draw(title)));
+  }
+
+  private String roomName(int room) {
+    return comparison.house().rooms().get(room).name();
+  }
+
+  /** Says so in the title where a chart does not show the whole run. */
+  private String part(TimeWindow window) {
+    return window.isPartOf(first)
+        ? ", " + Quantities.duration(window.length()) + " of the run"
+        : "";
+  }
+}

@@ -1,0 +1,123 @@
+package settle.plots.chart;
+
+import java.util.Arrays;
+import settle.sim.recording.Trace;
+
+/**
+ * Points of a line, gaps being not a number.
+ *
+ * @param x ascending within each stretch
+ * @param y as long as x
+ */
+record Curve(double[] x, double[] y) {
+
+  private static final double HOUR = 3600;
+
+  /** A state, known at instants: straight lines between. Time in hours from {@code zero} [s]. */
+  static Curve ofState(Trace trace, double[] values, TimeWindow window, double zero, double scale) {
+    int n = trace.size();
+    double[] time = trace.time();
+    int first = firstIndex(time, window.from());
+    int last = lastIndex(time, window.to());
+    double[] x = new double[last - first + 1];
+    double[] y = new double[x.length];
+    for (int i = first; i <= last && i < n; i++) {
+      x[i - first] = (time[i] - zero) / HOUR;
+      y[i - first] = values[i] * scale;
+    }
+    return new Curve(x, y);
+  }
+
+  /** A mean over each step: level during the step. Time in hours from {@code zero} [s]. */
+  static Curve ofMeans(Trace trace, double[] values, TimeWindow window, double zero, double scale) {
+    double[] time = trace.time();
+    int first = Math.max(1, firstIndex(time, window.from()));
+    int last = lastIndex(time, window.to());
+    double[] x = new double[2 * Math.max(0, last - first + 1)];
+    double[] y = new double[x.length];
+    for (int i = first; i <= last; i++) {
+      int k = 2 * (i - first);
+      x[k] = (time[i - 1] - zero) / HOUR;
+      x[k + 1] = (time[i] - zero) / HOUR;
+      y[k] = values[i] * scale;
+      y[k + 1] = y[k];
+    }
+    return new Curve(x, y);
+  }
+
+  /**
+   * Means over equal intervals from the window's beginning, times without a value left out: for
+   * what a burner's starts would turn into a comb. Time in hours from {@code zero} [s].
+   */
+  static Curve ofIntervalMeans(
+      Trace trace, double[] values, TimeWindow window, double interval, double zero, double scale) {
+    double[] time = trace.time();
+    int count = (int) Math.max(1, Math.floor(window.length() / interval + 1e-9));
+    double[] x = new double[2 * count];
+    double[] y = new double[2 * count];
+    int i = Math.max(1, firstIndex(time, window.from()));
+    for (int k = 0; k < count; k++) {
+      double from = window.from() + k * interval;
+      double to = from + interval;
+      double sum = 0;
+      double weight = 0;
+      while (i < time.length) {
+        double overlap = Math.min(time[i], to) - Math.max(time[i - 1], from);
+        if (overlap > 0 && !Double.isNaN(values[i])) {
+          sum += values[i] * overlap;
+          weight += overlap;
+        }
+        if (time[i] >= to) {
+          break;
+        }
+        i++;
+      }
+      x[2 * k] = (from - zero) / HOUR;
+      x[2 * k + 1] = (to - zero) / HOUR;
+      y[2 * k] = weight > 0 ? sum / weight * scale : Double.NaN;
+      y[2 * k + 1] = y[2 * k];
+    }
+    return new Curve(x, y);
+  }
+
+  /** Last index whose time is not after, or the first. */
+  private static int firstIndex(double[] time, double at) {
+    int i = Arrays.binarySearch(time, at);
+    return i >= 0 ? i : Math.max(0, -i - 2);
+  }
+
+  /** First index whose time is not before, or the last. */
+  private static int lastIndex(double[] time, double at) {
+    int i = Arrays.binarySearch(time, at);
+    return i >= 0 ? i : Math.min(time.length - 1, -i - 1);
+  }
+
+  /** Smallest value; positive infinity if there is none. */
+  double least() {
+    return Arrays.stream(y).filter(v -> !Double.isNaN(v)).min().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** Largest value; negative infinity if there is none. */
+  double most() {
+    return Arrays.stream(y).filter(v -> !Double.isNaN(v)).max().orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  /** Whether there is nothing to draw. */
+  boolean isEmpty() {
+    return Arrays.stream(y).allMatch(Double::isNaN);
+  }
+
+  /** Value at x, straight lines between; not a number outside or in a gap. */
+  double at(double position) {
+    int i = Arrays.binarySearch(x, position);
+    if (i >= 0) {
+      return y[i];
+    }
+    int next = -i - 1;
+    if (next == 0 || next == x.length) {
+      return Double.NaN;
+    }
+    double s = (position - x[next - 1]) / (x[next] - x[next - 1]);
+    return y[next - 1] + s * (y[next] - y[next - 1]);
+  }
+}

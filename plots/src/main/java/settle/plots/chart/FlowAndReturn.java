@@ -1,0 +1,98 @@
+package settle.plots.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import settle.plots.drawing.Picture;
+import settle.plots.drawing.Sketch;
+import settle.plots.words.Comparison;
+import settle.plots.words.Quantities;
+import settle.sim.recording.HouseColumn;
+import settle.sim.recording.Trace;
+import settle.sim.result.RunResult;
+import settle.sim.source.Boiler;
+
+/**
+ * Flow temperature at the source above, return temperature below, arrangements overlaid. Over a
+ * long window means are drawn, since a burner's starts would fill the plot; over a short one every
+ * step.
+ */
+final class FlowAndReturn {
+
+  private static final int HEIGHT = 190;
+
+  /** Up to here every step is drawn [s]. */
+  private static final double SHORT = 4 * 3600.0;
+
+  private final Comparison comparison;
+  private final TimeWindow window;
+
+  FlowAndReturn(Comparison comparison, TimeWindow window) {
+    this.comparison = comparison;
+    this.window = window;
+  }
+
+  Picture draw(String title) {
+    StackedPanels stack = stack();
+    Sketch g = new Sketch();
+    new Legend(g, Panel.LEFT).arrangements(comparison);
+    stack.paint(g);
+    Panel flow = stack.panels().get(0);
+    double setPoint = comparison.house().source().flowSetPoint();
+    if (setPoint > flow.vertical().min() && setPoint < flow.vertical().max()) {
+      flow.level(g, setPoint, "set-point " + Quantities.setting(setPoint));
+    }
+    if (comparison.house().source() instanceof Boiler boiler) {
+      double dewPoint = boiler.efficiency().dewPoint();
+      stack
+          .panels()
+          .get(1)
+          .level(
+              g, dewPoint, "flue dew point " + Quantities.setting(dewPoint) + ": condensing below");
+    }
+    return g.picture(title, HouseTheme.WIDTH, stack.height());
+  }
+
+  StackedPanels stack() {
+    StackedPanels stack = new StackedPanels(TimeAxis.clock(window, StackedPanels.PLOT_WIDTH));
+    double setPoint = comparison.house().source().flowSetPoint();
+    add(stack, "flow" + means(), HouseColumn.FLOW, setPoint);
+    double mark =
+        comparison.house().source() instanceof Boiler b ? b.efficiency().dewPoint() : setPoint;
+    add(stack, "return" + means(), HouseColumn.RETURN, mark);
+    return stack;
+  }
+
+  private Curve curve(Trace trace, HouseColumn column) {
+    double[] values = trace.column(column);
+    return window.length() <= SHORT
+        ? Curve.ofMeans(trace, values, window, 0, 1)
+        : Curve.ofIntervalMeans(trace, values, window, window.readableInterval(), 0, 1);
+  }
+
+  private String means() {
+    return window.length() <= SHORT
+        ? ""
+        : ", means over " + Quantities.duration(window.readableInterval());
+  }
+
+  /** The axis takes in {@code mark}, a temperature that matters, whether or not it is reached. */
+  private void add(StackedPanels stack, String name, HouseColumn column, double mark) {
+    List<Curve> curves = new ArrayList<>();
+    double least = mark;
+    double most = mark;
+    for (RunResult result : comparison.results()) {
+      Trace trace = result.trace();
+      Curve curve = curve(trace, column);
+      curves.add(curve);
+      least = Math.min(least, curve.least());
+      most = Math.max(most, curve.most());
+    }
+    Panel panel = stack.add(name, HEIGHT, Axis.exact(least - 1, most + 1, 7, "°C"));
+    for (int i = 0; i < curves.size(); i++) {
+      panel.line(
+          comparison.results().get(i).arrangement().name(),
+          curves.get(i),
+          HouseTheme.arrangement(i));
+    }
+  }
+}

@@ -1,0 +1,70 @@
+package settle.plots.chart;
+
+import settle.sim.recording.Trace;
+import settle.sim.result.RunResult;
+
+/**
+ * A stretch of time.
+ *
+ * @param from its beginning [s]
+ * @param to its end [s], > from
+ */
+record TimeWindow(double from, double to) {
+
+  /** Longest stretch in which a burner's starts can still be told apart [s]. */
+  private static final double DETAIL = 49 * 3600.0;
+
+  private static final double DAY = 86_400;
+
+  /** Intervals over which means are taken [s]. */
+  private static final double[] INTERVALS = {60, 120, 300, 600, 900, 1800, 3600, 7200, 21_600, DAY};
+
+  /** More intervals than this cannot be told apart on a panel. */
+  private static final int MOST_INTERVALS = 200;
+
+  TimeWindow {
+    if (!(to > from)) {
+      throw new IllegalArgumentException("a window from " + from + " s to " + to + " s is empty");
+    }
+  }
+
+  /** All of a run. */
+  static TimeWindow whole(RunResult result) {
+    Trace trace = result.trace();
+    return new TimeWindow(trace.time()[0], trace.time()[trace.size() - 1]);
+  }
+
+  /** All of a short run; of a long one, the day of the first call for heat and the day after. */
+  static TimeWindow detail(RunResult result) {
+    TimeWindow whole = whole(result);
+    if (whole.to - whole.from <= DETAIL) {
+      return whole;
+    }
+    double call = Double.isNaN(result.firstCall()) ? whole.from : result.firstCall();
+    double from = Math.max(whole.from, DAY * Math.floor(call / DAY));
+    return new TimeWindow(from, Math.min(whole.to, from + 2 * DAY));
+  }
+
+  /** Whether it is less than all of a run. */
+  boolean isPartOf(RunResult result) {
+    return !equals(whole(result));
+  }
+
+  /**
+   * The interval over which to take means where a burner's starts would make a comb of the line
+   * [s].
+   */
+  double readableInterval() {
+    for (double interval : INTERVALS) {
+      if (length() / interval <= MOST_INTERVALS) {
+        return interval;
+      }
+    }
+    return DAY * Math.ceil(length() / DAY / MOST_INTERVALS);
+  }
+
+  /** Its duration [s]. */
+  double length() {
+    return to - from;
+  }
+}

@@ -1,0 +1,301 @@
+package settle.plots.words;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalInt;
+import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.house.Branch;
+import settle.sim.recording.BranchColumn;
+import settle.sim.recording.HouseColumn;
+import settle.sim.recording.RoomColumn;
+import settle.sim.recording.Trace;
+import settle.sim.result.PlantFigures;
+import settle.sim.result.Profile;
+import settle.sim.result.RoomFigures;
+import settle.sim.result.RunResult;
+import settle.sim.source.Boiler;
+
+/**
+ * What each chart says, from the figures of the runs it shows.
+ *
+ * @param comparison the runs
+ */
+public record Meanings(Comparison comparison) {
+
+  /** How the rooms keep want once they are warm. */
+  public String ofRooms() {
+    return perArrangement(
+        (verdict, name) -> {
+          long kept =
+              verdict.heatedRooms().stream()
+                  .filter(r -> r.warmUp().isPresent() && r.shortfall() < 0.05)
+                  .count();
+          int all = verdict.heatedRooms().size();
+          String swing =
+              verdict.heatedRooms().stream()
+                  .max(Comparator.comparingDouble(RoomFigures::overshoot))
+                  .filter(r -> r.overshoot() >= 0.05)
+                  .map(
+                      r ->
+                          "; the largest overshoot is "
+                              + Quantities.difference(r.overshoot())
+                              + " in "
+                              + r.name())
+                  .orElse("; no room overshoots");
+          String rooms =
+              kept == all
+                  ? all == 1
+                      ? "the room gets warm and stays so"
+                      : "all " + all + " heated rooms get warm and stay so"
+                  : kept + " of " + all + " heated rooms get warm and stay so";
+          return "With " + name + " " + rooms + swing + ".";
+        });
+  }
+
+  /** Who is warm when. */
+  public String ofWarmUp() {
+    return perArrangement(
+        (verdict, name) -> {
+          RoomFigures slowest = verdict.slowest().orElseThrow();
+          RoomFigures quickest =
+              verdict.heatedRooms().stream()
+                  .min(Comparator.comparingDouble(r -> r.warmUp().orElse(Double.POSITIVE_INFINITY)))
+                  .orElseThrow();
+          String last =
+              slowest.name()
+                  + (slowest.warmUp().isPresent()
+                      ? " last, after " + Quantities.warmUp(slowest.warmUp())
+                      : " not at all within the time simulated");
+          if (slowest.equals(quickest)) {
+            return "With " + name + " " + last.replace(" last,", " is warm") + ".";
+          }
+          return "With "
+              + name
+              + " "
+              + quickest.name()
+              + " is warm first, after "
+              + Quantities.warmUp(quickest.warmUp())
+              + ", "
+              + last
+              + ".";
+        });
+  }
+
+  /** What the water temperatures mean for the source. */
+  public String ofFlowAndReturn() {
+    return perArrangement(
+        (verdict, name) -> {
+          PlantFigures plant = verdict.result().plant();
+          if (Double.isNaN(plant.returnMean())) {
+            return "With " + name + " no water flows.";
+          }
+          String text =
+              "With "
+                  + name
+                  + " water comes back at "
+                  + Quantities.temperature(plant.returnMean())
+                  + " on average, at most at "
+                  + Quantities.temperature(plant.returnPeak());
+          if (comparison.house().source() instanceof Boiler
+              && plant.condensingShare().isPresent()) {
+            text +=
+                ", and the boiler condenses for "
+                    + Quantities.share(plant.condensingShare().getAsDouble())
+                    + " of its heat";
+          }
+          return text + ".";
+        });
+  }
+
+  /** How far the hot front has come along the skirting of a room. */
+  public String ofProfiles(int room) {
+    List<String> sentences = new ArrayList<>();
+    for (RunResult result : comparison.results()) {
+      focus()
+          .emitter(result, room)
+          .ifPresent(
+              b -> {
+                if (result.arrangement().branches().get(b).emitter() instanceof PerimeterEmitter) {
+                  sentences.add(front(result, b));
+                }
+              });
+    }
+    if (sentences.isEmpty()) {
+      return "Radiators warm as a whole: there is no front to see, only a fall in temperature from inlet to outlet.";
+    }
+    return String.join(" ", sentences);
+  }
+
+  /** What the lag of the head does in a room. */
+  public String ofValve(int room) {
+    return perArrangement(
+        (verdict, name) -> {
+          RunResult result = verdict.result();
+          RoomFigures figures = result.rooms().get(room);
+          OptionalInt branch = focus().thermostatic(result, room);
+          if (branch.isEmpty() || figures.warmUp().isEmpty()) {
+            return branch.isEmpty()
+                ? "With " + name + " " + figures.name() + " has no thermostatic head."
+                : "With "
+                    + name
+                    + " "
+                    + figures.name()
+                    + " never gets warm, so its head has nothing to close for.";
+          }
+          Trace trace = result.trace();
+          int at = indexAt(trace, result.firstCall() + figures.warmUp().getAsDouble());
+          double behind =
+              trace.column(RoomColumn.OPERATIVE, room)[at]
+                  - trace.column(BranchColumn.SENSED, branch.getAsInt())[at];
+          double opening = trace.column(BranchColumn.OPENING, branch.getAsInt())[at];
+          return "With "
+              + name
+              + ", when "
+              + figures.name()
+              + " first gets warm its head senses "
+              + Quantities.difference(Math.abs(behind))
+              + (behind >= 0 ? " less" : " more")
+              + " than the room has and stands "
+              + Quantities.share(opening)
+              + " open; the overshoot that follows is "
+              + Quantities.difference(figures.overshoot())
+              + ".";
+        });
+  }
+
+  /** How often the source starts. */
+  public String ofStarts() {
+    return perArrangement(
+        (verdict, name) -> {
+          PlantFigures plant = verdict.result().plant();
+          return "With "
+              + name
+              + " the source starts "
+              + Quantities.number(plant.startsPerHour(), 1)
+              + " times an hour over the whole run"
+              + (plant.shortestRun().isPresent()
+                  ? "; its shortest firing lasts "
+                      + Quantities.duration(plant.shortestRun().getAsDouble())
+                  : "")
+              + ".";
+        });
+  }
+
+  /** How much heat went where. */
+  public String ofHeat() {
+    return perArrangement(
+        (verdict, name) -> {
+          double total = verdict.result().rooms().stream().mapToDouble(RoomFigures::heat).sum();
+          RoomFigures most =
+              verdict.result().rooms().stream()
+                  .max(Comparator.comparingDouble(RoomFigures::heat))
+                  .orElseThrow();
+          String text = "With " + name + " the rooms get " + Quantities.energy(total);
+          return verdict.result().rooms().size() == 1
+              ? text + "."
+              : text
+                  + ", most of it "
+                  + most.name()
+                  + " ("
+                  + Quantities.share(most.heat() / total)
+                  + ").";
+        });
+  }
+
+  /** What is asked of the source. */
+  public String ofPower() {
+    return perArrangement(
+        (verdict, name) -> {
+          RunResult result = verdict.result();
+          double peak = 0;
+          for (double p : result.trace().column(HouseColumn.SOURCE_HEAT)) {
+            peak = Double.isNaN(p) ? peak : Math.max(peak, p);
+          }
+          double length =
+              result.trace().time()[result.trace().size() - 1] - result.trace().time()[0];
+          return "With "
+              + name
+              + " the source gives "
+              + Quantities.power(result.plant().sourceHeat() / length)
+              + " on average and "
+              + Quantities.power(peak)
+              + " at most.";
+        });
+  }
+
+  private Focus focus() {
+    return new Focus(comparison);
+  }
+
+  private interface Sentence {
+    String of(Verdict verdict, String name);
+  }
+
+  private String perArrangement(Sentence sentence) {
+    return String.join(
+        " ", comparison.verdicts().stream().map(v -> sentence.of(v, v.quotedName())).toList());
+  }
+
+  private static String front(RunResult result, int branch) {
+    Branch b = result.arrangement().branches().get(branch);
+    double length = ((PerimeterEmitter) b.emitter()).length();
+    List<Profile> profiles =
+        result.profiles().stream()
+            .filter(p -> p.branch() == branch)
+            .sorted(Comparator.comparingDouble(Profile::sinceCall))
+            .toList();
+    if (profiles.isEmpty()) {
+      return "";
+    }
+    Profile last = profiles.get(profiles.size() - 1);
+    double coldest =
+        profiles.stream().flatMapToDouble(p -> Arrays.stream(p.temperature())).min().orElseThrow();
+    List<String> stations = new ArrayList<>();
+    for (Profile p : profiles) {
+      double position = frontPosition(p, last, coldest);
+      if (position >= 0.97 * length) {
+        break;
+      }
+      stations.add(
+          Quantities.number(position, 1) + " m after " + Quantities.duration(p.sinceCall()));
+    }
+    String way =
+        stations.isEmpty()
+            ? " is through by the first time shown"
+            : " has come " + Listing.of(stations);
+    double[] end = last.temperature();
+    return "In "
+        + b.room()
+        + " the hot front"
+        + way
+        + "; after "
+        + Quantities.duration(last.sinceCall())
+        + " the far end, "
+        + Quantities.number(length, 1)
+        + " m along, is at "
+        + Quantities.temperature(end[end.length - 1])
+        + ".";
+  }
+
+  /**
+   * How far along the water has come half the way from the coldest water seen to what it is in the
+   * end [m]; the whole length once the far end has.
+   */
+  private static double frontPosition(Profile profile, Profile last, double coldest) {
+    double[] t = profile.temperature();
+    for (int i = 0; i < t.length; i++) {
+      double settled = last.temperature()[Math.min(i, last.temperature().length - 1)];
+      if (t[i] < (coldest + settled) / 2) {
+        return i == 0 ? 0 : (profile.position()[i - 1] + profile.position()[i]) / 2;
+      }
+    }
+    return profile.position()[t.length - 1];
+  }
+
+  private static int indexAt(Trace trace, double time) {
+    int i = Arrays.binarySearch(trace.time(), time);
+    return i >= 0 ? i : Math.min(trace.size() - 1, -i - 1);
+  }
+}
