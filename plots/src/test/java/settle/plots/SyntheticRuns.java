@@ -126,7 +126,6 @@ public final class SyntheticRuns {
         70,
         5,
         20_000,
-        2000,
         60,
         180,
         300,

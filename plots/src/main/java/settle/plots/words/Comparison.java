@@ -6,7 +6,6 @@ import java.util.Optional;
 import settle.sim.house.House;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RunResult;
-import settle.sim.room.Room;
 
 /**
  * Several arrangements side by side: which settles better and why ({@link Criterion} says what
@@ -16,12 +15,6 @@ import settle.sim.room.Room;
  * @param results one per arrangement, at least one
  */
 public record Comparison(House house, List<RunResult> results) {
-
-  /**
-   * Rated outputs of one room that differ by more than this share of the larger are no fair pair
-   * [-].
-   */
-  private static final double FAIR_SHARE = 0.05;
 
   /** Mean return temperatures closer than this are not worth a word [K]. */
   private static final double ALIKE_RETURN = 1;
@@ -73,30 +66,31 @@ public record Comparison(House house, List<RunResult> results) {
    * if they agree.
    */
   public Optional<String> fairPairNote() {
-    List<String> unlike = new ArrayList<>();
-    for (Room room : house.rooms()) {
-      double[] outputs =
-          results.stream().mapToDouble(r -> r.arrangement().ratedOutput(room.name())).toArray();
-      double least = Double.POSITIVE_INFINITY;
-      double most = 0;
-      List<String> texts = new ArrayList<>();
-      for (double output : outputs) {
-        least = Math.min(least, output);
-        most = Math.max(most, output);
-        texts.add(Quantities.power(output));
-      }
-      if (most - least > FAIR_SHARE * most) {
-        unlike.add(room.name() + " (" + String.join(" against ", texts) + ")");
-      }
+    if (results.size() < 2) {
+      return Optional.empty();
     }
+    List<String> unlike =
+        settle.sim.study.Comparison.unequalPairs(house).stream()
+            .map(
+                p ->
+                    p.room()
+                        + " ("
+                        + p.first()
+                        + " "
+                        + Quantities.power(p.firstRated())
+                        + ", "
+                        + p.second()
+                        + " "
+                        + Quantities.power(p.secondRated())
+                        + ")")
+            .toList();
     if (unlike.isEmpty()) {
       return Optional.empty();
     }
-    List<String> names = results.stream().map(r -> r.arrangement().name()).toList();
     return Optional.of(
-        "Not a fair pair: the rated outputs (75/65/20) of "
-            + Listing.of(names)
-            + " differ by more than 5 % in "
+        "Not a fair pair: rated outputs (75/65/20) differ by more than "
+            + Quantities.share(settle.sim.study.Comparison.FAIR_DIFFERENCE)
+            + " in "
             + Listing.of(unlike)
             + ". Part of the difference seen is size, not kind of emitter.");
   }
