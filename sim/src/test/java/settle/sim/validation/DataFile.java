@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -39,10 +40,11 @@ final class DataFile {
 
   private static final String FOLDER = "/validation/";
 
-  /**
-   * Expected columns that no group has asserted yet, as "file: column", of every file read so far.
-   */
-  private static final Set<String> UNASSERTED = new TreeSet<>();
+  /** Expected columns of every file read so far, as "file: column". */
+  private static final Set<String> EXPECTED = new TreeSet<>();
+
+  /** Those of them that a group asserts. */
+  private static final Set<String> ASSERTED = new TreeSet<>();
 
   private static final Set<String> READ = new TreeSet<>();
 
@@ -82,7 +84,7 @@ final class DataFile {
           Column column = Column.parse(title);
           columns.add(column);
           if (isExpected(column)) {
-            UNASSERTED.add(name + ": " + column.name());
+            EXPECTED.add(name + ": " + column.name());
           }
         }
       }
@@ -106,7 +108,9 @@ final class DataFile {
 
   /** Expected columns of the files read so far that no group has asserted. */
   static Set<String> unasserted() {
-    return UNASSERTED;
+    Set<String> unasserted = new TreeSet<>(EXPECTED);
+    unasserted.removeAll(ASSERTED);
+    return unasserted;
   }
 
   private String headingValue(String key) {
@@ -134,20 +138,20 @@ final class DataFile {
    */
   List<Row> rows(String column, Function<Line, String> claim, ToDoubleFunction<Line> code) {
     String expectation = headingValue("expect " + column);
-    int semicolon = expectation.indexOf(';');
-    String unit = expectation.substring(0, semicolon).strip();
-    Tolerance tolerance = Tolerance.parse(expectation.substring(semicolon + 1));
+    return rows(
+        column, Tolerance.parse(expectation.substring(expectation.indexOf(';') + 1)), claim, code);
+  }
+
+  /** The same with another tolerance than the file's: that of a method which is not exact. */
+  List<Row> rows(
+      String column,
+      Tolerance tolerance,
+      Function<Line, String> claim,
+      ToDoubleFunction<Line> code) {
+    String expectation = headingValue("expect " + column);
+    String unit = expectation.substring(0, expectation.indexOf(';')).strip();
     List<Row> rows = new ArrayList<>();
-    for (CSVRecord csv : records) {
-      Map<String, String> values = new LinkedHashMap<>();
-      List<String> inputs = new ArrayList<>();
-      for (int i = 0; i < columns.size(); i++) {
-        values.put(columns.get(i).name(), csv.get(i));
-        if (isPrinted(columns.get(i)) && !csv.get(i).isEmpty()) {
-          inputs.add(columns.get(i).print(csv.get(i)));
-        }
-      }
-      Line line = new Line(values);
+    for (Line line : lines()) {
       if (line.text(column).isEmpty()) {
         continue;
       }
@@ -155,12 +159,32 @@ final class DataFile {
           Row.claim(claim.apply(line))
               .source(Source.valueOf(headingValue("source")), headingValue("place"))
               .kind(Kind.valueOf(headingValue("kind")))
-              .given(String.join(", ", inputs))
+              .given(inputs(line))
               .expects(line.number(column), line.text(column), unit, tolerance)
               .codeGives(() -> code.applyAsDouble(line)));
     }
-    UNASSERTED.remove(name + ": " + column);
+    ASSERTED.add(name + ": " + column);
     return rows;
+  }
+
+  /** All records. */
+  List<Line> lines() {
+    List<Line> lines = new ArrayList<>();
+    for (CSVRecord csv : records) {
+      Map<String, String> values = new LinkedHashMap<>();
+      for (int i = 0; i < columns.size(); i++) {
+        values.put(columns.get(i).name(), csv.get(i));
+      }
+      lines.add(new Line(values));
+    }
+    return lines;
+  }
+
+  private String inputs(Line line) {
+    return columns.stream()
+        .filter(column -> isPrinted(column) && !line.text(column.name()).isEmpty())
+        .map(column -> column.print(line.text(column.name())))
+        .collect(Collectors.joining(", "));
   }
 
   /** One record of the table; columns are named without their unit in brackets. */

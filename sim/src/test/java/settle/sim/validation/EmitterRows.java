@@ -93,7 +93,7 @@ final class EmitterRows implements RowGroup {
                       + cells
                       + ", Phi50 1000 W, n 1.3, cells solved one after the other by bisection")
               .expects(PHI50, "W", Tolerance.relative(1e-9, "root solved to rounding"))
-              .codeGives(() -> chainOutput(1.3, cells)));
+              .codeGives(() -> chainOutput(PHI50, 1.3, cells, 1)));
     }
     return rows;
   }
@@ -133,11 +133,13 @@ final class EmitterRows implements RowGroup {
   }
 
   /**
-   * Output of a chain at 75 inlet, 20 room and rated flow, each cell's balance solved by bisection.
+   * Output [W] of a chain at 75 inlet and 20 room, each cell's balance solved by bisection.
+   *
+   * @param relativeFlow flow / rated flow
    */
-  private static double chainOutput(double n, int cells) {
-    double coefficient = EmissionLaw.chainCoefficient(PHI50, n, cells);
-    double capacityFlow = EmissionLaw.ratedCapacityFlow(PHI50);
+  static double chainOutput(double phi50, double n, int cells, double relativeFlow) {
+    double coefficient = EmissionLaw.chainCoefficient(phi50, n, cells);
+    double capacityFlow = relativeFlow * EmissionLaw.ratedCapacityFlow(phi50);
     double inlet = 55;
     double output = 0;
     for (int cell = 0; cell < cells; cell++) {

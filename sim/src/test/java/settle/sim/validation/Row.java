@@ -84,9 +84,7 @@ final class Row {
   }
 
   private double resolution() {
-    return draft.tolerance == null
-        ? (draft.most - draft.least) / 10
-        : draft.tolerance.absoluteFor(draft.expected);
+    return draft.tolerance == null ? (draft.most - draft.least) / 10 : draft.resolution();
   }
 
   @Override
@@ -147,23 +145,29 @@ final class Row {
 
     /** An expected value; unit "1" for a ratio. */
     Draft expects(double expected, String unit, Tolerance tolerance) {
-      return expects(
-          expected,
-          Figures.rounded(expected, 10 * tolerance.absoluteFor(expected)),
-          unit,
-          tolerance);
+      return expects(expected, null, unit, tolerance);
     }
 
     /** An expected value with its digits as printed. */
     Draft expects(double expected, String asPrinted, String unit, Tolerance tolerance) {
       this.expected = expected;
-      this.expectedText = asPrinted;
       this.unit = unit;
       this.tolerance = tolerance;
       double margin = tolerance.absoluteFor(expected);
       this.least = expected - margin;
       this.most = expected + margin;
+      this.expectedText =
+          asPrinted == null ? Figures.rounded(expected, 10 * resolution()) : asPrinted;
       return this;
+    }
+
+    /**
+     * What a figure is printed to, times ten: the tolerance, or four significant digits if that is
+     * finer.
+     */
+    private double resolution() {
+      double amount = tolerance.absoluteFor(expected);
+      return expected == 0 ? amount : Math.min(amount, 1e-3 * Math.abs(expected));
     }
 
     /** A plausibility band, both ends allowed. */

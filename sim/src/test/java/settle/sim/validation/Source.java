@@ -39,6 +39,14 @@ enum Source {
   CENGEL("Cengel and Cimbala", "Fluid Mechanics, examples 8-2 and 8-3"),
   WHITE("White", "Fluid Mechanics, example 6.7"),
   IEC_60534("IEC 60534-1", "Control valves: flow coefficient Kv; also VDI/VDE 2173"),
+  STIRRED_CELLS(
+      "Stirred cells in series", "1 - e^(-Mt) sum (Mt)^k/k!, any text on reaction engineering"),
+  ROOM_SOLUTIONS(
+      "Closed forms of small rooms", "Eigenvalues of one and two nodes, balance of a star at rest"),
+  EN_12831("EN 12831:2003 and EN 12831-1:2017", "Design heat load"),
+  EN_215(
+      "EN 215:2004 and 2019",
+      "Thermostatic radiator valves: requirements and test procedure, from memory"),
   STOICHIOMETRY(
       "Combustion of methane",
       "Stoichiometry with dry air, IAPWS-IF97 saturation line, ISO 6976 heats");

@@ -32,7 +32,11 @@ class ValidationTest {
           new WaterRows(),
           new HydraulicsRows(),
           new FlueGasRows(),
-          new ReferenceSolutionRows());
+          new ReferenceSolutionRows(),
+          new SteppedFabricRows(),
+          new SteppedRoomRows(),
+          new SteppedEmitterRows(),
+          new ValveRows());
 
   private static final Map<RowGroup, List<Row>> ROWS = rowsOf(GROUPS);
 
