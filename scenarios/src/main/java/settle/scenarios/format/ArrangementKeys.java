@@ -30,7 +30,7 @@ public final class ArrangementKeys {
               "back loss",
               Forms.SHARE.atMost(0.5).usually(0, 0.2),
               "share of the output that passes into the wall behind")
-          .orElse("5 % on a wall to outdoors, 0 % elsewhere; " + PRACTICE);
+          .orElse("on a wall to outdoors; none elsewhere; " + PRACTICE);
   public static final Key PIPE =
       Key.optional("pipe", new Reference(DefinitionKeys.PIPE), "pipe of the branch by name")
           .orElse("15 mm copper", "common branch, " + PRACTICE);

@@ -111,10 +111,10 @@ public final class PlantKeys {
           .orElse("16 °C", "a house left unheated for some hours, " + PRACTICE);
   public static final Key SHORTEST_STEP =
       Key.optional("shortest step", Forms.DURATION.from(0.1, 3600), "time step after an event")
-          .orElse("10 s", "keeps the error below 0.02 K");
+          .orElse("10 s", "the engine's own choice");
   public static final Key LONGEST_STEP =
       Key.optional("longest step", Forms.DURATION.from(0.1, 3600), "time step in quiet stretches")
-          .orElse("keeps the error below 0.02 K");
+          .orElse("the engine's own choice");
   public static final Key PROFILES_AT =
       Key.optional(
               "profiles at",

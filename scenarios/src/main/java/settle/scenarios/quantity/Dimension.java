@@ -160,7 +160,7 @@ public enum Dimension {
    */
   public String show(double si) {
     Unit best = units.get(0);
-    if (this == DURATION) {
+    if (this == DURATION && si != 0) {
       best = readable(si);
     } else if (this == LENGTH && si != 0 && Math.abs(si) < 0.1) {
       best = units.get(1);

@@ -45,7 +45,21 @@ final class QuantityText {
   private QuantityText() {}
 
   static double read(String text, Dimension dimension) throws QuantityException {
-    String typed = clean(text);
+    Matcher matcher = NUMBER.matcher(text);
+    if (matcher.matches()) {
+      // The usual spelling, which the catalogue is full of, needs no second look.
+      String symbol = matcher.group(2);
+      for (Unit unit : dimension.units()) {
+        if (unit.symbol().equals(symbol)) {
+          return finite(Double.parseDouble(matcher.group(1)), text) * unit.inSi();
+        }
+      }
+    }
+    return readOtherSpelling(clean(text), dimension);
+  }
+
+  private static double readOtherSpelling(String typed, Dimension dimension)
+      throws QuantityException {
     if (NOT_A_NUMBER.matcher(typed).matches()) {
       throw wrong(typed, dimension);
     }
@@ -60,10 +74,7 @@ final class QuantityText {
     if (!matcher.matches()) {
       throw wrong(typed, dimension);
     }
-    double number = Double.parseDouble(matcher.group(1));
-    if (Double.isInfinite(number)) {
-      throw new QuantityException("found " + shown(typed) + ", expected a finite number");
-    }
+    double number = finite(Double.parseDouble(matcher.group(1)), typed);
     String symbol = matcher.group(2);
     for (Unit unit : dimension.units()) {
       if (plain(unit.symbol()).equals(plain(symbol))) {
@@ -96,6 +107,13 @@ final class QuantityText {
             + others.get(0).article()
             + "; expected "
             + dimension.expected());
+  }
+
+  private static double finite(double number, String typed) throws QuantityException {
+    if (Double.isInfinite(number)) {
+      throw new QuantityException("found " + shown(typed) + ", expected a finite number");
+    }
+    return number;
   }
 
   private static QuantityException wrong(String typed, Dimension dimension) {
