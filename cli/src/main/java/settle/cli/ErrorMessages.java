@@ -15,8 +15,6 @@ import picocli.CommandLine.UnmatchedArgumentException;
  */
 final class ErrorMessages implements IParameterExceptionHandler, IExecutionExceptionHandler {
 
-  private static final String DEBUG = "--debug";
-
   @Override
   public int handleParseException(ParameterException e, String[] args) {
     CommandLine command = e.getCommandLine();
@@ -24,7 +22,8 @@ final class ErrorMessages implements IParameterExceptionHandler, IExecutionExcep
     String name = command.getCommandSpec().qualifiedName();
     err.println("settle: " + message(e));
     err.println("Try '" + name + " --help'.");
-    if (List.of(args).contains(DEBUG)) {
+    // The command line may be wrong before the option is reached.
+    if (List.of(args).contains(Settle.DEBUG)) {
       e.printStackTrace(err);
     }
     return ExitStatus.WRONG_INPUT;
@@ -35,15 +34,15 @@ final class ErrorMessages implements IParameterExceptionHandler, IExecutionExcep
     PrintWriter err = command.getErr();
     int status = ExitStatus.COULD_NOT_FINISH;
     if (e instanceof Failure failure) {
-      err.println("settle: " + failure.getMessage());
+      failure.messages().forEach(message -> err.println("settle: " + message));
       status = failure.exitStatus();
     } else {
       err.println("settle: could not finish, by a fault of its own: " + e);
     }
-    if (parsed.originalArgs().contains(DEBUG)) {
+    if (((Settle) parsed.commandSpec().userObject()).debug()) {
       e.printStackTrace(err);
     } else if (!(e instanceof Failure)) {
-      err.println("Run it again with " + DEBUG + " for what a report of the fault needs.");
+      err.println("Run it again with " + Settle.DEBUG + " for what a report of the fault needs.");
     }
     return status;
   }

@@ -4,7 +4,9 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** The program: the commands and what holds for all of them. */
@@ -28,10 +30,24 @@ import picocli.CommandLine.Spec;
       "3:it could not finish"
     },
     footer = {"%nExample:", "  settle new house.yaml", "  settle compare house.yaml --out result"},
-    subcommands = {CompletionCommand.class})
+    subcommands = {
+      CompareCommand.class,
+      SimulateCommand.class,
+      CheckCommand.class,
+      CatalogueCommand.class,
+      CompletionCommand.class
+    })
 final class Settle implements Runnable {
 
+  static final String DEBUG = "--debug";
+
   @Spec private CommandSpec spec;
+
+  @Option(
+      names = DEBUG,
+      scope = ScopeType.INHERIT,
+      description = "Print the stack trace where something fails.")
+  private boolean debug;
 
   private final boolean terminal;
 
@@ -54,6 +70,11 @@ final class Settle implements Runnable {
         .setUsageHelpAutoWidth(true)
         .setParameterExceptionHandler(messages)
         .setExecutionExceptionHandler(messages);
+  }
+
+  /** Whether the stack trace of a failure is wanted. */
+  boolean debug() {
+    return debug;
   }
 
   /** Whether someone watches standard error. */

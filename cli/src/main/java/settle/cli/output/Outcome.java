@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import settle.sim.house.House;
 import settle.sim.result.RunResult;
+import settle.sim.study.ErrorEstimate;
 
 /**
  * What a command found out.
@@ -12,6 +13,8 @@ import settle.sim.result.RunResult;
  * @param scenario the scenario file as it was named
  * @param house the house with the run's settings in force
  * @param runs one per arrangement simulated, in the scenario's order
+ * @param errors how far each run's figures move when it is run finer, one per run; empty if that
+ *     was not asked for
  * @param scenarioWarnings what is doubtful in the scenario
  */
 public record Outcome(
@@ -19,10 +22,12 @@ public record Outcome(
     String scenario,
     House house,
     List<RunResult> runs,
+    List<ErrorEstimate> errors,
     List<String> scenarioWarnings) {
 
   public Outcome {
     runs = List.copyOf(runs);
+    errors = List.copyOf(errors);
     scenarioWarnings = List.copyOf(scenarioWarnings);
   }
 

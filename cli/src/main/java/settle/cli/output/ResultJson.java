@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
+import settle.sim.study.ErrorEstimate;
 
 /**
  * The result as one JSON document. Names are stable and carry their unit; what has no value is
@@ -36,8 +37,11 @@ public final class ResultJson {
       json.writeStringField("scenario", outcome.scenario());
       number(json, "stepSeconds", outcome.house().run().shortestStep(), 6);
       json.writeArrayFieldStart("arrangements");
-      for (RunResult run : outcome.runs()) {
-        arrangement(json, run);
+      for (int i = 0; i < outcome.runs().size(); i++) {
+        arrangement(
+            json,
+            outcome.runs().get(i),
+            outcome.errors().isEmpty() ? null : outcome.errors().get(i));
       }
       json.writeEndArray();
       json.writeArrayFieldStart("warnings");
@@ -52,7 +56,11 @@ public final class ResultJson {
     return text.append('\n').toString();
   }
 
-  private static void arrangement(JsonGenerator json, RunResult run) throws IOException {
+  /**
+   * @param error what was found by running finer; null if that was not asked for
+   */
+  private static void arrangement(JsonGenerator json, RunResult run, ErrorEstimate error)
+      throws IOException {
     PlantFigures plant = run.plant();
     json.writeStartObject();
     json.writeStringField("name", run.arrangement().name());
@@ -78,6 +86,9 @@ public final class ResultJson {
     number(json, "inputKWh", plant.input() / Units.JOULES_PER_KWH, 4);
     number(json, "seasonalFactor", plant.seasonalFactor(), 1, 4);
     json.writeNumberField("energyBalanceError", run.ledger().error());
+    if (error != null) {
+      error(json, error);
+    }
     json.writeEndObject();
   }
 
@@ -93,6 +104,25 @@ public final class ResultJson {
     number(json, "shortfallDegreeHours", room.shortfall(), 4);
     number(json, "emitterPeakW", room.emitterPeak(), 2);
     number(json, "heatKWh", room.heat() / Units.JOULES_PER_KWH, 4);
+    json.writeEndObject();
+  }
+
+  /** How far the figures move: differences all, so temperatures are in kelvin here. */
+  private static void error(JsonGenerator json, ErrorEstimate error) throws IOException {
+    json.writeObjectFieldStart("numericalError");
+    json.writeArrayFieldStart("rooms");
+    for (ErrorEstimate.RoomError room : error.rooms()) {
+      json.writeStartObject();
+      json.writeStringField("name", room.name());
+      number(json, "warmUpMinutes", room.warmUp(), Units.SECONDS_PER_MINUTE, 3);
+      number(json, "overshootK", room.overshoot(), 4);
+      number(json, "settledOperativeK", room.settledOperative(), 4);
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    number(json, "flowMeanK", error.flowMean(), 4);
+    number(json, "returnMeanK", error.returnMean(), 4);
+    number(json, "sourceHeatShare", error.sourceHeat(), 6);
     json.writeEndObject();
   }
 

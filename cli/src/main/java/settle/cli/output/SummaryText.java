@@ -10,6 +10,7 @@ import settle.sim.house.House;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
+import settle.sim.study.ErrorEstimate;
 
 /**
  * The result in words and two tables: what each arrangement does, which settles better, the
@@ -59,6 +60,9 @@ public final class SummaryText {
     comparison.fairPairNote().ifPresent(this::separateParagraph);
     text.append('\n').append(rooms());
     text.append('\n').append(plants());
+    if (!outcome.errors().isEmpty()) {
+      text.append('\n').append(errors());
+    }
     List<String> warnings = outcome.warnings();
     if (!warnings.isEmpty()) {
       separateParagraph("Beware:");
@@ -149,6 +153,42 @@ public final class SummaryText {
     return table.text();
   }
 
+  private String errors() {
+    TextTable table = new TextTable(2);
+    table.head(
+        "Numerical error",
+        "Arrangement",
+        "Warm-up",
+        "Overshoot",
+        "Settled",
+        "Flow",
+        "Return",
+        "Heat");
+    table.head("(steps halved, fabric twice as fine)", "", "min", "K", "K", "K", "K", "%");
+    for (int i = 0; i < outcome.errors().size(); i++) {
+      ErrorEstimate error = outcome.errors().get(i);
+      String arrangement = outcome.runs().get(i).arrangement().name();
+      table.row(
+          "source and water",
+          arrangement,
+          "",
+          "",
+          "",
+          Quantities.number(error.flowMean(), 3),
+          Quantities.number(error.returnMean(), 3),
+          Quantities.number(100 * error.sourceHeat(), 3));
+      for (ErrorEstimate.RoomError room : error.rooms()) {
+        table.row(
+            room.name(),
+            arrangement,
+            Quantities.number(room.warmUp().orElse(Double.NaN) / Units.SECONDS_PER_MINUTE, 2),
+            Quantities.number(room.overshoot(), 3),
+            Quantities.number(room.settledOperative(), 3));
+      }
+    }
+    return table.text();
+  }
+
   private void separateParagraph(String words) {
     text.append('\n');
     paragraph(words);
@@ -158,10 +198,13 @@ public final class SummaryText {
     wrap(words, "");
   }
 
-  /** Breaks at spaces so that no line is longer than the width, unless a single word is. */
+  /**
+   * Breaks at spaces so that no line is longer than the width, but never between a figure and its
+   * unit.
+   */
   private void wrap(String words, String indent) {
     StringBuilder line = new StringBuilder(indent);
-    for (String word : words.split(" ")) {
+    for (String word : words.split("(?<!\\d|\\d K) ")) {
       if (line.length() + 1 + word.length() > WIDTH && line.length() > indent.length()) {
         text.append(line).append('\n');
         line = new StringBuilder(indent);

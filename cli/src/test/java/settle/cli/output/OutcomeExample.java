@@ -73,6 +73,7 @@ final class OutcomeExample {
         "house.yaml",
         house,
         List.of(run(skirting, OptionalDouble.of(5250)), run(radiators, OptionalDouble.empty())),
+        List.of(),
         List.of("U-value 9 W/m²K of 'wall' is unusually high"));
   }
 

@@ -1,0 +1,87 @@
+package settle.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import settle.cli.output.CheckJson;
+import settle.scenarios.Scenario;
+import settle.scenarios.ScenarioException;
+import settle.scenarios.ScenarioReader;
+import settle.scenarios.finding.DefaultUsed;
+import settle.scenarios.finding.Finding;
+
+/**
+ * Everything that is wrong or doubtful with a scenario, and what was taken for what it leaves out.
+ */
+@Command(
+    name = "check",
+    header = "Says everything that is wrong or doubtful with a scenario.",
+    description =
+        "%nLists the values taken for what the file leaves out, too, with their source.%n",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    footer = {"%nExample:", "  settle check house.yaml"})
+final class CheckCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "The scenario (YAML).")
+  private Path file;
+
+  @Option(
+      names = "--json",
+      description =
+          "Print what was found as one JSON document, and nothing else, on standard output.")
+  private boolean json;
+
+  @Option(
+      names = {"-q", "--quiet"},
+      description = "Leave out the values taken for what the file leaves out.")
+  private boolean quiet;
+
+  @Override
+  public Integer call() throws Failure {
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      return document(out);
+    }
+    Scenario scenario = ScenarioFile.read(file);
+    out.println(
+        file + ": nothing wrong" + (scenario.warnings().isEmpty() ? "." : ", but doubtful:"));
+    for (Finding warning : scenario.warnings()) {
+      out.println("  " + warning);
+    }
+    if (!quiet && !scenario.defaultsUsed().isEmpty()) {
+      out.println();
+      out.println("Taken for what is left out:");
+      for (DefaultUsed used : scenario.defaultsUsed()) {
+        out.println("  " + used);
+      }
+    }
+    out.flush();
+    return ExitStatus.DONE;
+  }
+
+  private int document(PrintWriter out) {
+    List<Finding> problems = List.of();
+    List<Finding> warnings = List.of();
+    List<DefaultUsed> defaults = List.of();
+    try {
+      Scenario scenario = ScenarioReader.read(file);
+      warnings = scenario.warnings();
+      defaults = scenario.defaultsUsed();
+    } catch (ScenarioException e) {
+      problems = e.problems();
+    }
+    out.print(CheckJson.write(file.toString(), problems, warnings, defaults, Version.number()));
+    out.flush();
+    return problems.isEmpty() ? ExitStatus.DONE : ExitStatus.WRONG_INPUT;
+  }
+}

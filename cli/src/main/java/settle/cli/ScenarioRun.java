@@ -1,0 +1,118 @@
+package settle.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import settle.cli.output.Outcome;
+import settle.cli.output.ResultJson;
+import settle.cli.output.SummaryText;
+import settle.cli.output.TracesCsv;
+import settle.scenarios.Scenario;
+import settle.scenarios.finding.Finding;
+import settle.sim.engine.Simulation;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.result.RunResult;
+import settle.sim.study.ErrorEstimate;
+
+/** What compare and simulate do alike: read, run, print, write, and answer by the exit status. */
+final class ScenarioRun {
+
+  /** Picks what is to be simulated. */
+  @FunctionalInterface
+  interface Choice {
+    List<Arrangement> from(House house) throws Failure;
+  }
+
+  private final CommandSpec command;
+  private final RunOptions options;
+  private final PrintWriter out;
+  private final Progress progress;
+
+  ScenarioRun(CommandSpec command, RunOptions options) {
+    this.command = command;
+    this.options = options;
+    out = command.commandLine().getOut();
+    Settle settle = (Settle) command.parent().userObject();
+    progress = new Progress(command.commandLine().getErr(), settle.terminal() && !options.quiet());
+  }
+
+  /**
+   * Does it.
+   *
+   * @param choice what to simulate
+   * @return exit status
+   * @throws Failure if the scenario is wrong, a model cannot be solved, or a file cannot be written
+   */
+  int execute(Choice choice) throws Failure {
+    Scenario scenario = ScenarioFile.read(options.file());
+    House house = withStep(scenario.house());
+    Outcome outcome;
+    String json;
+    String summary;
+    try (progress) {
+      List<RunResult> runs = new ArrayList<>();
+      List<ErrorEstimate> errors = new ArrayList<>();
+      for (Arrangement arrangement : choice.from(house)) {
+        progress.stage("simulating " + arrangement.name());
+        runs.add(Simulation.run(house, arrangement));
+        if (options.errorBars()) {
+          progress.stage("simulating " + arrangement.name() + " again, finer");
+          errors.add(ErrorEstimate.of(house, runs.get(runs.size() - 1)));
+        }
+      }
+      outcome =
+          new Outcome(
+              command.name(),
+              options.file().toString(),
+              house,
+              runs,
+              errors,
+              scenario.warnings().stream().map(Finding::toString).toList());
+      json = ResultJson.write(outcome, Version.number());
+      summary = SummaryText.write(outcome);
+      if (options.out() != null) {
+        progress.stage("writing " + options.out());
+        writeFiles(outcome, json, summary);
+      }
+    } catch (ArithmeticException e) {
+      throw new Failure(
+          ExitStatus.COULD_NOT_FINISH, "the model cannot be solved: " + e.getMessage(), e);
+    }
+    if (options.json()) {
+      out.print(json);
+    } else if (!options.quiet()) {
+      out.print(summary);
+    }
+    out.flush();
+    return options.strict() && !outcome.keepsUp() ? ExitStatus.DOES_NOT_KEEP_UP : ExitStatus.DONE;
+  }
+
+  private House withStep(House house) {
+    if (options.step() == null) {
+      return house;
+    }
+    double ratio = options.step() / house.run().shortestStep();
+    return house.withRun(house.run().withSteps(options.step(), ratio * house.run().longestStep()));
+  }
+
+  private void writeFiles(Outcome outcome, String json, String summary) throws Failure {
+    try (OutputFolder folder = new OutputFolder(options.out())) {
+      folder.write("summary.txt", summary);
+      try (Writer traces =
+          Files.newBufferedWriter(folder.file("traces.csv"), StandardCharsets.UTF_8)) {
+        TracesCsv.write(outcome.runs(), traces);
+      }
+      folder.write("summary.json", json);
+      folder.publish();
+    } catch (IOException e) {
+      throw new Failure(
+          ExitStatus.COULD_NOT_FINISH, "cannot write " + FileTrouble.describe(e, options.out()), e);
+    }
+  }
+}

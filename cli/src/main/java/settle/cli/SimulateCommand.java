@@ -1,0 +1,56 @@
+package settle.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import settle.scenarios.format.NearestName;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+
+/** One arrangement on its own. */
+@Command(
+    name = "simulate",
+    header = "Runs one arrangement of a scenario.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    footer = {"%nExample:", "  settle simulate house.yaml --arrangement radiators"})
+final class SimulateCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+  @Mixin private RunOptions options;
+
+  @Option(
+      names = "--arrangement",
+      paramLabel = "NAME",
+      description = "Which one; the scenario's first if not named.")
+  private String arrangement;
+
+  @Override
+  public Integer call() throws Failure {
+    return new ScenarioRun(spec, options).execute(this::chosen);
+  }
+
+  private List<Arrangement> chosen(House house) throws Failure {
+    List<Arrangement> known = house.arrangements();
+    if (arrangement == null) {
+      return known.subList(0, 1);
+    }
+    List<String> names = known.stream().map(Arrangement::name).toList();
+    int index = names.indexOf(arrangement);
+    if (index < 0) {
+      throw new Failure(
+          ExitStatus.WRONG_INPUT,
+          "the scenario has no arrangement '"
+              + arrangement
+              + "'"
+              + NearestName.hint(arrangement, names),
+          null);
+    }
+    return known.subList(index, index + 1);
+  }
+}

@@ -1,0 +1,66 @@
+package settle.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** check and catalogue: what a scenario says, leaves out, and can use. */
+class LookUpCommandsTest {
+
+  @TempDir Path folder;
+
+  @Test
+  void checkListsTheDefaultsTakenWithTheirSource() throws IOException {
+    CommandLineRun run = CommandLineRun.of("check", Scenarios.warm(folder));
+    assertThat(run.status()).isZero();
+    assertThat(run.out()).contains("nothing wrong").contains("pump head: 15 kPa (");
+    assertThat(CommandLineRun.of("check", "-q", Scenarios.warm(folder)).out())
+        .contains("nothing wrong")
+        .doesNotContain("pump head");
+  }
+
+  @Test
+  void checkTellsEveryMistakeInADocumentToo() throws IOException {
+    Path scenario = Scenarios.warm(folder);
+    CommandLineRun right = CommandLineRun.of("check", scenario, "--json");
+    assertThat(right.status()).isZero();
+    assertThat(right.out()).contains("\"problems\" : [ ]").contains("\"key\" : \"pump head\"");
+    Files.writeString(
+        scenario, Files.readString(scenario).replace("0.7 /h", "0.7 K").replace("55 °C", "warm"));
+    CommandLineRun wrong = CommandLineRun.of("check", scenario, "--json");
+    assertThat(wrong.status()).isEqualTo(2);
+    assertThat(wrong.out()).contains("\"line\" : 8").contains("\"line\" : 20");
+    assertThat(wrong.err()).isEmpty();
+  }
+
+  @Test
+  void catalogueListsEveryKindWithFiguresAndSources() {
+    CommandLineRun run = CommandLineRun.of("catalogue");
+    assertThat(run.status()).isZero();
+    assertThat(run.out())
+        .contains("CONSTRUCTIONS", "EMITTERS", "PIPES", "SOURCES")
+        .containsPattern("solid brick wall: U as outside wall 2\\.\\d+ W/m²K")
+        .contains("EN 1057");
+  }
+
+  @Test
+  void catalogueListsOneKindIfAsked() {
+    CommandLineRun run = CommandLineRun.of("catalogue", "pipes");
+    assertThat(run.out()).contains("PIPES").doesNotContain("EMITTERS");
+    CommandLineRun wrong = CommandLineRun.of("catalogue", "pumps");
+    assertThat(wrong.status()).isEqualTo(2);
+    assertThat(wrong.err()).contains("pumps").contains("pipes");
+  }
+
+  @Test
+  void catalogueIsAlsoADocument() {
+    CommandLineRun run = CommandLineRun.of("catalogue", "pipes", "--json");
+    assertThat(run.out())
+        .startsWith("{")
+        .contains("\"name\" : \"15 mm copper\"", "\"boreMm\" : 13.6");
+  }
+}
