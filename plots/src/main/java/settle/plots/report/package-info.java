@@ -1,0 +1,2 @@
+/** The report on paper: one HTML file with everything in it. */
+package settle.plots.report;
