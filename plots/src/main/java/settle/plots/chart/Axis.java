@@ -42,6 +42,17 @@ record Axis(double min, double max, List<Tick> ticks, String caption) {
     return stepped(min, max, roundStep((max - min) / intervals), caption);
   }
 
+  /**
+   * The same, padded to at least so wide a span, so that what hardly moves does not look as if it
+   * did.
+   *
+   * @param leastSpan smallest span, > 0
+   */
+  static Axis padded(double least, double most, double leastSpan, int intervals, String caption) {
+    double missing = Math.max(0, leastSpan - (most - least));
+    return exact(least - missing / 2, most + missing / 2, intervals, caption);
+  }
+
   private static Axis stepped(double min, double max, double step, String caption) {
     int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
     List<Tick> ticks = new ArrayList<>();

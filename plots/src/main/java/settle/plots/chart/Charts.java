@@ -154,7 +154,7 @@ public final class Charts {
             new Chart(
                 "first-hours",
                 title,
-                meanings.ofStarts(),
+                meanings.ofFirstHours(),
                 new FlowAndReturn(comparison, window).draw(title)));
   }
 

@@ -5,9 +5,11 @@ import java.awt.Color;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import settle.plots.drawing.Lettering;
 import settle.plots.drawing.Picture;
 import settle.plots.drawing.Sketch;
 import settle.plots.drawing.TextStyle;
+import settle.plots.drawing.TextStyle.Anchor;
 import settle.plots.words.Comparison;
 import settle.plots.words.Focus;
 import settle.plots.words.Quantities;
@@ -24,6 +26,7 @@ final class EmitterProfiles {
 
   private static final int HEIGHT = 290;
   private static final int LABEL_ROOM = 66;
+  private static final double LABEL_GAP = 8;
 
   /** A fall from inlet to outlet that may be a front [K]. */
   private static final double LEAST_FRONT = 8;
@@ -150,12 +153,12 @@ final class EmitterProfiles {
   /** A front is named where it stands, any other line at its end. */
   private void label(Sketch g, Panel panel, List<Profile> profiles, Branch branch) {
     EndLabels ends = new EndLabels();
+    List<FrontLabel> fronts = new ArrayList<>();
     for (int k = 0; k < profiles.size(); k++) {
       Profile p = profiles.get(k);
       String words = Quantities.duration(p.sinceCall());
       double[] t = p.temperature();
-      double[] x = curve(p, branch).x();
-      int front = front(p);
+      int front = branch.emitter() instanceof PerimeterEmitter ? front(p) : -1;
       if (front < 0) {
         ends.add(panel.py(t[t.length - 1]), words);
       } else {
@@ -164,11 +167,29 @@ final class EmitterProfiles {
         while (at + 1 < t.length && t[at] > level) {
           at++;
         }
-        TextStyle style = HouseTheme.LABEL.in(HouseTheme.INK).rimmed(HouseTheme.PAPER);
-        g.text(words, panel.px(x[at]) + 8, panel.py(level) + 5, style);
+        fronts.add(new FrontLabel(words, panel.px(p.position()[at]), panel.py(level) + 5));
       }
     }
     ends.paint(g, panel.area());
+    paint(g, panel, fronts);
+  }
+
+  private record FrontLabel(String words, double x, double y) {}
+
+  /** Right of its front, or left of it where the next front is too near. */
+  private static void paint(Sketch g, Panel panel, List<FrontLabel> fronts) {
+    TextStyle style = HouseTheme.LABEL.in(HouseTheme.INK).rimmed(HouseTheme.PAPER);
+    for (int i = 0; i < fronts.size(); i++) {
+      FrontLabel f = fronts.get(i);
+      double needed = Lettering.width(f.words(), style) + 1.2 * LABEL_GAP;
+      double right = i + 1 < fronts.size() ? fronts.get(i + 1).x() : panel.area().getMaxX();
+      double left = i > 0 ? fronts.get(i - 1).x() : panel.area().getX();
+      if (right - f.x() < needed && f.x() - left >= needed) {
+        g.text(f.words(), f.x() - LABEL_GAP, f.y(), style.at(Anchor.END));
+      } else {
+        g.text(f.words(), f.x() + LABEL_GAP, f.y(), style);
+      }
+    }
   }
 
   /**

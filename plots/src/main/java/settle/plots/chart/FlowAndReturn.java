@@ -87,7 +87,7 @@ final class FlowAndReturn {
       least = Math.min(least, curve.least());
       most = Math.max(most, curve.most());
     }
-    Panel panel = stack.add(name, HEIGHT, Axis.exact(least - 1, most + 1, 7, "°C"));
+    Panel panel = stack.add(name, HEIGHT, Axis.padded(least - 1, most + 1, 10, 7, "°C"));
     for (int i = 0; i < curves.size(); i++) {
       panel.line(
           comparison.results().get(i).arrangement().name(),

@@ -150,7 +150,8 @@ final class RoomTemperatures {
       }
     }
     double tolerance = comparison.house().wantTolerance();
-    return Axis.exact(least - tolerance - 0.2, most + tolerance + 0.2, height / 22, "°C");
+    return Axis.exact(
+        least - tolerance - 0.2, most + tolerance + 0.2, Math.min(height / 22, 9), "°C");
   }
 
   private Curve operative(RunResult result, int room, double zero) {

@@ -1,6 +1,7 @@
 package settle.plots.chart;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import settle.plots.drawing.Picture;
 import settle.plots.drawing.Sketch;
@@ -15,6 +16,8 @@ import settle.sim.valve.WaxValve;
 
 /** What the thermostatic head in one room senses, and how far it opens, arrangements overlaid. */
 final class ValveAction {
+
+  private static final Look SET_POINT = Look.line(HouseTheme.INK, HouseTheme.THIN);
 
   private final Comparison comparison;
   private final TimeWindow window;
@@ -43,7 +46,7 @@ final class ValveAction {
     Legend legend = new Legend(g, Panel.LEFT).arrangements(comparison);
     WaxValve head = commonHead();
     if (head != null) {
-      legend.band("head throttles: open below, shut above");
+      legend.band("head throttles: fully open below, shut above").line("set-point", SET_POINT);
     }
     stack.paint(g);
     return g.picture(title, HouseTheme.WIDTH, stack.height());
@@ -73,13 +76,16 @@ final class ValveAction {
     }
     WaxValve head = commonHead();
     Curve setPoint = head == null ? NOTHING : setPoint(head);
-    Curve shut = head == null ? NOTHING : shut(setPoint, head);
+    Curve shut = head == null ? NOTHING : shifted(setPoint, head.proportionalBand());
     least = Math.min(least, setPoint.least());
     most = Math.max(most, shut.most());
     Panel upper =
         stack.add("temperature the head senses", 200, Axis.exact(least - 0.3, most + 0.3, 6, "°C"));
     if (head != null) {
-      upper.band(upper.thinned(setPoint), upper.thinned(shut));
+      upper.band(
+          upper.thinned(shifted(setPoint, head.proportionalBand() - throttlingRange(head))),
+          upper.thinned(shut));
+      upper.line("set-point", setPoint, SET_POINT);
     }
     Panel lower = stack.add("valve opening (100 % is fully open)", 150, Axis.round(0, 100, 4, "%"));
     for (int i = 0; i < results.size(); i++) {
@@ -124,11 +130,12 @@ final class ValveAction {
     return new Curve(want.x(), y);
   }
 
-  private static Curve shut(Curve setPoint, WaxValve head) {
-    double[] y = new double[setPoint.y().length];
-    for (int i = 0; i < y.length; i++) {
-      y[i] = setPoint.y()[i] + head.proportionalBand();
-    }
-    return new Curve(setPoint.x(), y);
+  /** Rise of sensed temperature that takes the valve from fully open to shut [K]. */
+  private static double throttlingRange(WaxValve head) {
+    return head.proportionalBand() * head.kvMaximum() / head.kvNominal();
+  }
+
+  private static Curve shifted(Curve curve, double by) {
+    return new Curve(curve.x(), Arrays.stream(curve.y()).map(v -> v + by).toArray());
   }
 }

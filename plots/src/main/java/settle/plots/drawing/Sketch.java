@@ -29,7 +29,7 @@ public final class Sketch extends VectorGraphics2D {
   }
 
   /**
-   * Puts words.
+   * Puts words; none if they are empty.
    *
    * @param words what to say
    * @param x where they are anchored [px]
@@ -37,6 +37,9 @@ public final class Sketch extends VectorGraphics2D {
    * @param style how they look
    */
   public void text(String words, double x, double y, TextStyle style) {
+    if (words.isEmpty()) {
+      return;
+    }
     double[] place = {x, y};
     getTransform().transform(place, 0, place, 0, 1);
     marks.add(new Mark.Text(words, place[0], place[1], style, null));

@@ -49,7 +49,18 @@ public record Comparison(House house, List<RunResult> results) {
     Optional<Criterion> deciding = Criterion.deciding(best, next);
     List<String> sentences = new ArrayList<>();
     if (deciding.isEmpty()) {
-      sentences.add(best.quotedName() + " and " + next.quotedName() + " settle alike.");
+      sentences.add(
+          best.quotedName()
+              + " and "
+              + next.quotedName()
+              + " settle alike: "
+              + "the slowest room is warm after "
+              + slowestWarmUp(best)
+              + " against "
+              + slowestWarmUp(next)
+              + ", the largest overshoot is "
+              + overshoots(best, next)
+              + ".");
     } else {
       sentences.add(
           best.quotedName()
@@ -114,13 +125,7 @@ public record Comparison(House house, List<RunResult> results) {
     String whose = deciding.isPresent() ? "Its" : "With the first, the";
     if (deciding.filter(c -> c == Criterion.OVERSHOOT).isEmpty()
         && Criterion.OVERSHOOT.compare(a, b) != 0) {
-      sentences.add(
-          whose
-              + " largest overshoot is "
-              + Quantities.difference(a.largestOvershoot())
-              + ", against "
-              + Quantities.difference(b.largestOvershoot())
-              + ".");
+      sentences.add(whose + " largest overshoot is " + overshoots(a, b) + ".");
     }
     PlantFigures plantA = a.result().plant();
     PlantFigures plantB = b.result().plant();
@@ -147,5 +152,15 @@ public record Comparison(House house, List<RunResult> results) {
               + Quantities.energy(plantB.input())
               + ".");
     }
+  }
+
+  private static String slowestWarmUp(Verdict verdict) {
+    return verdict.slowest().map(r -> Quantities.warmUp(r.warmUp())).orElseThrow();
+  }
+
+  private static String overshoots(Verdict a, Verdict b) {
+    return Quantities.difference(a.largestOvershoot())
+        + " against "
+        + Quantities.difference(b.largestOvershoot());
   }
 }

@@ -24,6 +24,8 @@ import settle.sim.source.Boiler;
  */
 public record Meanings(Comparison comparison) {
 
+  private static final double HALF_HOUR = 1800;
+
   /** How the rooms keep want once they are warm. */
   public String ofRooms() {
     return perArrangement(
@@ -155,9 +157,8 @@ public record Meanings(Comparison comparison) {
               + ", when "
               + figures.name()
               + " first gets warm its head senses "
-              + Quantities.difference(Math.abs(behind))
-              + (behind >= 0 ? " less" : " more")
-              + " than the room has and stands "
+              + sensed(behind)
+              + " and stands "
               + Quantities.share(opening)
               + " open; the overshoot that follows is "
               + Quantities.difference(figures.overshoot())
@@ -165,21 +166,33 @@ public record Meanings(Comparison comparison) {
         });
   }
 
-  /** How often the source starts. */
-  public String ofStarts() {
+  /** How the return comes up, and how often the source starts. */
+  public String ofFirstHours() {
     return perArrangement(
         (verdict, name) -> {
-          PlantFigures plant = verdict.result().plant();
-          return "With "
-              + name
-              + " the source starts "
-              + Quantities.number(plant.startsPerHour(), 1)
-              + " times an hour over the whole run"
-              + (plant.shortestRun().isPresent()
-                  ? "; its shortest firing lasts "
+          RunResult result = verdict.result();
+          PlantFigures plant = result.plant();
+          Trace trace = result.trace();
+          double after =
+              trace.column(HouseColumn.RETURN)[indexAt(trace, result.firstCall() + HALF_HOUR)];
+          String back =
+              Double.isNaN(after)
+                  ? " no water flows half an hour after the first call"
+                  : " water returns at "
+                      + Quantities.temperature(after)
+                      + " half an hour after the first call";
+          String starts =
+              !(comparison.house().source() instanceof Boiler)
+                  ? ""
+                  : "; over the whole run the source starts "
+                      + Quantities.number(plant.startsPerHour(), 1)
+                      + " times an hour";
+          String shortest =
+              plant.shortestRun().isPresent()
+                  ? ", its shortest firing lasts "
                       + Quantities.duration(plant.shortestRun().getAsDouble())
-                  : "")
-              + ".";
+                  : "";
+          return "With " + name + back + starts + shortest + ".";
         });
   }
 
@@ -223,6 +236,15 @@ public record Meanings(Comparison comparison) {
               + Quantities.power(peak)
               + " at most.";
         });
+  }
+
+  /** What a head makes of the room, given how far it is behind [K]. */
+  private static String sensed(double behind) {
+    String difference = Quantities.difference(Math.abs(behind));
+    if (difference.equals(Quantities.difference(0))) {
+      return "what the room has";
+    }
+    return difference + (behind > 0 ? " less" : " more") + " than the room has";
   }
 
   private Focus focus() {

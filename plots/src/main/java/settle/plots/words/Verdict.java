@@ -20,8 +20,8 @@ import settle.sim.source.Boiler;
  */
 public record Verdict(House house, RunResult result) {
 
-  /** Overshoot below this is not worth a word [K]. */
-  private static final double NOTABLE_OVERSHOOT = 0.5;
+  /** Overshoot beyond where the room settles, below which it is not worth a word [K]. */
+  private static final double NOTABLE_OVERSHOOT = 0.3;
 
   /** Settling this far above want deserves the explanation that the valve is built so [K]. */
   private static final double NOTABLE_RISE = 0.5;
@@ -36,8 +36,7 @@ public record Verdict(House house, RunResult result) {
 
   /** The arrangement's name, with a capital first letter. */
   public String name() {
-    String name = result.arrangement().name();
-    return Character.toUpperCase(name.charAt(0)) + name.substring(1);
+    return capitalised(result.arrangement().name());
   }
 
   /** The sentences one by one: warmth first, then what disturbs it, then water and source. */
@@ -162,10 +161,11 @@ public record Verdict(House house, RunResult result) {
     }
   }
 
+  /** Settling above want by design is told apart; here only what goes beyond it counts. */
   private void addOvershoot(List<String> sentences) {
     heatedRooms().stream()
+        .filter(r -> r.overshoot() - Math.max(r.droop(), 0) >= NOTABLE_OVERSHOOT)
         .max(Comparator.comparingDouble(RoomFigures::overshoot))
-        .filter(r -> r.overshoot() >= NOTABLE_OVERSHOOT)
         .ifPresent(
             r ->
                 sentences.add(
@@ -183,11 +183,10 @@ public record Verdict(House house, RunResult result) {
         .ifPresent(
             r ->
                 sentences.add(
-                    "At little load "
-                        + r.name()
+                    capitalised(r.name())
                         + " settles "
                         + Quantities.difference(r.droop())
-                        + " above want: a proportional valve is built so, it is not a fault."));
+                        + " above want: at little load a proportional valve does so by design; a lower knob setting brings it down."));
   }
 
   private void addWater(List<String> sentences) {
@@ -217,6 +216,10 @@ public record Verdict(House house, RunResult result) {
               + Quantities.number(plant.startsPerHour(), 1)
               + " times an hour, which is often.");
     }
+  }
+
+  private static String capitalised(String name) {
+    return name.isEmpty() ? name : Character.toUpperCase(name.charAt(0)) + name.substring(1);
   }
 
   private static String counted(int count, String noun) {

@@ -1,0 +1,83 @@
+package settle.plots.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import settle.sim.recording.HouseColumn;
+import settle.sim.recording.Trace;
+
+class CurveTest {
+
+  private static final double NONE = Double.NaN;
+
+  /** Steps of unequal length: 10, 20 and 30 min. */
+  private final Trace trace =
+      trace(new double[] {0, 600, 1800, 3600}, new double[] {NONE, 3, 6, NONE});
+
+  @Test
+  void aStepMeanIsLevelOverItsOwnStep() {
+    Curve curve = Curve.ofMeans(trace, source(), new TimeWindow(0, 3600), 0, 1);
+    assertThat(curve.x()).containsExactly(0, 1 / 6.0, 1 / 6.0, 0.5, 0.5, 1);
+    assertThat(curve.y()).containsExactly(3, 3, 6, 6, NONE, NONE);
+  }
+
+  @Test
+  void intervalMeansWeighByTimeAndLeaveGapsOut() {
+    Curve curve = Curve.ofIntervalMeans(trace, source(), new TimeWindow(0, 3600), 1800, 0, 1);
+    assertThat(curve.y()[0]).isCloseTo((3 * 600 + 6 * 1200) / 1800.0, within(1e-12));
+    assertThat(curve.y()[2]).isNaN();
+  }
+
+  @Test
+  void aWindowTakesOneEntryBeforeAndAfter() {
+    Curve curve = Curve.ofState(trace, source(), new TimeWindow(700, 1700), 0, 1);
+    assertThat(curve.x()).containsExactly(1 / 6.0, 0.5);
+  }
+
+  @Test
+  void readsBetweenPoints() {
+    Curve curve = new Curve(new double[] {0, 2}, new double[] {10, 20});
+    assertThat(curve.at(0.5)).isCloseTo(12.5, within(1e-12));
+    assertThat(curve.at(3)).isNaN();
+  }
+
+  @Test
+  void thinningStaysWithinAQuarterPixelAndKeepsGaps() {
+    int n = 2000;
+    double[] x = new double[n];
+    double[] y = new double[n];
+    for (int i = 0; i < n; i++) {
+      x[i] = i * 0.01;
+      y[i] = i == 1000 ? NONE : 20 + Math.exp(-x[i] / 4) * Math.sin(3 * x[i]);
+    }
+    Curve curve = new Curve(x, y);
+    Curve thin = Thinning.of(curve, 40, 30);
+    assertThat(thin.x().length).isLessThan(n / 4);
+    assertThat(thin.y()).contains(NONE);
+    for (int i = 0; i < n; i++) {
+      if (i < 999 || i > 1001) {
+        assertThat(Math.abs(thin.at(x[i]) - y[i]) * 30).isLessThan(1.0);
+      }
+    }
+  }
+
+  @Test
+  void labelsAreMovedApartAndKeptInside() {
+    double[] y = EndLabels.spread(new double[] {100, 101, 102}, 20, 110);
+    assertThat(y[1] - y[0]).isGreaterThan(15);
+    assertThat(y[2] - y[1]).isGreaterThan(15);
+    assertThat(y[2]).isLessThanOrEqualTo(110);
+  }
+
+  private double[] source() {
+    return trace.column(HouseColumn.SOURCE_HEAT);
+  }
+
+  private static Trace trace(double[] time, double[] sourceHeat) {
+    double[][] columns = new double[Trace.columnCount(0, 0)][time.length];
+    columns[Trace.index(HouseColumn.SOURCE_HEAT)] = sourceHeat;
+    return new Trace(List.of(), List.of(), time, columns);
+  }
+}

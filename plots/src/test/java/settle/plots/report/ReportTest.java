@@ -1,0 +1,107 @@
+package settle.plots.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.parser.Parser;
+import org.junit.jupiter.api.Test;
+import settle.plots.SyntheticRuns;
+import settle.plots.chart.Chart;
+import settle.plots.chart.Charts;
+import settle.plots.words.Cautions;
+import settle.plots.words.Comparison;
+import settle.sim.house.House;
+import settle.sim.result.RunResult;
+
+class ReportTest {
+
+  private final House house = SyntheticRuns.unfairHouse(5, 48);
+  private final List<RunResult> runs = SyntheticRuns.results(house, true);
+  private final List<Chart> charts = Charts.forComparison(house, runs);
+  private final String html =
+      Report.html(
+          new ReportContent(
+              new Comparison(house, runs),
+              charts,
+              List.of(new Entry("living & dining: size", "16 m² <measured>", "")),
+              List.of(new Entry("furnishing multiplier", "4", "common practice, no source")),
+              List.of("bedroom 1: declared 180 W/m is more than a plain plate gives"),
+              "",
+              "terrace.yaml",
+              "0.1.0"));
+  private final Document page = Jsoup.parse(html, Parser.htmlParser().setTrackErrors(20));
+
+  @Test
+  void isWellFormed() {
+    assertThat(page.parser().getErrors()).isEmpty();
+    assertThat(page.select("[id]").eachAttr("id")).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void needsNothingFromOutside() {
+    assertThat(page.select("script, link, iframe, img, image, [src], [href]")).isEmpty();
+    assertThat(html.replace("http://www.w3.org/2000/svg", ""))
+        .doesNotContain("http:", "https:", "@import", "url(http");
+  }
+
+  @Test
+  void theVerdictComesBeforeEverythingElse() {
+    Element first = page.select("section").first();
+    assertThat(first.select(".answer").eachText())
+        .hasSize(2)
+        .satisfies(
+            answers -> assertThat(answers.get(0)).startsWith("Skirting: every room is warm within"))
+        .satisfies(
+            answers ->
+                assertThat(answers.get(1)).startsWith("Radiators: bathroom never comes within"));
+    assertThat(first.select(".better").text()).contains("settles better");
+    assertThat(first.select(".beware").text()).contains("Not a fair pair", "180 W/m");
+  }
+
+  @Test
+  void everyChartStandsUnderItsMeaningWithRealText() {
+    assertThat(page.select("figure")).hasSize(charts.size());
+    for (Chart chart : charts) {
+      Element figure = page.getElementById(chart.name());
+      assertThat(figure.select("figcaption p").text()).isEqualTo(chart.meaning());
+      assertThat(figure.select("svg text")).isNotEmpty();
+    }
+  }
+
+  @Test
+  void figuresHaveTheirUnits() {
+    assertThat(page.select("th .unit").eachText())
+        .contains("W", "°C", "h, min", "K", "K h", "kWh", "share of heat", "per hour");
+    assertThat(page.select(".never").eachText()).containsExactly("never");
+    assertThat(page.select("table").first().select("tbody tr")).hasSize(5 * 2);
+  }
+
+  @Test
+  void inputsDefaultsAndCautionsAreThere() {
+    assertThat(page.select("h2").eachText())
+        .contains("What went in", "Defaults used", "How far to trust this");
+    assertThat(page.text()).contains("16 m² <measured>", "common practice, no source");
+    assertThat(page.select(".trust li").eachText()).isEqualTo(Cautions.all());
+  }
+
+  @Test
+  void whatIsMissingLeavesNoEmptyHeading() {
+    String bare =
+        Report.html(
+            new ReportContent(
+                new Comparison(house, runs.subList(0, 1)),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                "",
+                "a.yaml",
+                "1"));
+    assertThat(Jsoup.parse(bare).select("h2").eachText())
+        .doesNotContain("What went in", "Defaults used");
+    assertThat(Jsoup.parse(bare).select(".beware, .better")).isEmpty();
+  }
+}

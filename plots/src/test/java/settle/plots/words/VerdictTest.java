@@ -1,0 +1,94 @@
+package settle.plots.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import settle.plots.SyntheticRuns;
+import settle.sim.house.House;
+import settle.sim.result.RoomFigures;
+import settle.sim.result.RunResult;
+
+class VerdictTest {
+
+  private final House house = SyntheticRuns.house(4, 48);
+
+  @Test
+  void saysWhenAllIsWarmAndWhichRoomIsLast() {
+    RunResult run = SyntheticRuns.results(house, false).get(0);
+    RoomFigures last = run.rooms().get(3);
+    assertThat(new Verdict(house, run).warmth())
+        .isEqualTo(
+            "every room is warm within "
+                + Quantities.warmUp(last.warmUp())
+                + " of the first call for heat; the slowest is bedroom 2.");
+  }
+
+  @Test
+  void namesTheRoomThatNeverGetsWarmAndWhereItSettles() {
+    RunResult run = SyntheticRuns.results(house, true).get(1);
+    assertThat(new Verdict(house, run).warmth())
+        .startsWith("bedroom 2 never comes within 0.5 K of its 19 °C (it settles at 17.5 °C); ")
+        .contains("the other rooms are warm within");
+    assertThat(new Verdict(house, run).paragraph())
+        .startsWith("Radiators: ")
+        .contains("It does not keep up.");
+  }
+
+  @Test
+  void saysWhatTheWaterDoes() {
+    RunResult run = SyntheticRuns.results(house, false).get(0);
+    assertThat(new Verdict(house, run).paragraph())
+        .contains("leaves the source at 66.8 °C and returns at 47.1 °C on average")
+        .contains("93 % of the heat is made condensing (return below 55 °C)");
+  }
+
+  @Test
+  void oneRoomIsSpokenOfByName() {
+    House single = SyntheticRuns.house(1, 24);
+    RunResult run = SyntheticRuns.results(single, false).get(0);
+    assertThat(new Verdict(single, run).warmth()).startsWith("living & dining is warm ");
+  }
+
+  @Test
+  void theArrangementThatKeepsUpSettlesBetter() {
+    List<RunResult> runs = SyntheticRuns.results(house, true);
+    assertThat(new Comparison(house, runs).paragraph().orElseThrow())
+        .startsWith("“skirting” settles better: it keeps up and “radiators” does not.")
+        .contains("Its return is 6.0 K cooler on average (47.1 °C against 53.1 °C).");
+  }
+
+  @Test
+  void whereBothKeepUpTheQuickerOneSettlesBetter() {
+    List<RunResult> runs = SyntheticRuns.results(house, false);
+    assertThat(new Comparison(house, runs).paragraph().orElseThrow())
+        .startsWith("“skirting” settles better: its slowest room (bedroom 2) is warm after ");
+  }
+
+  @Test
+  void aRunIsAlikeItself() {
+    RunResult run = SyntheticRuns.results(house, false).get(0);
+    assertThat(new Comparison(house, List.of(run, run)).paragraph().orElseThrow())
+        .contains("settle alike");
+  }
+
+  @Test
+  void oneArrangementIsNotCompared() {
+    RunResult run = SyntheticRuns.results(house, false).get(0);
+    Comparison alone = new Comparison(house, List.of(run));
+    assertThat(alone.paragraph()).isEmpty();
+    assertThat(alone.fairPairNote()).isEmpty();
+  }
+
+  @Test
+  void pairsOfEqualRatingAreFairAndOthersAreTold() {
+    assertThat(new Comparison(house, SyntheticRuns.results(house, false)).fairPairNote()).isEmpty();
+    House unfair = SyntheticRuns.unfairHouse(4, 48);
+    assertThat(
+            new Comparison(unfair, SyntheticRuns.results(unfair, false))
+                .fairPairNote()
+                .orElseThrow())
+        .startsWith("Not a fair pair")
+        .contains("kitchen (skirting 1.17 kW, radiators 1.52 kW)");
+  }
+}
