@@ -4,27 +4,39 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * An element cut into lumps: the finite-volume form of one-dimensional conduction. Lumps are
- * cell-centred and uneven: thin at the faces that see a room, thicker inside.
+ * An element cut into lumps, for one-dimensional conduction. It is first cut into cells: thin at
+ * the faces that see a room, thicker inside.
  *
- * <p>A lump's width is measured by the time heat takes to cross it, sqrt(R kappa) [s^0.5], so that
+ * <p>A cell holds two lumps of half its heat capacity at its Gauss points, 0.2113 of its resistance
+ * from either end: the matrix of the pair then agrees with that of the solid cell to first order in
+ * frequency (the integrals of x and x (1 - x) over the cell are exact), which a single lump in the
+ * middle does not. A thin cell has one lump in its middle.
+ *
+ * <p>A cell's width is measured by the time heat takes to cross it, sqrt(R kappa) [s^0.5], so that
  * one rule serves every material.
  */
 public final class Ladder {
 
   /**
-   * Width of the lump at a room's face [s^0.5]; the penetration of a 1-hour wave is sqrt(3600/pi) =
-   * 34. With this, {@link #GROWTH} and {@link #WIDEST} admittance and transmittance of common
-   * elements stay within 2 % of ISO 13786 at 1 hour and at 24 hours, and the lag of a day's wave
-   * within 0.05 h; wider lumps do not hold that.
+   * Width of the cell at a room's face [s^0.5]; the penetration of a 1-hour wave is sqrt(3600/pi) =
+   * 34. With this, {@link #GROWTH} and {@link #WIDEST} room temperatures of a house of eight rooms
+   * stay within 0.02 K of those with a ladder ten times as fine; admittance and transmittance of
+   * common elements within 1.2 % and the lag of a day's wave within 0.05 h of ISO 13786. Wider
+   * cells do not hold that.
    */
-  private static final double FACE_WIDTH = 14;
+  private static final double FACE_WIDTH = 26;
 
-  /** How much wider each lump is than its neighbour nearer to the face [-]. */
-  private static final double GROWTH = 1.8;
+  /** How much wider each cell is than its neighbour nearer to the face [-]. */
+  private static final double GROWTH = 1.5;
 
-  /** Widest lump [s^0.5]; the penetration of a 24-hour wave is 166. */
-  private static final double WIDEST = 38;
+  /** Widest cell [s^0.5]; the penetration of a 24-hour wave is 166. */
+  private static final double WIDEST = 70;
+
+  /** A cell narrower than this has one lump [s^0.5]; it matters for waves of a few minutes only. */
+  private static final double SINGLE = 12;
+
+  /** Share of a cell before its first Gauss point: (1 - 1/sqrt(3))/2. */
+  private static final double GAUSS = 0.21132486540518713;
 
   private final double[] capacity;
   private final double[] resistance;
@@ -56,9 +68,20 @@ public final class Ladder {
         continue;
       }
       for (double share : shares(layer, passed, total, roomBehind, refinement)) {
-        resistances.add(pending + share * layer.resistance() / 2);
-        capacities.add(share * layer.arealCapacity());
-        pending = share * layer.resistance() / 2;
+        double across = share * layer.resistance();
+        double held = share * layer.arealCapacity();
+        if (share * width(layer) * refinement < SINGLE) {
+          resistances.add(pending + across / 2);
+          capacities.add(held);
+          pending = across / 2;
+        } else {
+          pending += GAUSS * across;
+          resistances.add(pending);
+          capacities.add(held / 2);
+          resistances.add((1 - 2 * GAUSS) * across);
+          capacities.add(held / 2);
+          pending = GAUSS * across;
+        }
       }
       passed += width(layer);
     }
@@ -115,13 +138,13 @@ public final class Ladder {
     return cuts;
   }
 
-  /** Width of a lump that begins so far from a face: the geometric series through the face lump. */
+  /** Width of a cell that begins so far from a face: the geometric series through the face cell. */
   private static double allowed(double distance, double refinement) {
     return Math.min(FACE_WIDTH / refinement + (GROWTH - 1) * distance, WIDEST / refinement);
   }
 
   /**
-   * Width of a lump that begins so far before a face and ends nearer to it: the same series read
+   * Width of a cell that begins so far before a face and ends nearer to it: the same series read
    * backwards.
    */
   private static double backward(double distance, double refinement) {
