@@ -27,7 +27,7 @@ public final class RoomKeys {
   public static final Key OPENING_AREA =
       Key.required("area", new Area(), "area with its frame, such as 1.8 x 1.2 m");
   public static final Table OPENING_TABLE =
-      Table.of("a window or door to outdoors", OPENING_AREA, DefinitionKeys.OPENING_G)
+      Table.of("an opening in a wall or roof", OPENING_AREA, DefinitionKeys.OPENING_G)
           .oneOf(OPENING_TYPE, OPENING_U);
 
   // Surfaces.

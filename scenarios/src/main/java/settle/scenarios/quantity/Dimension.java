@@ -12,20 +12,25 @@ import java.util.List;
  */
 public enum Dimension {
   /** A temperature, inside [°C]. */
-  TEMPERATURE("a temperature", "21", unit("°C", 1)),
+  TEMPERATURE("a temperature", "21", unit("°C", 1, "C", "℃")),
   /** A temperature difference, inside [K]. */
   TEMPERATURE_DIFFERENCE("a temperature difference", "2", unit("K", 1)),
   /** A length, inside [m]. */
   LENGTH("a length", "4.2", unit("m", 1), unit("mm", 1e-3), unit("cm", 1e-2)),
   /** An area, inside [m2]. */
-  AREA("an area", "18", unit("m²", 1)),
+  AREA("an area", "18", unit("m²", 1, "sqm")),
   /** A volume, inside [m3]. */
-  VOLUME("a volume", "12", unit("l", 1e-3), unit("m³", 1)),
+  VOLUME("a volume", "12", unit("l", 1e-3, "litre", "litres", "L"), unit("m³", 1)),
   /** A length of time, inside [s]. */
   DURATION(
-      "a length of time", "30", unit("min", 60), unit("h", 3600), unit("s", 1), unit("d", 86_400)),
+      "a length of time",
+      "30",
+      unit("min", 60, "minutes"),
+      unit("h", 3600, "hour", "hours"),
+      unit("s", 1, "seconds"),
+      unit("d", 86_400, "day", "days")),
   /** Air changes per time, inside [1/h], the trade's unit. */
-  AIR_CHANGE("an air change rate", "0.8", unit("/h", 1), unit("1/h", 1)),
+  AIR_CHANGE("an air change rate", "0.8", unit("/h", 1, "1/h", "h-1", "ach")),
   /** A power, inside [W]. */
   POWER("a power", "1200", unit("W", 1), unit("kW", 1000)),
   /** Emitter output per metre, inside [W/m]. */
@@ -82,7 +87,7 @@ public enum Dimension {
   /** A shift of temperature with pressure, inside [K/bar]. */
   SHIFT_PER_PRESSURE("a shift per pressure", "0.5", unit("K/bar", 1)),
   /** A share of a whole, inside [1]; 0.3 and 30 % are the same. */
-  SHARE("a share", "30", unit("%", 0.01), unit("", 1)),
+  SHARE("a share", "30", unit("%", 0.01, "percent"), unit("", 1)),
   /** A number without a unit. */
   NUMBER("a number", "1.3", unit("", 1)),
   /** A temperature change per temperature change, inside [1]: the slope of a curve. */
@@ -100,8 +105,8 @@ public enum Dimension {
     this.units = List.of(units);
   }
 
-  private static Unit unit(String symbol, double inSi) {
-    return new Unit(symbol, inSi);
+  private static Unit unit(String symbol, double inSi, String... otherSpellings) {
+    return new Unit(symbol, inSi, List.of(otherSpellings));
   }
 
   /**

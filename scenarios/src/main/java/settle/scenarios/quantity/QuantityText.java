@@ -1,10 +1,7 @@
 package settle.scenarios.quantity;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -23,24 +20,6 @@ final class QuantityText {
   private static final Pattern NOT_A_NUMBER =
       Pattern.compile(
           "[+-]?\\.?(nan|inf|infinity)\\b.*", Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
-
-  /** Other spellings of whole units, after the plain spelling has been made. */
-  private static final Map<String, String> SPELLINGS =
-      Map.ofEntries(
-          Map.entry("degC", "C"),
-          Map.entry("litre", "l"),
-          Map.entry("litres", "l"),
-          Map.entry("L", "l"),
-          Map.entry("sec", "s"),
-          Map.entry("hour", "h"),
-          Map.entry("hours", "h"),
-          Map.entry("day", "d"),
-          Map.entry("days", "d"),
-          Map.entry("minutes", "min"),
-          Map.entry("ach", "/h"),
-          Map.entry("h-1", "/h"),
-          Map.entry("sqm", "m2"),
-          Map.entry("percent", "%"));
 
   private QuantityText() {}
 
@@ -76,8 +55,9 @@ final class QuantityText {
     }
     double number = finite(Double.parseDouble(matcher.group(1)), typed);
     String symbol = matcher.group(2);
+    String plain = plain(symbol);
     for (Unit unit : dimension.units()) {
-      if (plain(unit.symbol()).equals(plain(symbol))) {
+      if (isSpelling(plain, unit)) {
         return number * unit.inSi();
       }
     }
@@ -134,13 +114,27 @@ final class QuantityText {
   /** What else is measured in this unit. */
   private static List<Dimension> measuredIn(String symbol) {
     String plain = plain(symbol);
-    Map<String, List<Dimension>> byUnit = new LinkedHashMap<>();
+    List<Dimension> dimensions = new ArrayList<>();
     for (Dimension dimension : Dimension.values()) {
       for (Unit unit : dimension.units()) {
-        byUnit.computeIfAbsent(plain(unit.symbol()), k -> new ArrayList<>()).add(dimension);
+        if (isSpelling(plain, unit)) {
+          dimensions.add(dimension);
+        }
       }
     }
-    return byUnit.getOrDefault(plain, List.of());
+    return dimensions;
+  }
+
+  private static boolean isSpelling(String plain, Unit unit) {
+    if (plain(unit.symbol()).equals(plain)) {
+      return true;
+    }
+    for (String other : unit.otherSpellings()) {
+      if (plain(other).equals(plain)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Spaces of every kind become one kind, a typographic minus a minus. */
@@ -148,20 +142,16 @@ final class QuantityText {
     return text.replaceAll("[\\s\\u00A0\\u2009\\u202F]+", " ").replace('\u2212', '-').strip();
   }
 
+  /** A unit without what does not matter in its spelling. */
   private static String plain(String symbol) {
-    String s =
+    String plain =
         symbol
             .replace("²", "2")
             .replace("³", "3")
-            .replace("^", "")
             .replace("º", "°")
-            .replace("℃", "C")
             .replace("°", "deg")
-            .replaceAll("[ ·.*()]", "");
-    if (s.toLowerCase(Locale.ROOT).equals("degc")) {
-      s = "degC";
-    }
-    return SPELLINGS.getOrDefault(s, s);
+            .replaceAll("[ ·.*()^]", "");
+    return plain.equalsIgnoreCase("degC") ? "degC" : plain;
   }
 
   private static String shown(String typed) {
