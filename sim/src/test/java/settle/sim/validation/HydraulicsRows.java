@@ -2,8 +2,11 @@ package settle.sim.validation;
 
 import java.util.ArrayList;
 import java.util.List;
+import settle.sim.hydraulics.BranchFlow;
 import settle.sim.hydraulics.FlowCoefficient;
 import settle.sim.hydraulics.Friction;
+import settle.sim.hydraulics.Lockshield;
+import settle.sim.hydraulics.Pipe;
 import settle.sim.hydraulics.Tube;
 
 /** Tubes, friction and valves. */
@@ -133,6 +136,27 @@ final class HydraulicsRows implements RowGroup {
         kv("Authority of Kv 0.5 against 0.8", "")
             .expects(0.7191, "1", Tolerance.absolute(1e-4, "last printed digit"))
             .codeGives(() -> FlowCoefficient.authority(0.5, 0.8)));
+    rows.add(
+        kv("Flow of a branch without pipe, Kv 0.5 and 0.8 under 0.1 bar", "water of 1000 kg/m3")
+            .expects(
+                0.424 * Math.sqrt(0.1),
+                "m3/h",
+                Tolerance.absolute(1e-5, "last printed digit of 0.42400"))
+            .codeGives(() -> cubicMetresPerHour(branch(0, 0).solve(0.5, 10_000))));
+    rows.add(
+        kv(
+                "Parts of a branch add up to its pressure",
+                "Kv 0.5 and 0.8, 12 m of 8.8 mm bore, zeta 8, 20 kPa")
+            .expects(20_000, "Pa", Tolerance.relative(1e-9, "flow solved to 1e-12 of itself"))
+            .codeGives(
+                () -> {
+                  double flow = branch(12, 8).solve(0.5, 20_000);
+                  double velocity = flow / (1000 * Math.PI * 0.0044 * 0.0044);
+                  return FlowCoefficient.pressureDrop(flow, 0.5, 1000)
+                      + FlowCoefficient.pressureDrop(flow, 0.8, 1000)
+                      + 12 * Friction.pressureGradient(flow, 0.0088, 1.5e-6, 1000, 0.5465e-3)
+                      + 8 * 1000 * velocity * velocity / 2;
+                }));
     double all = FlowCoefficient.parallel(FlowCoefficient.parallel(0.2, 0.3), 0.4);
     double shut = FlowCoefficient.parallel(0.2, 0.3);
     rows.add(
@@ -151,6 +175,14 @@ final class HydraulicsRows implements RowGroup {
         manifold("Pressure left with one branch shut", "Kv 0.2, 0.3 behind Kv 1.0, pump 20 kPa")
             .expects(16.000, "kPa", digits)
             .codeGives(() -> FlowCoefficient.pressureDrop(manifoldFlow(shut), shut, 1000) / 1000));
+  }
+
+  private static BranchFlow branch(double length, double fittings) {
+    return new BranchFlow(
+        new Pipe("pipe", 0.0088, 1.5e-6, length, fittings),
+        new Lockshield("lockshield", 1, 0.8),
+        1000,
+        0.5465e-3);
   }
 
   private static double manifoldFlow(double branches) {

@@ -2,6 +2,7 @@ package settle.sim.validation;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.special.Gamma;
 import settle.sim.emitter.EmissionLaw;
 import settle.sim.emitter.EmitterStepper;
 import settle.sim.emitter.MixedChain;
@@ -51,9 +52,24 @@ final class SteppedEmitterRows implements RowGroup {
         DataFile.read("stirred-cells.csv")
             .rows(
                 "response",
-                Tolerance.absolute(0.01, "first order in the step: 1/400 of the residence time"),
+                Tolerance.absolute(0.001, "steps of 1/400 of the residence time"),
                 line -> "Last cell of a radiator without emission",
-                line -> stirredCells((int) line.number("M"), line.number("time"))));
+                line -> stirredCells((int) line.number("M"), 0, line.number("time"))));
+    double share = 0.25;
+    for (double time : new double[] {0.5, 1, 1.5}) {
+      rows.add(
+          Row.claim("Last cell of a radiator that emits in proportion")
+              .source(
+                  Source.STIRRED_CELLS,
+                  "step response with loss: each cell keeps 1/(1+b), rate (1+b) M")
+              .kind(Kind.ANALYTIC)
+              .given("M 5, n 1, b = K/(m c) 0.25 a cell, time " + time)
+              .expects(
+                  Math.pow(1 + share, -5) * Gamma.regularizedGammaP(5, 5 * (1 + share) * time),
+                  "1",
+                  Tolerance.absolute(0.001, "steps of 1/400 of the residence time"))
+              .codeGives(() -> stirredCells(5, share, time)));
+    }
     for (double relativeFlow : new double[] {0.02, 0.2, 1, 3}) {
       rows.add(
           Row.claim("Steady output of a radiator of 5 cells / rated output")
@@ -162,10 +178,12 @@ final class SteppedEmitterRows implements RowGroup {
         .given("15 x 0.7 mm copper, 10 m, 0.03 kg/s, 0.5 W/(m K), room 20 C, " + inputs);
   }
 
-  private static double stirredCells(int cells, double time) {
+  /** Last cell after a unit step at the inlet; each cell emits lossShare m c (T - T_ref). */
+  private static double stirredCells(int cells, double lossShare, double time) {
     double residence = 400;
-    MixedChain chain = new MixedChain(cells, CAPACITY, 0, 1.3, 0);
-    advance(chain, CAPACITY / residence, 1, 0, time * residence, 1);
+    double capacityFlow = CAPACITY / residence;
+    MixedChain chain = new MixedChain(cells, CAPACITY, lossShare * capacityFlow, 1, 0);
+    advance(chain, capacityFlow, 1, 0, time * residence, 1);
     double[] last = new double[1];
     chain.profile(new double[] {1}, last);
     return last[0];

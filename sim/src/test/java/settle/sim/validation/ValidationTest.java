@@ -36,7 +36,8 @@ class ValidationTest {
           new SteppedFabricRows(),
           new SteppedRoomRows(),
           new SteppedEmitterRows(),
-          new ValveRows());
+          new ValveRows(),
+          new BoilerRows());
 
   private static final Map<RowGroup, List<Row>> ROWS = rowsOf(GROUPS);
 
