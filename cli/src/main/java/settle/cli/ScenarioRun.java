@@ -5,13 +5,17 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.Outcome;
 import settle.cli.output.ResultJson;
 import settle.cli.output.SummaryText;
 import settle.cli.output.TracesCsv;
+import settle.plots.chart.ChartFiles;
+import settle.plots.chart.Charts;
 import settle.scenarios.Scenario;
 import settle.scenarios.finding.Finding;
 import settle.sim.engine.Simulation;
@@ -56,15 +60,15 @@ final class ScenarioRun {
     String json;
     String summary;
     try (progress) {
-      List<RunResult> runs = new ArrayList<>();
-      List<ErrorEstimate> errors = new ArrayList<>();
-      for (Arrangement arrangement : choice.from(house)) {
-        progress.stage("simulating " + arrangement.name());
-        runs.add(Simulation.run(house, arrangement));
-        if (options.errorBars()) {
-          progress.stage("simulating " + arrangement.name() + " again, finer");
-          errors.add(ErrorEstimate.of(house, runs.get(runs.size() - 1)));
-        }
+      // One run is one thread's work; different runs are not.
+      List<Arrangement> arrangements = choice.from(house);
+      progress.stage("simulating " + names(arrangements));
+      List<RunResult> runs =
+          arrangements.parallelStream().map(a -> Simulation.run(house, a)).toList();
+      List<ErrorEstimate> errors = List.of();
+      if (options.errorBars()) {
+        progress.stage("simulating again, finer");
+        errors = runs.parallelStream().map(r -> ErrorEstimate.of(house, r)).toList();
       }
       outcome =
           new Outcome(
@@ -81,8 +85,10 @@ final class ScenarioRun {
         writeFiles(outcome, json, summary);
       }
     } catch (ArithmeticException e) {
+      // From another thread it arrives as the cause of a nameless copy.
+      Throwable told = e.getCause() == null ? e : e.getCause();
       throw new Failure(
-          ExitStatus.COULD_NOT_FINISH, "the model cannot be solved: " + e.getMessage(), e);
+          ExitStatus.COULD_NOT_FINISH, "the model cannot be solved: " + told.getMessage(), e);
     }
     if (options.json()) {
       out.print(json);
@@ -91,6 +97,10 @@ final class ScenarioRun {
     }
     out.flush();
     return options.strict() && !outcome.keepsUp() ? ExitStatus.DOES_NOT_KEEP_UP : ExitStatus.DONE;
+  }
+
+  private static String names(List<Arrangement> arrangements) {
+    return arrangements.stream().map(Arrangement::name).collect(Collectors.joining(", "));
   }
 
   private House withStep(House house) {
@@ -103,11 +113,17 @@ final class ScenarioRun {
 
   private void writeFiles(Outcome outcome, String json, String summary) throws Failure {
     try (OutputFolder folder = new OutputFolder(options.out())) {
-      folder.write("summary.txt", summary);
+      CompletableFuture<Map<String, byte[]>> charts =
+          CompletableFuture.supplyAsync(
+              () -> ChartFiles.of(Charts.forComparison(outcome.house(), outcome.runs())));
       try (Writer traces =
           Files.newBufferedWriter(folder.file("traces.csv"), StandardCharsets.UTF_8)) {
         TracesCsv.write(outcome.runs(), traces);
       }
+      for (Map.Entry<String, byte[]> chart : charts.join().entrySet()) {
+        Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
+      }
+      folder.write("summary.txt", summary);
       folder.write("summary.json", json);
       folder.publish();
     } catch (IOException e) {

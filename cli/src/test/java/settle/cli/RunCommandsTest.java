@@ -86,6 +86,8 @@ class RunCommandsTest {
     assertThat(out.resolve("summary.json")).content().isEqualTo(run.out());
     assertThat(out.resolve("summary.txt")).content().contains("Source and water");
     assertThat(out.resolve("traces.csv")).content().startsWith("time [h],");
+    assertThat(out.resolve("plots/rooms.svg")).content().contains("<svg");
+    assertThat(out.resolve("plots/rooms.png")).isNotEmptyFile();
     assertThat(folder).isDirectoryNotContaining("glob:**/.*");
   }
 

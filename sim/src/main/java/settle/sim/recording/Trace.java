@@ -9,6 +9,12 @@ import java.util.List;
  */
 public final class Trace {
 
+  // Counted once: an enum copies its values each time it is asked, and the recorder asks at every
+  // step.
+  private static final int HOUSE_COLUMNS = HouseColumn.values().length;
+  private static final int ROOM_COLUMNS = RoomColumn.values().length;
+  private static final int BRANCH_COLUMNS = BranchColumn.values().length;
+
   private final List<String> rooms;
   private final List<String> branches;
   private final double[] time;
@@ -30,9 +36,7 @@ public final class Trace {
 
   /** Number of columns a trace of so many rooms and branches has. */
   public static int columnCount(int rooms, int branches) {
-    return HouseColumn.values().length
-        + rooms * RoomColumn.values().length
-        + branches * BranchColumn.values().length;
+    return HOUSE_COLUMNS + rooms * ROOM_COLUMNS + branches * BRANCH_COLUMNS;
   }
 
   /** Position of a house column. */
@@ -42,15 +46,12 @@ public final class Trace {
 
   /** Position of a room's column. */
   public static int index(RoomColumn column, int room) {
-    return HouseColumn.values().length + room * RoomColumn.values().length + column.ordinal();
+    return HOUSE_COLUMNS + room * ROOM_COLUMNS + column.ordinal();
   }
 
   /** Position of a branch's column in a trace of so many rooms. */
   public static int index(BranchColumn column, int branch, int rooms) {
-    return HouseColumn.values().length
-        + rooms * RoomColumn.values().length
-        + branch * BranchColumn.values().length
-        + column.ordinal();
+    return HOUSE_COLUMNS + rooms * ROOM_COLUMNS + branch * BRANCH_COLUMNS + column.ordinal();
   }
 
   /** Names of the rooms. */
@@ -108,16 +109,16 @@ public final class Trace {
   }
 
   private boolean stepMean(int column) {
-    int c = column - HouseColumn.values().length;
+    int c = column - HOUSE_COLUMNS;
     if (c < 0) {
       return HouseColumn.values()[column].stepMean();
     }
-    int roomColumns = RoomColumn.values().length;
+    int roomColumns = ROOM_COLUMNS;
     if (c < rooms.size() * roomColumns) {
       return RoomColumn.values()[c % roomColumns].stepMean();
     }
     c -= rooms.size() * roomColumns;
-    return BranchColumn.values()[c % BranchColumn.values().length].stepMean();
+    return BranchColumn.values()[c % BRANCH_COLUMNS].stepMean();
   }
 
   private double[] interpolated(double[] values, double[] at) {
