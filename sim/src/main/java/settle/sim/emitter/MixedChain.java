@@ -76,9 +76,12 @@ public final class MixedChain implements EmitterStepper {
     double shift = reference - lastReference;
     for (int i = 0; i < cells; i++) {
       double start = temperature[i];
-      // First guess of the mean excess: the last mean, or where the cell stands if the inlet is
-      // about to change it.
-      double y = Double.isNaN(anchor[i]) ? start - reference : meanExcess[i] - shift;
+      // First guess of the mean excess: the last one, the reference having moved; where that says
+      // nothing, where the cell stands.
+      double y = meanExcess[i] - shift;
+      if (y <= 0) {
+        y = start - reference;
+      }
       double mean = start;
       double end = start;
       for (int k = 0; k < REPEATS; k++) {

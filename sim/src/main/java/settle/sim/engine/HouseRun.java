@@ -34,8 +34,14 @@ import settle.sim.weather.Weather;
  */
 public final class HouseRun {
 
-  /** Movement of a sensing element over a step that leaves the opening good enough [K]. */
-  private static final double HEAD_MOVEMENT = 0.1;
+  /**
+   * Share of its distance from shut that a throttling head may travel in a step [-]; the error of
+   * held openings falls with its square.
+   */
+  private static final double HEAD_TRAVEL = 0.1;
+
+  /** Error of a room's air temperature that holding its heat over a step may cause [K]. */
+  private static final double HELD_HEAT_ERROR = 0.005;
 
   /**
    * Agreement asked of the flow temperature between source and emitters [K]; what is left is
@@ -50,6 +56,13 @@ public final class HouseRun {
 
   private static final int MOST_ROUNDS = 12;
 
+  /**
+   * Agreement asked of the opening held with the one the head really takes, as a share of it [-].
+   */
+  private static final double OPENING_AGREEMENT = 0.01;
+
+  private static final int MOST_CORRECTIONS = 3;
+
   /** Points at which a profile is kept. */
   private static final int PROFILE_POINTS = 101;
 
@@ -62,6 +75,7 @@ public final class HouseRun {
   private final double specificHeat;
   private final double[] dayWant;
   private final double[] solarAperture;
+  private final double[] airCapacity;
   private final double overRun;
   private final int referenceRoom;
 
@@ -128,8 +142,10 @@ public final class HouseRun {
     overRun = house.source() instanceof Boiler boiler ? boiler.overRunTime() : 0;
     dayWant = new double[rooms];
     solarAperture = new double[rooms];
+    airCapacity = new double[rooms];
     for (int r = 0; r < rooms; r++) {
       dayWant[r] = house.rooms().get(r).want().maximum();
+      airCapacity[r] = house.rooms().get(r).airCapacity();
       solarAperture[r] = house.rooms().get(r).solarAperture();
     }
     want = new double[rooms];
@@ -211,7 +227,8 @@ public final class HouseRun {
     if (!called && pumping) {
       until = Math.min(until, Math.max(pumpUntil, time + 1e-3));
     }
-    double steady = Math.min(valves.steadyFor(HEAD_MOVEMENT), source.steadyFor());
+    double steady =
+        Math.min(Math.min(valves.steadyFor(HEAD_TRAVEL), source.steadyFor()), heatSteadyFor);
     int level = ladder.next(steady, until - time);
     double h = level >= 0 ? ladder.lengths()[level] : until - time;
 
@@ -221,24 +238,32 @@ public final class HouseRun {
     } else {
       roomStepper.begin(h);
     }
-    flows(h);
+    flows(valves.lookAhead(h, valveDrop));
     agree(h);
     roomStepper.settleLinks();
-    for (int b = 0; b < branches; b++) {
-      int r = model.branchRoom[b];
-      double air = roomStepper.meanAir(r);
-      double operative = (air + roomStepper.meanStar(r)) / 2;
-      valves.advance(b, h, air, operative, massFlow[b], flowTemperature);
+    for (int k = 0; feel(h) > OPENING_AGREEMENT && k < MOST_CORRECTIONS; k++) {
+      flows(valves.correct());
+      agree(h);
+      roomStepper.settleLinks();
     }
-    valves.passed(h);
+    if (valves.accept(h)) {
+      ladder.reset();
+    }
     roomStepper.finish();
     double taken = 0;
+    double heatRate = 0;
     for (int b = 0; b < branches; b++) {
       taken += massFlow[b] * specificHeat * h * (flowTemperature - emitters[b].meanReturn());
       emitted += heat[b] * h;
-      roomStepper.setHeat(b, emitters[b].emissionNow());
+      double now = emitters[b].emissionNow();
+      roomStepper.setHeat(b, now);
+      heatRate = Math.max(heatRate, Math.abs(now - heat[b]) / airCapacity[model.branchRoom[b]]);
       emitters[b].accept();
     }
+    // Heat that moves evenly by dQ over a step, held at its mean, leaves the air off by dQ h / (12
+    // C_a).
+    heatSteadyFor =
+        heatRate > 0 ? Math.sqrt(6 * HELD_HEAT_ERROR * h / heatRate) : Double.POSITIVE_INFINITY;
     source.accept(taken);
     sourceHeat += source.heatMade();
     sourceLoss += source.loss();
@@ -252,6 +277,7 @@ public final class HouseRun {
   }
 
   private double lastLength;
+  private double heatSteadyFor = Double.POSITIVE_INFINITY;
 
   private void decideCall() {
     boolean before = called;
@@ -278,8 +304,23 @@ public final class HouseRun {
     }
   }
 
-  private void flows(double h) {
-    double[] kv = valves.openings(h, valveDrop);
+  /**
+   * Tries all heads with the rooms' mean temperatures; returns how far the worst opening is from
+   * the one held [-].
+   */
+  private double feel(double h) {
+    double worst = 0;
+    for (int b = 0; b < branches; b++) {
+      int r = model.branchRoom[b];
+      double air = roomStepper.settledAir(r);
+      double operative = (air + roomStepper.settledStar(r)) / 2;
+      double off = valves.feel(b, h, air, operative, massFlow[b], flowTemperature, valveDrop[b]);
+      worst = Math.max(worst, off);
+    }
+    return worst;
+  }
+
+  private void flows(double[] kv) {
     totalFlow = 0;
     double head = pumping ? house.pump().head() : 0;
     for (int b = 0; b < branches; b++) {
@@ -349,6 +390,7 @@ public final class HouseRun {
   private void beginRecording() {
     startsBeforeRecording = source.starts();
     recorder.begin(time);
+    recorder.clear();
     recordRooms();
     for (int b = 0; b < branches; b++) {
       recorder.set(Trace.index(BranchColumn.SENSED, b, rooms), valves.element(b));
@@ -379,20 +421,21 @@ public final class HouseRun {
     for (int b = 0; b < branches; b++) {
       recorder.add(Trace.index(RoomColumn.HEAT, model.branchRoom[b]), heat[b]);
       recorder.set(Trace.index(BranchColumn.MASS_FLOW, b, rooms), massFlow[b]);
-      if (massFlow[b] > 0) {
-        recorder.set(Trace.index(BranchColumn.INLET, b, rooms), flowTemperature);
-        recorder.set(Trace.index(BranchColumn.RETURN, b, rooms), emitters[b].meanReturn());
-      }
+      boolean flowing = massFlow[b] > 0;
+      recorder.set(
+          Trace.index(BranchColumn.INLET, b, rooms), flowing ? flowTemperature : Double.NaN);
+      recorder.set(
+          Trace.index(BranchColumn.RETURN, b, rooms),
+          flowing ? emitters[b].meanReturn() : Double.NaN);
       recorder.set(Trace.index(BranchColumn.HEAT, b, rooms), heat[b]);
       recorder.set(Trace.index(BranchColumn.SENSED, b, rooms), valves.element(b));
       recorder.set(Trace.index(BranchColumn.OPENING, b, rooms), valves.opening(b));
     }
     recorder.set(
         Trace.index(HouseColumn.OUTDOOR), house.weather().meanOutdoor(time - lastLength, time));
-    if (totalFlow > 0) {
-      recorder.set(Trace.index(HouseColumn.FLOW), flowTemperature);
-      recorder.set(Trace.index(HouseColumn.RETURN), returnTemperature);
-    }
+    boolean flowing = totalFlow > 0;
+    recorder.set(Trace.index(HouseColumn.FLOW), flowing ? flowTemperature : Double.NaN);
+    recorder.set(Trace.index(HouseColumn.RETURN), flowing ? returnTemperature : Double.NaN);
     recorder.set(Trace.index(HouseColumn.MASS_FLOW), totalFlow);
     recorder.set(Trace.index(HouseColumn.SOURCE_HEAT), source.heatMade() / lastLength);
     recorder.set(Trace.index(HouseColumn.SOURCE_INPUT), source.input() / lastLength);

@@ -25,7 +25,7 @@ public final class Recorder {
     columns = new double[Trace.columnCount(rooms.size(), branches.size())][capacity];
   }
 
-  /** Begins a row; its columns are not a number until set. */
+  /** Begins a row, every column of which is to be set. */
   public void begin(double at) {
     if (size == time.length) {
       int larger = size * 2;
@@ -35,10 +35,14 @@ public final class Recorder {
       }
     }
     time[size] = at;
-    for (double[] column : columns) {
-      column[size] = Double.NaN;
-    }
     size++;
+  }
+
+  /** Makes every column of the present row not a number. */
+  public void clear() {
+    for (double[] column : columns) {
+      column[size - 1] = Double.NaN;
+    }
   }
 
   /** Sets a column, as {@link Trace} numbers them, in the present row. */

@@ -12,7 +12,12 @@ import java.util.Arrays;
 public final class RoomStepper {
 
   /** Sweeps over the links; neighbouring links of one room influence each other weakly. */
-  private static final int LINK_SWEEPS = 3;
+  private static final int LINK_SWEEPS = 2;
+
+  /** Inputs that change only at events, kept summed up: held temperatures and gains. */
+  private static final int[] SLOW_INPUTS = {
+    RoomModes.HELD, RoomModes.CONVECTIVE, RoomModes.RADIANT
+  };
 
   // Model
   private final HouseFabric fabric;
@@ -30,6 +35,9 @@ public final class RoomStepper {
   // Scratch
   private final double[][] free;
   private final double[][] force;
+  private final double[][] slowForce;
+  private final boolean[] slowChanged;
+  private final double[][] mean;
   private ModalStep step;
   private ModalStep[] prepared = {};
 
@@ -47,6 +55,9 @@ public final class RoomStepper {
     inputIntegral = new double[rooms][];
     free = new double[rooms][];
     force = new double[rooms][];
+    slowForce = new double[rooms][];
+    slowChanged = new boolean[rooms];
+    mean = new double[rooms][];
     for (int r = 0; r < rooms; r++) {
       RoomModes room = fabric.rooms[r];
       z[r] = new double[room.modes];
@@ -60,6 +71,9 @@ public final class RoomStepper {
       inputIntegral[r] = new double[room.inputs];
       free[r] = new double[room.outputs];
       force[r] = new double[room.modes];
+      slowForce[r] = new double[room.modes];
+      slowChanged[r] = true;
+      mean[r] = new double[room.outputs];
     }
   }
 
@@ -72,8 +86,12 @@ public final class RoomStepper {
 
   /** Sets a room's gains, mean over the coming step [W]. */
   public void setGains(int room, double convective, double radiant) {
-    input[room][RoomModes.CONVECTIVE] = convective;
-    input[room][RoomModes.RADIANT] = radiant;
+    double[] u = input[room];
+    if (u[RoomModes.CONVECTIVE] != convective || u[RoomModes.RADIANT] != radiant) {
+      u[RoomModes.CONVECTIVE] = convective;
+      u[RoomModes.RADIANT] = radiant;
+      slowChanged[room] = true;
+    }
   }
 
   /** Sets a heat input [W]. */
@@ -150,26 +168,53 @@ public final class RoomStepper {
   /**
    * Finds the mean heat flow of every link from the mean temperatures at its ends: q = G (T_first -
    * T_second), each link solved with its own influence on its ends, swept over all links.
+   * Afterwards the rooms' mean air and star are known for good.
    */
   public void settleLinks() {
+    for (int r = 0; r < rooms; r++) {
+      double[][] direct = step.meanDirect[r];
+      for (int y = 0; y < direct.length; y++) {
+        mean[r][y] = free[r][y] + dot(direct[y], input[r]);
+      }
+    }
     for (int sweep = 0; sweep < LINK_SWEEPS; sweep++) {
       for (int l = 0; l < links; l++) {
         int a = fabric.firstRoom[l];
         int b = fabric.secondRoom[l];
         int slotA = fabric.firstSlot[l];
         int slotB = fabric.secondSlot[l];
-        double ta = meanOutput(a, fabric.firstRow[l]);
-        double tb = meanOutput(b, fabric.secondRow[l]);
         double g = fabric.conductance[l];
         double q = input[a][slotA];
         double own =
             step.meanDirect[b][fabric.secondRow[l]][slotB]
                 - step.meanDirect[a][fabric.firstRow[l]][slotA];
-        q += (g * (ta - tb) - q) / (1 + g * own);
-        input[a][slotA] = q;
-        input[b][slotB] = q;
+        double change =
+            (g * (mean[a][fabric.firstRow[l]] - mean[b][fabric.secondRow[l]]) - q) / (1 + g * own);
+        input[a][slotA] = q + change;
+        input[b][slotB] = q + change;
+        follow(a, slotA, change);
+        follow(b, slotB, change);
       }
     }
+  }
+
+  /** Lets a room's mean outputs follow a change of one input. */
+  private void follow(int room, int slot, double change) {
+    double[][] direct = step.meanDirect[room];
+    double[] outputs = mean[room];
+    for (int y = 0; y < outputs.length; y++) {
+      outputs[y] += direct[y][slot] * change;
+    }
+  }
+
+  /** Mean air temperature over the step, links settled [°C]. */
+  public double settledAir(int room) {
+    return mean[room][RoomModes.AIR];
+  }
+
+  /** Mean temperature of the radiant star over the step, links settled [°C]. */
+  public double settledStar(int room) {
+    return mean[room][RoomModes.STAR];
   }
 
   /** Advances the state over the step with the inputs now set. */
@@ -177,31 +222,53 @@ public final class RoomStepper {
     double h = step.length;
     for (int r = 0; r < rooms; r++) {
       RoomModes room = fabric.rooms[r];
-      double[] f = force[r];
       double[] u = input[r];
       double[] uSum = inputIntegral[r];
-      Arrays.fill(f, 0);
       for (int i = 0; i < u.length; i++) {
-        double value = u[i];
-        uSum[i] += h * value;
-        if (value != 0) {
-          double[] b = room.forcing[i];
-          for (int m = 0; m < f.length; m++) {
-            f[m] += b[m] * value;
-          }
-        }
+        uSum[i] += h * u[i];
       }
-      // mean z = P z + S f, then z <- E z + Phi f
-      double[] state = z[r];
-      double[] sum = modeIntegral[r];
-      double[] e = step.decay[r];
-      double[] phi = step.gain[r];
-      double[] p = step.meanState[r];
-      double[] s = step.meanForcing[r];
+      if (slowChanged[r]) {
+        sumSlowInputs(r);
+      }
+      double[] f = force[r];
+      double[] slow = slowForce[r];
+      double[] b = room.forcing[RoomModes.OUTDOOR];
+      double outdoor = u[RoomModes.OUTDOOR];
       for (int m = 0; m < f.length; m++) {
-        sum[m] += h * (p[m] * state[m] + s[m] * f[m]);
-        state[m] = e[m] * state[m] + phi[m] * f[m];
+        f[m] = slow[m] + b[m] * outdoor;
       }
+      for (int i = RoomModes.FIRST_HEAT; i < u.length; i++) {
+        addForce(f, room.forcing[i], u[i]);
+      }
+      advance(r, h, f);
+    }
+  }
+
+  /** z <- E z + Phi f; the mean of z over the step is P z + S f. */
+  private void advance(int r, double h, double[] f) {
+    double[] state = z[r];
+    double[] sum = modeIntegral[r];
+    double[] e = step.decay[r];
+    double[] phi = step.gain[r];
+    double[] p = step.meanState[r];
+    double[] s = step.meanForcing[r];
+    for (int m = 0; m < f.length; m++) {
+      sum[m] += h * (p[m] * state[m] + s[m] * f[m]);
+      state[m] = e[m] * state[m] + phi[m] * f[m];
+    }
+  }
+
+  private void sumSlowInputs(int r) {
+    slowChanged[r] = false;
+    Arrays.fill(slowForce[r], 0);
+    for (int i : SLOW_INPUTS) {
+      addForce(slowForce[r], fabric.rooms[r].forcing[i], input[r][i]);
+    }
+  }
+
+  private static void addForce(double[] f, double[] b, double value) {
+    for (int m = 0; m < f.length; m++) {
+      f[m] += b[m] * value;
     }
   }
 

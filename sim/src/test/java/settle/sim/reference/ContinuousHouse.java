@@ -72,6 +72,7 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
   private final double[][] born;
   private final int[] points;
   private final int[] oldest;
+  private final boolean[] moving;
 
   // Switched quantities, constant between calls of settle
   private final double[] play;
@@ -156,6 +157,7 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
     born = new double[count][MOST_POINTS];
     points = new int[count];
     oldest = new int[count];
+    moving = new boolean[count];
     play = new double[count];
     shift = new double[count];
     for (int b = 0; b < count; b++) {
@@ -308,18 +310,25 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
       shift[b] = room.want().valueAt(time) - room.want().maximum();
       if (cells[b] == 0) {
         double moved = y[waterAt[b]];
-        int newest = points[b] - 1;
-        if (moved - bornAt(b, newest) > 1.0 / 150) {
-          born[b][(oldest[b] + points[b]) % MOST_POINTS] = moved;
-          points[b]++;
-          y[pointAt(b, points[b] - 1)] = flowSetPoint;
+        if (massFlow[b] > 0 && !moving[b]) {
+          // Hot water stands against cold: a second point at the same place.
+          addPoint(b, y, bornAt(b, points[b] - 1));
+        } else if (moved - bornAt(b, points[b] - 1) > 1.0 / 150) {
+          addPoint(b, y, moved);
         }
+        moving[b] = massFlow[b] > 0;
         while (points[b] > 2 && moved - bornAt(b, 1) > 1) {
           oldest[b] = (oldest[b] + 1) % MOST_POINTS;
           points[b]--;
         }
       }
     }
+  }
+
+  private void addPoint(int b, double[] y, double bornAt) {
+    born[b][(oldest[b] + points[b]) % MOST_POINTS] = bornAt;
+    points[b]++;
+    y[pointAt(b, points[b] - 1)] = flowSetPoint;
   }
 
   private double position(int b, double element) {
