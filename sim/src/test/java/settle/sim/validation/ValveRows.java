@@ -139,9 +139,8 @@ final class ValveRows implements RowGroup {
     double[] drop = {pressure};
     double air = from;
     for (int i = 0; i < 10_000; i++) {
-      valve.advance(0, LONG, air, air, 0.02, water);
-      valve.passed(LONG);
-      double kv = valve.openings(LONG, drop)[0];
+      step(valve, LONG, air, water, pressure);
+      double kv = valve.lookAhead(LONG, drop)[0];
       if (closing ? kv <= KV_NOMINAL : kv >= KV_NOMINAL) {
         return air;
       }
@@ -150,18 +149,23 @@ final class ValveRows implements RowGroup {
     throw new IllegalStateException("nominal flow was never passed");
   }
 
+  private static void step(
+      ValveStepper valve, double length, double air, double water, double pressure) {
+    valve.lookAhead(length, new double[] {pressure});
+    valve.feel(0, length, air, air, 0.02, water, pressure);
+    valve.accept(length);
+  }
+
   /** Time until the head has followed a step of the air by such a share [min]. */
   private static double responseTime(double share) {
     ValveStepper valve = new ValveStepper(List.of(valve(0)), 18);
     for (int i = 0; i < 100; i++) {
-      valve.advance(0, LONG, 18, 18, 0.02, 50);
-      valve.passed(LONG);
+      step(valve, LONG, 18, 50, NOMINAL_PRESSURE);
     }
     double before = valve.element(0);
     int steps = 0;
     while (valve.element(0) < before + share * 2) {
-      valve.advance(0, 10, 20, 20, 0.02, 50);
-      valve.passed(10);
+      step(valve, 10, 20, 50, NOMINAL_PRESSURE);
       steps++;
     }
     return steps * 10 / 60.0;
@@ -178,15 +182,14 @@ final class ValveRows implements RowGroup {
     double[] drop = {NOMINAL_PRESSURE};
     room.prepare(new double[] {60});
     for (int i = 0; i < 5000; i++) {
-      double opening = valve.openings(60, drop)[0] / KV_NOMINAL;
+      double opening = valve.lookAhead(60, drop)[0] / KV_NOMINAL;
       room.setOutdoor(outdoor);
       room.setHeat(0, 1500 * opening);
       room.beginPrepared(0);
       room.settleLinks();
       double air = room.meanAir(0);
       room.finish();
-      valve.advance(0, 60, air, air, 0.02, 50);
-      valve.passed(60);
+      step(valve, 60, air, 50, NOMINAL_PRESSURE);
     }
     return new double[] {room.air(0), valve.opening(0)};
   }
