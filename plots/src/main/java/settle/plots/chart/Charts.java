@@ -8,6 +8,8 @@ import settle.plots.words.Focus;
 import settle.plots.words.Meanings;
 import settle.plots.words.Quantities;
 import settle.sim.house.House;
+import settle.sim.recording.RoomColumn;
+import settle.sim.recording.Trace;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
 
@@ -81,7 +83,10 @@ public final class Charts {
             .mapToDouble((RoomFigures r) -> r.warmUp().orElse(LONGEST_WARM_UP))
             .max()
             .orElse(0);
-    double length = Math.min(Math.max(1.3 * slowest, SHORTEST_WARM_UP), LONGEST_WARM_UP);
+    double length =
+        Math.min(
+            Math.min(Math.max(1.3 * slowest, SHORTEST_WARM_UP), LONGEST_WARM_UP),
+            1.2 * firstPeriod());
     TimeWindow whole = TimeWindow.whole(first);
     double to = Math.min(whole.to(), first.firstCall() + length);
     if (slowest == 0 || to - first.firstCall() > whole.length() / 2) {
@@ -96,6 +101,21 @@ public final class Charts {
                 title,
                 meanings.ofWarmUp(),
                 new RoomTemperatures(comparison, window, true).draw(title)));
+  }
+
+  /** From the first call until a room's want first falls [s]; infinite if it never does. */
+  private double firstPeriod() {
+    Trace trace = first.trace();
+    double[] time = trace.time();
+    for (int i = 2; i < time.length; i++) {
+      for (int room = 0; room < trace.rooms().size() && time[i - 1] > first.firstCall(); room++) {
+        double[] want = trace.column(RoomColumn.WANT, room);
+        if (want[i] < want[i - 1]) {
+          return time[i - 1] - first.firstCall();
+        }
+      }
+    }
+    return Double.POSITIVE_INFINITY;
   }
 
   private void addProfiles(List<Supplier<Chart>> charts) {
@@ -116,7 +136,7 @@ public final class Charts {
     if (comparison.results().stream().allMatch(r -> focus.thermostatic(r, room).isEmpty())) {
       return;
     }
-    TimeWindow window = TimeWindow.detail(first);
+    TimeWindow window = TimeWindow.twoDays(first);
     String title = "Thermostatic valve in " + roomName(room) + part(window);
     charts.add(
         () ->
@@ -128,7 +148,7 @@ public final class Charts {
   }
 
   private void addFlowAndReturn(List<Supplier<Chart>> charts) {
-    TimeWindow window = TimeWindow.detail(first);
+    TimeWindow window = TimeWindow.oneDay(first);
     String title = "Flow and return at the source" + part(window);
     charts.add(
         () ->

@@ -162,12 +162,12 @@ final class EmitterProfiles {
       if (front < 0) {
         ends.add(panel.py(t[t.length - 1]), words);
       } else {
-        double level = t[front] + (t[t.length - 1] - t[front]) * (0.2 + 0.15 * (k % 4));
+        double y = panel.area().getY() + panel.area().getHeight() * (0.3 + 0.13 * (k % 5));
         int at = front;
-        while (at + 1 < t.length && t[at] > level) {
+        while (at + 1 < t.length && panel.py(t[at]) < y) {
           at++;
         }
-        fronts.add(new FrontLabel(words, panel.px(p.position()[at]), panel.py(level) + 5));
+        fronts.add(new FrontLabel(words, panel.px(p.position()[at]), y + 5));
       }
     }
     ends.paint(g, panel.area());

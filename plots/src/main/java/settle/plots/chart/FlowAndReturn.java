@@ -12,23 +12,26 @@ import settle.sim.result.RunResult;
 import settle.sim.source.Boiler;
 
 /**
- * Flow temperature at the source above, return temperature below, arrangements overlaid. Over a
- * long window means are drawn, since a burner's starts would fill the plot; over a short one every
- * step.
+ * Flow temperature at the source above, return temperature below, arrangements overlaid. Every step
+ * is drawn, or means where a burner's starts would fill the plot.
  */
 final class FlowAndReturn {
 
   private static final int HEIGHT = 190;
 
-  /** Up to here every step is drawn [s]. */
-  private static final double SHORT = 4 * 3600.0;
+  /** So many starts can be told apart on one panel. */
+  private static final double MOST_STARTS = 40;
 
   private final Comparison comparison;
   private final TimeWindow window;
+  private final boolean everyStep;
 
   FlowAndReturn(Comparison comparison, TimeWindow window) {
     this.comparison = comparison;
     this.window = window;
+    this.everyStep =
+        comparison.results().stream()
+            .allMatch(r -> r.plant().startsPerHour() * window.length() / 3600 <= MOST_STARTS);
   }
 
   Picture draw(String title) {
@@ -64,15 +67,13 @@ final class FlowAndReturn {
 
   private Curve curve(Trace trace, HouseColumn column) {
     double[] values = trace.column(column);
-    return window.length() <= SHORT
+    return everyStep
         ? Curve.ofMeans(trace, values, window, 0, 1)
         : Curve.ofIntervalMeans(trace, values, window, window.readableInterval(), 0, 1);
   }
 
   private String means() {
-    return window.length() <= SHORT
-        ? ""
-        : ", means over " + Quantities.duration(window.readableInterval());
+    return everyStep ? "" : ", means over " + Quantities.duration(window.readableInterval());
   }
 
   /** The axis takes in {@code mark}, a temperature that matters, whether or not it is reached. */

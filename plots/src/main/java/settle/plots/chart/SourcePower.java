@@ -59,7 +59,7 @@ final class SourcePower {
     Trace trace = comparison.results().get(0).trace();
     Curve outdoor = Curve.ofMeans(trace, trace.column(HouseColumn.OUTDOOR), window, 0, 1);
     stack
-        .add("outdoors", 80, Axis.padded(outdoor.least() - 0.5, outdoor.most() + 0.5, 5, 3, "°C"))
+        .add("outdoors", 80, Axis.padded(outdoor.least() - 0.5, outdoor.most() + 0.5, 5, 4, "°C"))
         .line("outdoors", outdoor, Look.line(HouseTheme.INK, HouseTheme.THIN));
     return stack;
   }

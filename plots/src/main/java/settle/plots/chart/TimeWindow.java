@@ -11,9 +11,6 @@ import settle.sim.result.RunResult;
  */
 record TimeWindow(double from, double to) {
 
-  /** Longest stretch in which a burner's starts can still be told apart [s]. */
-  private static final double DETAIL = 49 * 3600.0;
-
   private static final double DAY = 86_400;
 
   /** Intervals over which means are taken [s]. */
@@ -35,14 +32,23 @@ record TimeWindow(double from, double to) {
   }
 
   /** All of a short run; of a long one, the day of the first call for heat and the day after. */
-  static TimeWindow detail(RunResult result) {
+  static TimeWindow twoDays(RunResult result) {
+    return days(result, 2);
+  }
+
+  /** All of a short run; of a long one, the day of the first call for heat. */
+  static TimeWindow oneDay(RunResult result) {
+    return days(result, 1);
+  }
+
+  private static TimeWindow days(RunResult result, int days) {
     TimeWindow whole = whole(result);
-    if (whole.to - whole.from <= DETAIL) {
+    if (whole.length() <= days * DAY + 3600) {
       return whole;
     }
     double call = Double.isNaN(result.firstCall()) ? whole.from : result.firstCall();
     double from = Math.max(whole.from, DAY * Math.floor(call / DAY));
-    return new TimeWindow(from, Math.min(whole.to, from + 2 * DAY));
+    return new TimeWindow(from, Math.min(whole.to, from + days * DAY));
   }
 
   /** Whether it is less than all of a run. */

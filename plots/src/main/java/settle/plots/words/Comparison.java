@@ -60,7 +60,7 @@ public record Comparison(House house, List<RunResult> results) {
               + slowestWarmUp(next)
               + ", the largest overshoot is "
               + overshoots(best, next)
-              + ".");
+              + (best.result().keepsUp() ? "." : "; neither keeps up."));
     } else {
       sentences.add(
           best.quotedName()

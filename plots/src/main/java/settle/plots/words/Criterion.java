@@ -23,11 +23,12 @@ enum Criterion {
     }
   },
 
-  /** Fewer degree-hours short of want. */
+  /** Fewer degree-hours short of want: by half a kelvin-hour and by a tenth. */
   SHORTFALL {
     @Override
     int compare(Verdict a, Verdict b) {
-      return smaller(a.shortfall(), b.shortfall(), 0.5);
+      double alike = Math.max(0.5, 0.1 * Math.max(a.shortfall(), b.shortfall()));
+      return smaller(a.shortfall(), b.shortfall(), alike);
     }
 
     @Override

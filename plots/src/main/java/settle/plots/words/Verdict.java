@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import settle.sim.house.House;
+import settle.sim.recording.RoomColumn;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
@@ -42,7 +43,8 @@ public record Verdict(House house, RunResult result) {
   /** The sentences one by one: warmth first, then what disturbs it, then water and source. */
   public List<String> sentences() {
     List<String> sentences = new ArrayList<>();
-    sentences.add(warmth());
+    sentences.add(answer());
+    addTooShortPeriod(sentences);
     addHolding(sentences);
     addOvershoot(sentences);
     addRise(sentences);
@@ -50,12 +52,23 @@ public record Verdict(House house, RunResult result) {
     return sentences;
   }
 
-  /** Whether and when the rooms get warm: the answer in one sentence. */
-  public String warmth() {
-    List<RoomFigures> heated = heatedRooms();
+  /** Whether the rooms keep up and when they get warm: the answer in one sentence. */
+  public String answer() {
     if (Double.isNaN(result.firstCall())) {
       return "there is no call for heat in the time simulated.";
     }
+    boolean one = heatedRooms().size() == 1;
+    if (result.keepsUp()) {
+      return (one ? "the room keeps up: " : "the rooms keep up: ") + warmth();
+    }
+    boolean allWarm = heatedRooms().stream().allMatch(r -> r.warmUp().isPresent());
+    return (one ? "the room does not keep up" : "the rooms do not keep up")
+        + (allWarm ? ", although " : ": ")
+        + warmth();
+  }
+
+  private String warmth() {
+    List<RoomFigures> heated = heatedRooms();
     List<RoomFigures> never = heated.stream().filter(r -> r.warmUp().isEmpty()).toList();
     List<RoomFigures> warm = heated.stream().filter(r -> r.warmUp().isPresent()).toList();
     if (never.isEmpty()) {
@@ -137,27 +150,57 @@ public record Verdict(House house, RunResult result) {
         + ")";
   }
 
+  /**
+   * A room may have to wait for the programme's next period: then the first was too short for it.
+   */
+  private void addTooShortPeriod(List<String> sentences) {
+    List<String> rooms = new ArrayList<>();
+    for (int r = 0; r < result.rooms().size(); r++) {
+      RoomFigures room = result.rooms().get(r);
+      if (room.ratedOutput() > 0 && room.warmUp().isPresent() && wantFell(r, room)) {
+        rooms.add(room.name());
+      }
+    }
+    if (!rooms.isEmpty()) {
+      sentences.add("The first heating period is too short to warm " + Listing.of(rooms) + ".");
+    }
+  }
+
+  /** Whether the want in force fell below the day want between the first call and warmth. */
+  private boolean wantFell(int index, RoomFigures room) {
+    double[] time = result.trace().time();
+    double[] want = result.trace().column(RoomColumn.WANT, index);
+    double warm = result.firstCall() + room.warmUp().orElseThrow();
+    boolean wanted = false;
+    for (int i = 1; i < time.length && time[i] <= warm; i++) {
+      boolean full = want[i] >= room.want();
+      if (time[i] > result.firstCall() && wanted && !full) {
+        return true;
+      }
+      wanted = time[i] > result.firstCall() && full;
+    }
+    return false;
+  }
+
   private void addHolding(List<String> sentences) {
     List<RoomFigures> falling =
         heatedRooms().stream()
             .filter(r -> r.warmUp().isPresent() && r.shortfall() >= 0.05)
             .sorted(Comparator.comparingDouble(RoomFigures::shortfall).reversed())
             .toList();
-    if (result.keepsUp()) {
-      sentences.add("It keeps up.");
-    } else if (!falling.isEmpty()) {
+    if (!falling.isEmpty()) {
       RoomFigures worst = falling.get(0);
       sentences.add(
-          "It does not keep up: once warm, "
+          "Once warm, "
               + worst.name()
               + " falls short again by "
               + Quantities.degreeHours(worst.shortfall())
               + (falling.size() > 1
-                  ? ", and so do " + counted(falling.size() - 1, "other room")
+                  ? ", and so "
+                      + (falling.size() == 2 ? "does " : "do ")
+                      + counted(falling.size() - 1, "other room")
                   : "")
               + ".");
-    } else {
-      sentences.add("It does not keep up.");
     }
   }
 

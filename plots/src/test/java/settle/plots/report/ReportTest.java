@@ -53,10 +53,14 @@ class ReportTest {
     assertThat(first.select(".answer").eachText())
         .hasSize(2)
         .satisfies(
-            answers -> assertThat(answers.get(0)).startsWith("Skirting: every room is warm within"))
+            answers ->
+                assertThat(answers.get(0))
+                    .startsWith("Skirting: the rooms keep up: every room is warm within"))
         .satisfies(
             answers ->
-                assertThat(answers.get(1)).startsWith("Radiators: bathroom never comes within"));
+                assertThat(answers.get(1))
+                    .startsWith(
+                        "Radiators: the rooms do not keep up: bathroom never comes within"));
     assertThat(first.select(".better").text()).contains("settles better");
     assertThat(first.select(".beware").text()).contains("Not a fair pair", "180 W/m");
   }

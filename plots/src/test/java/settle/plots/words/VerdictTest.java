@@ -17,9 +17,9 @@ class VerdictTest {
   void saysWhenAllIsWarmAndWhichRoomIsLast() {
     RunResult run = SyntheticRuns.results(house, false).get(0);
     RoomFigures last = run.rooms().get(3);
-    assertThat(new Verdict(house, run).warmth())
+    assertThat(new Verdict(house, run).answer())
         .isEqualTo(
-            "every room is warm within "
+            "the rooms keep up: every room is warm within "
                 + Quantities.warmUp(last.warmUp())
                 + " of the first call for heat; the slowest is bedroom 2.");
   }
@@ -27,12 +27,12 @@ class VerdictTest {
   @Test
   void namesTheRoomThatNeverGetsWarmAndWhereItSettles() {
     RunResult run = SyntheticRuns.results(house, true).get(1);
-    assertThat(new Verdict(house, run).warmth())
-        .startsWith("bedroom 2 never comes within 0.5 K of its 19 °C (it settles at 17.5 °C); ")
+    assertThat(new Verdict(house, run).answer())
+        .startsWith(
+            "the rooms do not keep up: bedroom 2 never comes within 0.5 K of its 19 °C (it settles at 17.5 °C); ")
         .contains("the other rooms are warm within");
     assertThat(new Verdict(house, run).paragraph())
-        .startsWith("Radiators: ")
-        .contains("It does not keep up.");
+        .startsWith("Radiators: the rooms do not keep up");
   }
 
   @Test
@@ -47,7 +47,8 @@ class VerdictTest {
   void oneRoomIsSpokenOfByName() {
     House single = SyntheticRuns.house(1, 24);
     RunResult run = SyntheticRuns.results(single, false).get(0);
-    assertThat(new Verdict(single, run).warmth()).startsWith("living & dining is warm ");
+    assertThat(new Verdict(single, run).answer())
+        .startsWith("the room keeps up: living & dining is warm ");
   }
 
   @Test
