@@ -107,7 +107,7 @@ public final class DefinitionsReader {
    * @param section the section
    * @return the element
    */
-  public static MakeUp lumped(Described described, Section section) {
+  public static MakeUp.Lumped lumped(Described described, Section section) {
     return new MakeUp.Lumped(
         described,
         section.number(DefinitionKeys.U_VALUE),
@@ -163,7 +163,7 @@ public final class DefinitionsReader {
 
   private static double needed(Section s, Key key) {
     if (!s.has(key) && s.isSound()) {
-      s.problem("lacks '" + key.name() + "', " + key.about());
+      s.lacks(key);
     }
     return s.number(key);
   }
@@ -344,7 +344,7 @@ public final class DefinitionsReader {
         row.problem(
             "found "
                 + efficiencies[i].length
-                + " efficiencies, expected one for each of "
+                + " values, expected one for each of "
                 + loads.length
                 + " loads");
         sound = false;

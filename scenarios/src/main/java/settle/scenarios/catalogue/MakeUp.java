@@ -70,6 +70,11 @@ public sealed interface MakeUp {
    */
   record Lumped(Described described, double uValue, MassClass mass) implements MakeUp {
 
+    /** What an element could reach that had next to no resistance of its own [W/(m2 K)]. */
+    public static double largestUValue(Facing facing) {
+      return 1 / (facing.surfaceResistance() + Facing.EXTERNAL_RESISTANCE + 0.01);
+    }
+
     @Override
     public Construction construction(Facing facing) {
       return Construction.ofUValue(described.name(), uValue, mass.arealCapacity(), facing);

@@ -83,7 +83,7 @@ public final class DefinitionKeys {
   public static final Key U_VALUE =
       Key.optional(
           "U-value",
-          Forms.TRANSMITTANCE.atMost(7.6).usually(0.05, 4),
+          Forms.TRANSMITTANCE.usually(0.05, 4),
           "U-value between room and outdoor air, surface resistances included");
   public static final Key MASS =
       Key.optional(

@@ -76,8 +76,7 @@ public final class Section {
     }
     for (Key key : table.keys()) {
       if (key.required() && !has(key)) {
-        findings.problem(
-            self.keyPosition(), prefixed("lacks '" + key.name() + "', " + key.about()));
+        lacks(key);
       }
     }
     for (Table.Alternatives group : table.alternatives()) {
@@ -121,6 +120,15 @@ public final class Section {
   /** Notes a mistake in the section as a whole. */
   public void problem(String message) {
     findings.problem(self.keyPosition(), prefixed(message));
+  }
+
+  /** Notes that a key is missing, with what its value should look like. */
+  public void lacks(Key key) {
+    String expected =
+        key.form() instanceof Form.Quantity quantity
+            ? "expected " + quantity.dimension().expected()
+            : key.about();
+    problem("lacks '" + key.name() + "', " + expected);
   }
 
   /** Notes a doubt about the section as a whole. */

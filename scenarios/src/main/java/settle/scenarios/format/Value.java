@@ -223,7 +223,7 @@ public final class Value {
       return ClockText.span(text("a period such as 06:30-09:00"));
     } catch (QuantityException e) {
       problem(e.getMessage());
-      return new double[] {0, ClockText.DAY};
+      return new double[] {0, 0};
     }
   }
 
@@ -259,8 +259,11 @@ public final class Value {
       var entry = mapping.entry(form.discriminator());
       if (entry.isPresent()) {
         Value kind = child(entry.get());
-        String chosen = kind.choice(new Form.Choice(kinds));
-        return section(form.tables().get(chosen));
+        int before = findings.problemCount();
+        Table table = form.tables().get(kind.choice(new Form.Choice(kinds)));
+        return findings.problemCount() == before
+            ? section(table)
+            : new Section(this, null, table, findings);
       }
       findings.problem(
           keyPosition,
@@ -296,6 +299,9 @@ public final class Value {
   public Map<String, Value> named(String kind) {
     Map<String, Value> values = new LinkedHashMap<>();
     if (node instanceof Node.Mapping mapping) {
+      if (mapping.entries().isEmpty()) {
+        problem("found no " + kind + ", expected at least one");
+      }
       for (Node.Entry entry : mapping.entries()) {
         String name = entry.key().strip().replaceAll("\\s+", " ");
         if (name.isEmpty()) {

@@ -55,8 +55,6 @@ final class ArrangementsReader {
           if (!branches.isEmpty()) {
             arrangements.add(new Arrangement(name, branches));
             heated.put(s, roomsHeated);
-          } else if (s.has(ArrangementKeys.ROOMS) && s.isSound()) {
-            s.problem("found no emitter, expected at least one");
           }
         });
     warnOfRoomsForgotten(heated);
@@ -158,7 +156,7 @@ final class ArrangementsReader {
 
     private Emitter emitter() {
       if (own.isSound() && !with(ArrangementKeys.EMITTER).has(ArrangementKeys.EMITTER)) {
-        own.problem("lacks 'emitter', " + ArrangementKeys.EMITTER.about());
+        own.lacks(ArrangementKeys.EMITTER);
       }
       EmitterType type =
           known
@@ -166,7 +164,7 @@ final class ArrangementsReader {
               .get(name(ArrangementKeys.EMITTER, known.emitters().keySet(), Catalogue.ANY_EMITTER));
       Section lengthFrom = with(ArrangementKeys.LENGTH);
       if (type.soldByLength() && !lengthFrom.has(ArrangementKeys.LENGTH) && own.isSound()) {
-        own.problem("lacks 'length', " + ArrangementKeys.LENGTH.about());
+        own.lacks(ArrangementKeys.LENGTH);
       }
       if (!type.soldByLength()) {
         own.value(ArrangementKeys.LENGTH)

@@ -105,7 +105,7 @@ final class RoomsReader {
       Optional<Value> area = s.value(RoomKeys.FLOOR_AREA);
       floorArea = area.map(Value::area).orElse(16.0);
       if (area.isPresent() && !s.has(RoomKeys.HEIGHT)) {
-        s.problem("lacks 'height', which goes with 'floor area'");
+        s.lacks(RoomKeys.HEIGHT);
       }
       height = s.number(RoomKeys.HEIGHT);
       longest = Double.POSITIVE_INFINITY;
@@ -188,7 +188,7 @@ final class RoomsReader {
       return area.get().area();
     }
     if (facing == Facing.WALL) {
-      s.problem("lacks 'area', " + RoomKeys.SURFACE_AREA.about());
+      s.lacks(RoomKeys.SURFACE_AREA);
     } else {
       s.note(RoomKeys.SURFACE_AREA, Dimension.AREA.show(room.floorArea));
     }
@@ -258,7 +258,18 @@ final class RoomsReader {
       return new Construction("own layers", DefinitionsReader.layers(layers.get(), known));
     }
     if (s.has(DefinitionKeys.U_VALUE)) {
-      return DefinitionsReader.lumped(new Described("own U-value", "", ""), s).construction(facing);
+      MakeUp.Lumped lumped = DefinitionsReader.lumped(new Described("own U-value", "", ""), s);
+      if (lumped.uValue() > MakeUp.Lumped.largestUValue(facing)) {
+        s.value(DefinitionKeys.U_VALUE)
+            .orElseThrow()
+            .problem(
+                "found "
+                    + Dimension.TRANSMITTANCE.show(lumped.uValue())
+                    + ", expected at most "
+                    + Dimension.TRANSMITTANCE.show(MakeUp.Lumped.largestUValue(facing))
+                    + ": the surface resistances of ISO 6946 alone allow no more");
+      }
+      return lumped.construction(facing);
     }
     String name =
         s.value(RoomKeys.SURFACE_CONSTRUCTION)

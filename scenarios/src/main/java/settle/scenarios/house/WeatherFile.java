@@ -83,9 +83,9 @@ final class WeatherFile {
     } catch (DocumentException e) {
       DocumentException.Fault fault = e.faults().get(0);
       String line = fault.position().line() > 1 ? "line " + fault.position().line() + ": " : "";
-      file.get().problem("'" + name + "' " + line + fault.message());
+      file.get().problem("'" + name + "': " + line + fault.message());
     } catch (InvalidPathException | Fault e) {
-      file.get().problem("'" + name + "' " + e.getMessage());
+      file.get().problem("'" + name + "': " + e.getMessage());
     }
     return new Weather.Constant(0);
   }

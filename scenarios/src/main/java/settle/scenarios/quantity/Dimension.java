@@ -167,7 +167,7 @@ public enum Dimension {
     Unit best = units.get(0);
     if (this == DURATION && si != 0) {
       best = readable(si);
-    } else if (this == LENGTH && si != 0 && Math.abs(si) < 0.1) {
+    } else if (this == LENGTH && si != 0 && Math.abs(si) < 0.3) {
       best = units.get(1);
     }
     return (NumberText.write(si / best.inSi()) + " " + best.symbol()).strip();

@@ -1,0 +1,157 @@
+package settle.scenarios.catalogue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import settle.sim.emitter.PlainPlate;
+import settle.sim.fabric.Facing;
+import settle.sim.source.BoilerEfficiency;
+
+class CatalogueTest {
+
+  private static final Definitions CATALOGUE = Catalogue.builtIn();
+
+  /**
+   * U-values worked by hand from the layers and ISO 6946:2017 Table 7. The model carries
+   * coefficients (7.63 W/m2K) where the standard rounds resistances (0.13 m2K/W): half a per cent.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "solid brick wall, WALL, 2.119",
+    "cavity wall 100 mm insulation, WALL, 0.3031",
+    "cavity wall unfilled, WALL, 1.456",
+    "loft ceiling 100 mm, CEILING, 0.3145",
+    "suspended timber floor, FLOOR, 0.791",
+  })
+  void uValuesFollowFromTheLayers(String name, Facing facing, double expected) {
+    assertThat(CATALOGUE.constructions().get(name).construction(facing).uValue(facing))
+        .isCloseTo(expected, within(0.006 * expected));
+  }
+
+  @Test
+  void thereAreEnoughConstructionsAndAllAreLayered() {
+    assertThat(CATALOGUE.constructions().values())
+        .hasSizeGreaterThanOrEqualTo(12)
+        .allSatisfy(c -> assertThat(c).isInstanceOf(MakeUp.Layered.class));
+  }
+
+  @Test
+  void everythingSaysWhatItIsAndWhereItsFiguresComeFrom() {
+    assertThat(new CatalogueListing(CATALOGUE).entries())
+        .hasSizeGreaterThan(70)
+        .allSatisfy(
+            e -> {
+              assertThat(e.about()).isNotBlank();
+              assertThat(e.facts()).isNotBlank();
+              assertThat(e.source()).isNotBlank();
+            });
+  }
+
+  /**
+   * Every skirting gives more than a plain face of its height, and at most twice that: the rest
+   * must come from behind it.
+   */
+  @Test
+  void skirtingIsPlausibleAgainstAPlainPlate() {
+    List<EmitterType.Perimeter> skirtings =
+        CATALOGUE.emitters().values().stream()
+            .filter(EmitterType.Perimeter.class::isInstance)
+            .map(EmitterType.Perimeter.class::cast)
+            .toList();
+    assertThat(skirtings).hasSizeGreaterThanOrEqualTo(3);
+    for (EmitterType.Perimeter s : skirtings) {
+      double plate = PlainPlate.outputPerMetre(s.faceHeight(), 0.9, 70, 20);
+      assertThat(s.outputPerMetre() / plate).as(s.described().name()).isBetween(1.1, 2.5);
+      double radiation = PlainPlate.radiation(0.9, 70, 20) * s.faceHeight();
+      assertThat(s.law().radiantFraction() * s.outputPerMetre())
+          .as("radiation of " + s.described().name())
+          .isCloseTo(radiation, within(0.1 * radiation));
+      assertThat(s.upperConnection()).isLessThan(s.faceHeight()).isGreaterThan(s.lowerConnection());
+    }
+  }
+
+  /**
+   * Taller and deeper panels of one kind give more; two panels hold about twice the water of one.
+   */
+  @Test
+  void radiatorsRiseWithTypeAndHeight() {
+    List<String> types = List.of("10", "11", "21", "22");
+    List<Integer> heights = List.of(300, 450, 600);
+    for (int h = 0; h < heights.size(); h++) {
+      for (int t = 0; t < types.size(); t++) {
+        EmitterType.Panel panel = panel(types.get(t), heights.get(h));
+        if (t > 0) {
+          assertThat(panel.outputPerMetre())
+              .isGreaterThan(panel(types.get(t - 1), heights.get(h)).outputPerMetre());
+        }
+        if (h > 0) {
+          assertThat(panel.outputPerMetre())
+              .isGreaterThan(panel(types.get(t), heights.get(h - 1)).outputPerMetre());
+        }
+        assertThat(panel.law().exponent()).isBetween(1.25, 1.35);
+      }
+      assertThat(
+              panel("22", heights.get(h)).waterPerMetre()
+                  / panel("11", heights.get(h)).waterPerMetre())
+          .isBetween(1.8, 2.2);
+    }
+  }
+
+  private static EmitterType.Panel panel(String type, int height) {
+    return (EmitterType.Panel) CATALOGUE.emitters().get("type " + type + " " + height + " mm");
+  }
+
+  /**
+   * Bores: outside diameter less two walls, EN 1057 (sizes checked against a leaflet that reprints
+   * its matrix).
+   */
+  @ParameterizedTest
+  @CsvSource({"8, 0.6", "10, 0.6", "15, 0.7", "22, 0.9", "28, 0.9", "35, 1.2"})
+  void copperPipesAreThoseOfEn1057(int outside, double wall) {
+    assertThat(CATALOGUE.pipes().get(outside + " mm copper").bore())
+        .isCloseTo((outside - 2 * wall) / 1000, within(1e-9));
+  }
+
+  /**
+   * Upper bound of gross efficiency: methane, 20 % excess air, flue saturated at the return
+   * temperature, no case loss, 25 °C reference; computed from the combustion equation. A boiler's
+   * table must lie under it.
+   */
+  @ParameterizedTest
+  @CsvSource({"30, 0.976", "40, 0.954", "50, 0.918", "60, 0.886", "80, 0.878"})
+  void boilersLieUnderTheBoundOfCombustion(double returnTemperature, double bound) {
+    for (BoilerType boiler : CATALOGUE.boilers().values()) {
+      BoilerEfficiency efficiency = boiler.pattern().efficiency();
+      for (double load : new double[] {0.2, 0.5, 1}) {
+        assertThat(efficiency.at(returnTemperature, load))
+            .as(boiler.described().name())
+            .isLessThan(bound);
+      }
+    }
+  }
+
+  /** Seen in print: six to nine points more at 30 than at 55 °C return. */
+  @Test
+  void condensingPays() {
+    BoilerEfficiency e = CATALOGUE.boilers().get("condensing boiler 12 kW").pattern().efficiency();
+    for (double load : new double[] {0.2, 1}) {
+      assertThat(e.at(30, load) - e.at(55, load)).isBetween(0.06, 0.09);
+    }
+  }
+
+  @Test
+  void scalesOfKnobAndLockshield() {
+    assertThat(KnobScale.set(0)).isEqualTo(7);
+    assertThat(KnobScale.set(3)).isEqualTo(20);
+    assertThat(KnobScale.set(3.5)).isEqualTo(22);
+    assertThat(KnobScale.set(5)).isEqualTo(28);
+    for (double turns = 0; turns <= 4; turns += 0.125) {
+      assertThat(LockshieldScale.turns(LockshieldScale.kv(turns))).isCloseTo(turns, within(1e-12));
+    }
+    assertThat(LockshieldScale.kv(9)).isEqualTo(1.3);
+  }
+}
