@@ -10,13 +10,20 @@ import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
+import settle.cli.output.Inputs;
 import settle.cli.output.Outcome;
 import settle.cli.output.ResultJson;
 import settle.cli.output.SummaryText;
 import settle.cli.output.TracesCsv;
+import settle.plots.chart.Chart;
 import settle.plots.chart.ChartFiles;
 import settle.plots.chart.Charts;
+import settle.plots.report.Entry;
+import settle.plots.report.Report;
+import settle.plots.report.ReportContent;
+import settle.plots.words.Comparison;
 import settle.scenarios.Scenario;
+import settle.scenarios.finding.DefaultUsed;
 import settle.scenarios.finding.Finding;
 import settle.sim.engine.Simulation;
 import settle.sim.house.Arrangement;
@@ -82,7 +89,7 @@ final class ScenarioRun {
       summary = SummaryText.write(outcome);
       if (options.out() != null) {
         progress.stage("writing " + options.out());
-        writeFiles(outcome, json, summary);
+        writeFiles(outcome, scenario.defaultsUsed(), json, summary);
       }
     } catch (ArithmeticException e) {
       // From another thread it arrives as the cause of a nameless copy.
@@ -111,18 +118,21 @@ final class ScenarioRun {
     return house.withRun(house.run().withSteps(options.step(), ratio * house.run().longestStep()));
   }
 
-  private void writeFiles(Outcome outcome, String json, String summary) throws Failure {
+  private void writeFiles(Outcome outcome, List<DefaultUsed> defaults, String json, String summary)
+      throws Failure {
     try (OutputFolder folder = new OutputFolder(options.out())) {
-      CompletableFuture<Map<String, byte[]>> charts =
+      CompletableFuture<List<Chart>> charts =
           CompletableFuture.supplyAsync(
-              () -> ChartFiles.of(Charts.forComparison(outcome.house(), outcome.runs())));
+              () -> Charts.forComparison(outcome.house(), outcome.runs()));
+      CompletableFuture<Map<String, byte[]>> plots = charts.thenApplyAsync(ChartFiles::of);
       try (Writer traces =
           Files.newBufferedWriter(folder.file("traces.csv"), StandardCharsets.UTF_8)) {
         TracesCsv.write(outcome.runs(), traces);
       }
-      for (Map.Entry<String, byte[]> chart : charts.join().entrySet()) {
+      for (Map.Entry<String, byte[]> chart : plots.join().entrySet()) {
         Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
       }
+      folder.write("report.html", report(outcome, defaults, charts.join()));
       folder.write("summary.txt", summary);
       folder.write("summary.json", json);
       folder.publish();
@@ -130,5 +140,21 @@ final class ScenarioRun {
       throw new Failure(
           ExitStatus.COULD_NOT_FINISH, "cannot write " + FileTrouble.describe(e, options.out()), e);
     }
+  }
+
+  private static String report(Outcome outcome, List<DefaultUsed> defaults, List<Chart> charts) {
+    List<Arrangement> arrangements = outcome.runs().stream().map(RunResult::arrangement).toList();
+    return Report.html(
+        new ReportContent(
+            new Comparison(outcome.house(), outcome.runs()),
+            charts,
+            Inputs.of(outcome.house(), arrangements),
+            defaults.stream()
+                .map(d -> new Entry(d.where() + ": " + d.key(), d.value(), d.reason()))
+                .toList(),
+            outcome.warnings(),
+            outcome.errors().isEmpty() ? "" : SummaryText.accuracy(outcome.errors()),
+            outcome.scenario(),
+            Version.number()));
   }
 }

@@ -88,6 +88,9 @@ class RunCommandsTest {
     assertThat(out.resolve("traces.csv")).content().startsWith("time [h],");
     assertThat(out.resolve("plots/rooms.svg")).content().contains("<svg");
     assertThat(out.resolve("plots/rooms.png")).isNotEmptyFile();
+    assertThat(out.resolve("report.html"))
+        .content()
+        .contains("<svg", "living room: surfaces", "pump head", "not a design certificate");
     assertThat(folder).isDirectoryNotContaining("glob:**/.*");
   }
 

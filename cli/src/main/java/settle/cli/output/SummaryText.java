@@ -38,6 +38,32 @@ public final class SummaryText {
     return new SummaryText(outcome).write();
   }
 
+  /**
+   * How far the figures of these very runs move when they are run finer.
+   *
+   * @param errors one per run, at least one
+   * @return a sentence
+   */
+  public static String accuracy(List<ErrorEstimate> errors) {
+    double settled = 0;
+    double warmUp = 0;
+    double returnMean = 0;
+    for (ErrorEstimate error : errors) {
+      returnMean = Math.max(returnMean, error.returnMean());
+      for (ErrorEstimate.RoomError room : error.rooms()) {
+        settled = Math.max(settled, room.settledOperative());
+        warmUp = Math.max(warmUp, room.warmUp().orElse(0));
+      }
+    }
+    return String.format(
+        Locale.ROOT,
+        "With the steps halved and the fabric cut twice as fine, no room settles more than %.3f K otherwise, no warm-up time moves by"
+            + " more than %.1f min, and no mean return temperature by more than %.3f K.",
+        settled,
+        warmUp / Units.SECONDS_PER_MINUTE,
+        returnMean);
+  }
+
   private String write() {
     House house = outcome.house();
     paragraph(house.title());

@@ -14,7 +14,7 @@ class SummaryTextTest {
         .containsSubsequence(
             "One room, made up",
             "Skirting: ",
-            "the room keeps up: ",
+            "It keeps up.",
             "Radiators: ",
             "never",
             "“skirting” settles better",
@@ -42,7 +42,7 @@ class SummaryTextTest {
 
   @Test
   void anUnfairPairIsSaidToBeOne() {
-    assertThat(summary).contains("Not a fair pair").contains("1.30 kW, radiators 1.50 kW");
+    assertThat(summary).contains("Not a fair pair", "1.30 kW", "1.50 kW");
   }
 
   @Test

@@ -1,0 +1,167 @@
+package settle.cli.output;
+
+import java.util.ArrayList;
+import java.util.List;
+import settle.plots.report.Entry;
+import settle.plots.words.Quantities;
+import settle.scenarios.quantity.Dimension;
+import settle.sim.control.Control;
+import settle.sim.control.Timetable;
+import settle.sim.emitter.Emitter;
+import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.fabric.Surface;
+import settle.sim.fabric.Window;
+import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+import settle.sim.room.Room;
+import settle.sim.source.Boiler;
+import settle.sim.source.Source;
+import settle.sim.valve.WaxValve;
+import settle.sim.weather.Weather;
+
+/**
+ * What went into a run, as lines for a report: the house as it was understood, in the units of a
+ * scenario.
+ */
+public final class Inputs {
+
+  private final List<Entry> entries = new ArrayList<>();
+
+  private Inputs() {}
+
+  /**
+   * The lines.
+   *
+   * @param house what was simulated
+   * @param arrangements those of its arrangements that were
+   * @return site and plant first, then room by room, then emitter by emitter
+   */
+  public static List<Entry> of(House house, List<Arrangement> arrangements) {
+    Inputs inputs = new Inputs();
+    inputs.add("outdoor temperature", outdoor(house));
+    inputs.add("source", source(house.source()));
+    inputs.add("pump", Dimension.PRESSURE.show(house.pump().head()) + ", held constant");
+    inputs.add("set-back by", setback(house.control()));
+    for (Room room : house.rooms()) {
+      inputs.add(room.name(), room(room));
+      inputs.add(room.name() + ": surfaces", surfaces(room));
+    }
+    for (Arrangement arrangement : arrangements) {
+      for (Branch branch : arrangement.branches()) {
+        inputs.add(arrangement.name() + ": " + branch.room(), branch(branch));
+      }
+    }
+    return inputs.entries;
+  }
+
+  private void add(String key, String value) {
+    if (!value.isEmpty()) {
+      entries.add(new Entry(key, value, ""));
+    }
+  }
+
+  private static String outdoor(House house) {
+    Weather weather = house.weather();
+    if (weather instanceof Weather.Constant constant) {
+      return Quantities.temperature(constant.temperature()) + ", constant";
+    }
+    if (weather instanceof Weather.Change change) {
+      return Quantities.temperature(change.before())
+          + ", changing to "
+          + Quantities.temperature(change.after())
+          + " within "
+          + Dimension.DURATION.show(change.duration())
+          + " from "
+          + Dimension.DURATION.show(change.start())
+          + " on";
+    }
+    if (weather instanceof Weather.DesignDay day) {
+      return Quantities.temperature(day.mean())
+          + " on average, "
+          + Quantities.difference(day.amplitude())
+          + " up and down over the day";
+    }
+    double length = house.run().length();
+    return "read from a file, "
+        + Quantities.temperature(weather.meanOutdoor(0, length))
+        + " on average over the run";
+  }
+
+  private static String source(Source source) {
+    String text = source.name() + ", flow " + Quantities.setting(source.flowSetPoint());
+    if (source instanceof Boiler boiler) {
+      text += ", " + Quantities.power(boiler.minimumPower()) + " to";
+    }
+    return Double.isInfinite(source.maximumPower())
+        ? text + ", power without limit"
+        : text
+            + (source instanceof Boiler ? " " : ", up to ")
+            + Quantities.power(source.maximumPower());
+  }
+
+  private static String setback(Control control) {
+    return switch (control.setback()) {
+      case HEADS -> "the valves' heads, room by room";
+      case SOURCE -> "source and pump, after " + control.referenceRoom();
+    };
+  }
+
+  private static String room(Room room) {
+    return Dimension.AREA.show(room.floorArea())
+        + ", "
+        + Quantities.number(room.volume(), 1)
+        + " m³"
+        + ", air change "
+        + Dimension.AIR_CHANGE.show(room.airChangesPerHour())
+        + ", want "
+        + want(room.want());
+  }
+
+  private static String want(Timetable want) {
+    return Quantities.setting(want.maximum())
+        + (want.isConstant() ? "" : ", set back to " + Quantities.setting(want.minimum()));
+  }
+
+  private static String surfaces(Room room) {
+    List<String> parts = new ArrayList<>();
+    for (Surface surface : room.surfaces()) {
+      parts.add(
+          surface.name()
+              + " "
+              + Dimension.AREA.show(surface.area())
+              + " "
+              + surface.construction().name());
+    }
+    for (Window window : room.windows()) {
+      parts.add(
+          window.name()
+              + " "
+              + Dimension.AREA.show(window.area())
+              + " at "
+              + Dimension.TRANSMITTANCE.show(window.uValue()));
+    }
+    return String.join("; ", parts);
+  }
+
+  private static String branch(Branch branch) {
+    Emitter emitter = branch.emitter();
+    return emitter.name()
+        + (emitter instanceof PerimeterEmitter p ? ", " + Dimension.LENGTH.show(p.length()) : "")
+        + ", "
+        + Quantities.power(emitter.ratedOutput())
+        + " at 75/65/20, n "
+        + Dimension.NUMBER.show(emitter.exponent())
+        + "; "
+        + branch.valve().name()
+        + (branch.valve() instanceof WaxValve valve
+            ? " set to " + Quantities.setting(valve.setPoint())
+            : "")
+        + ", lockshield Kv "
+        + Dimension.NUMBER.show(branch.lockshield().kv())
+        + ", "
+        + branch.pipe().name()
+        + " "
+        + Dimension.LENGTH.show(branch.pipe().length());
+  }
+}
