@@ -3,6 +3,7 @@ package settle.plots.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import settle.plots.drawing.Lettering;
 import settle.plots.words.Comparison;
 import settle.plots.words.Focus;
 import settle.plots.words.Meanings;
@@ -45,6 +46,14 @@ public final class Charts {
    */
   public static List<Chart> forComparison(House house, List<RunResult> results) {
     return new Charts(new Comparison(house, results)).all();
+  }
+
+  /**
+   * Loads the letters, which takes as long as drawing several charts; whoever knows that charts
+   * will be asked for can have it done meanwhile on a thread of its own.
+   */
+  public static void prepare() {
+    Lettering.width("0", HouseTheme.LABEL);
   }
 
   private List<Chart> all() {

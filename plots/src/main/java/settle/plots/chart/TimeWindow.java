@@ -17,7 +17,7 @@ record TimeWindow(double from, double to) {
   private static final double[] INTERVALS = {60, 120, 300, 600, 900, 1800, 3600, 7200, 21_600, DAY};
 
   /** More intervals than this cannot be told apart on a panel. */
-  private static final int MOST_INTERVALS = 200;
+  private static final int MOST_INTERVALS = 100;
 
   TimeWindow {
     if (!(to > from)) {

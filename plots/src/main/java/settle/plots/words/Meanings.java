@@ -46,13 +46,7 @@ public record Meanings(Comparison comparison) {
                               + " in "
                               + r.name())
                   .orElse("; no room overshoots");
-          String rooms =
-              kept == all
-                  ? all == 1
-                      ? "the room gets warm and stays so"
-                      : "all " + all + " heated rooms get warm and stay so"
-                  : kept + " of " + all + " heated rooms get warm and stay so";
-          return "With " + name + " " + rooms + swing + ".";
+          return "With " + name + " " + kept(kept, all) + swing + ".";
         });
   }
 
@@ -236,6 +230,23 @@ public record Meanings(Comparison comparison) {
               + Quantities.power(peak)
               + " at most.";
         });
+  }
+
+  /** How many of the heated rooms get warm and stay so. */
+  private static String kept(long kept, int all) {
+    if (all == 1) {
+      return kept == 1
+          ? "the room gets warm and stays so"
+          : "the room does not get warm and stay so";
+    }
+    if (kept == all) {
+      return "all " + all + " heated rooms get warm and stay so";
+    }
+    return (kept == 0 ? "none" : kept)
+        + " of the "
+        + all
+        + " heated rooms "
+        + (kept < 2 ? "gets warm and stays so" : "get warm and stay so");
   }
 
   /** What a head makes of the room, given how far it is behind [K]. */
