@@ -396,7 +396,8 @@ class ScenarioReaderTest {
     assertThat(radiator.lockshield().kv()).isCloseTo(0.4, within(EXACT));
     Branch rail = house.arrangements().get(1).branches().get(0);
     assertThat(((WaxValve) rail.valve()).bias()).isEqualTo(1);
-    assertThat(((WaxValve) rail.valve()).setPoint()).isEqualTo(19);
+    // Left out: half the band of 2 K below want.
+    assertThat(((WaxValve) rail.valve()).setPoint()).isEqualTo(18);
     assertThat(rail.pipe().length()).isEqualTo(4);
     assertThat(rail.pipe().fittings()).isEqualTo(3);
     assertThat(house.arrangements().get(0).emitterKind()).isEqualTo(EmitterKind.MIXED);

@@ -54,7 +54,8 @@ public final class ArrangementKeys {
               "set",
               Forms.WANT,
               "room temperature at which the thermostatic valve passes its nominal flow")
-          .orElse("the room's want");
+          .orElse(
+              "half the proportional band below want, so that the band lies about it; " + PRACTICE);
   public static final Key KNOB =
       Key.optional(
           "knob",

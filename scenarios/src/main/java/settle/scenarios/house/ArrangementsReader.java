@@ -249,7 +249,8 @@ final class ArrangementsReader {
       double setPoint =
           knob.has(ArrangementKeys.KNOB)
               ? KnobScale.set(knob.number(ArrangementKeys.KNOB))
-              : set.number(ArrangementKeys.SET, room.want);
+              : set.number(
+                  ArrangementKeys.SET, room.want - thermostatic.pattern().proportionalBand() / 2);
       return thermostatic.placed(setPoint, headBias);
     }
 
