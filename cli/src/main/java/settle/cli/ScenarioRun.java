@@ -61,6 +61,9 @@ final class ScenarioRun {
    * @throws Failure if the scenario is wrong, a model cannot be solved, or a file cannot be written
    */
   int execute(Choice choice) throws Failure {
+    if (options.out() != null) {
+      CompletableFuture.runAsync(Charts::prepare);
+    }
     Scenario scenario = ScenarioFile.read(options.file());
     House house = withStep(scenario.house());
     Outcome outcome;
