@@ -177,9 +177,7 @@ public final class BenchmarkTable {
       GeneralIntegration once =
           new GeneralIntegration(house, emitters.of(house), accuracy.tolerance());
       once.run(
-          theCase.integratedDays() * 86_400,
-          new double[0],
-          (index, room, air, operative) -> {});
+          theCase.integratedDays() * 86_400, new double[0], (index, room, air, operative) -> {});
       integrations.put(key, new Integrated(accuracy, time.getMin(), once.steps(), once.states()));
     }
     return integrations.get(key);

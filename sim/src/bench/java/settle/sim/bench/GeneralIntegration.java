@@ -82,8 +82,7 @@ final class GeneralIntegration {
     Arrays.fill(absolute, tolerance);
     freeCounters(y, absolute);
     DormandPrince853Integrator integrator =
-        new DormandPrince853Integrator(
-            SHORTEST_STEP, LONGEST_STEP, absolute, new double[y.length]);
+        new DormandPrince853Integrator(SHORTEST_STEP, LONGEST_STEP, absolute, new double[y.length]);
     Follower follower = new Follower(at, sink, y.length);
     integrator.addStepHandler(follower);
     double time = 0;
