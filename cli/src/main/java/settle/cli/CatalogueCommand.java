@@ -1,24 +1,26 @@
 package settle.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import settle.cli.output.CatalogueKind;
 import settle.cli.output.CatalogueText;
+import settle.scenarios.catalogue.Catalogue;
+import settle.scenarios.catalogue.CatalogueListing;
+import settle.scenarios.catalogue.CatalogueListing.Entry;
 import settle.scenarios.format.NearestName;
 
 /** What a scenario can use by name without defining it. */
 @Command(
     name = "catalogue",
-    header = "Lists the built-in constructions, emitters, pipes, valves and sources.",
+    header = "Lists the built-in constructions, emitters, pipes, valves and boilers.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
@@ -28,11 +30,11 @@ final class CatalogueCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Parameters(
-      paramLabel = "KIND",
+      paramLabel = "SECTION",
       arity = "0..*",
-      completionCandidates = Kinds.class,
+      completionCandidates = Sections.class,
       description = "Only these: ${COMPLETION-CANDIDATES}.")
-  private List<String> kinds;
+  private List<String> sections;
 
   @Option(names = "--json", description = "Print it as one JSON document.")
   private boolean json;
@@ -40,33 +42,43 @@ final class CatalogueCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    List<CatalogueKind> listed =
-        kinds == null ? List.of(CatalogueKind.values()) : kinds.stream().map(this::kind).toList();
-    out.print(json ? CatalogueText.json(listed, Version.number()) : CatalogueText.list(listed));
+    List<Entry> entries = chosen(new CatalogueListing(Catalogue.builtIn()).entries());
+    out.print(json ? CatalogueText.json(entries, Version.number()) : CatalogueText.list(entries));
     out.flush();
     return ExitStatus.DONE;
   }
 
-  private CatalogueKind kind(String word) {
-    return Stream.of(CatalogueKind.values())
-        .filter(k -> k.word().equals(word))
-        .findAny()
-        .orElseThrow(
-            () ->
-                new ParameterException(
-                    spec.commandLine(),
-                    "unknown kind '" + word + "'" + NearestName.hint(word, new Kinds().words)));
+  private List<Entry> chosen(List<Entry> all) {
+    if (sections == null) {
+      return all;
+    }
+    List<Entry> chosen = new ArrayList<>();
+    for (String section : sections) {
+      List<Entry> found = all.stream().filter(e -> e.section().equals(section)).toList();
+      if (found.isEmpty()) {
+        throw new ParameterException(
+            spec.commandLine(),
+            "the catalogue has no section '"
+                + section
+                + "'"
+                + NearestName.hint(section, new Sections().names()));
+      }
+      chosen.addAll(found);
+    }
+    return chosen;
   }
 
-  /** The words for the kinds. */
-  static final class Kinds implements Iterable<String> {
+  /** Names of the sections, asked for only where help or a shell needs them. */
+  static final class Sections implements Iterable<String> {
 
-    private final List<String> words =
-        Stream.of(CatalogueKind.values()).map(CatalogueKind::word).toList();
+    List<String> names() {
+      return new CatalogueListing(Catalogue.builtIn())
+          .entries().stream().map(Entry::section).distinct().toList();
+    }
 
     @Override
     public Iterator<String> iterator() {
-      return words.iterator();
+      return names().iterator();
     }
   }
 }

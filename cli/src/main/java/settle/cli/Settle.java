@@ -34,6 +34,7 @@ import picocli.CommandLine.Spec;
       CompareCommand.class,
       SimulateCommand.class,
       CheckCommand.class,
+      NewCommand.class,
       CatalogueCommand.class,
       CompletionCommand.class
     })

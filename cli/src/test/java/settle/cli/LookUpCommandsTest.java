@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** check and catalogue: what a scenario says, leaves out, and can use. */
+/** check, new and catalogue: what a scenario says, leaves out, and can use. */
 class LookUpCommandsTest {
 
   @TempDir Path folder;
@@ -38,12 +38,25 @@ class LookUpCommandsTest {
   }
 
   @Test
+  void newWritesAScenarioThatRunsAndNeverOverwrites() throws IOException {
+    Path file = folder.resolve("house.yaml");
+    assertThat(CommandLineRun.of("new", file).status()).isZero();
+    assertThat(CommandLineRun.of("new").out()).isEqualTo(Files.readString(file));
+    assertThat(CommandLineRun.of("compare", file).status()).isZero();
+    Files.writeString(file, "mine");
+    CommandLineRun again = CommandLineRun.of("new", file);
+    assertThat(again.status()).isEqualTo(3);
+    assertThat(again.err()).startsWith("settle: cannot write ").contains("house.yaml");
+    assertThat(file).hasContent("mine");
+  }
+
+  @Test
   void catalogueListsEveryKindWithFiguresAndSources() {
     CommandLineRun run = CommandLineRun.of("catalogue");
     assertThat(run.status()).isZero();
     assertThat(run.out())
-        .contains("CONSTRUCTIONS", "EMITTERS", "PIPES", "SOURCES")
-        .containsPattern("solid brick wall: U as outside wall 2\\.\\d+ W/m²K")
+        .contains("CONSTRUCTIONS", "EMITTERS", "PIPES", "BOILERS")
+        .containsPattern("solid brick wall: U 2\\.\\d+ W/m²K")
         .contains("EN 1057");
   }
 
@@ -59,8 +72,6 @@ class LookUpCommandsTest {
   @Test
   void catalogueIsAlsoADocument() {
     CommandLineRun run = CommandLineRun.of("catalogue", "pipes", "--json");
-    assertThat(run.out())
-        .startsWith("{")
-        .contains("\"name\" : \"15 mm copper\"", "\"boreMm\" : 13.6");
+    assertThat(run.out()).startsWith("{").contains("\"name\" : \"15 mm copper\"", "EN 1057");
   }
 }

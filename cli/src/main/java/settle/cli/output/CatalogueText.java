@@ -6,11 +6,10 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.stream.Collectors;
-import settle.scenarios.catalogue.Catalogue;
-import settle.scenarios.catalogue.Definitions;
+import java.util.Locale;
+import settle.scenarios.catalogue.CatalogueListing.Entry;
 
-/** The built-in catalogue as a list to read, or as one JSON document. */
+/** The catalogue as a list to read, or as one JSON document. */
 public final class CatalogueText {
 
   private CatalogueText() {}
@@ -18,28 +17,21 @@ public final class CatalogueText {
   /**
    * To read.
    *
-   * @param kinds what to list
+   * @param entries what to list, section by section
    * @return text of several lines
    */
-  public static String list(List<CatalogueKind> kinds) {
-    Definitions definitions = Catalogue.builtIn();
+  public static String list(List<Entry> entries) {
     StringBuilder text = new StringBuilder();
-    for (CatalogueKind kind : kinds) {
-      text.append(text.length() == 0 ? "" : "\n");
-      text.append(kind.name()).append('\n');
-      for (CatalogueKind.Entry entry : kind.entries(definitions)) {
-        String figures =
-            entry.figures().stream()
-                .map(CatalogueKind.Figure::text)
-                .collect(Collectors.joining(", "));
-        text.append("  ")
-            .append(entry.described().name())
-            .append(": ")
-            .append(figures)
-            .append('\n');
-        text.append("      ").append(entry.described().about());
-        text.append(" [").append(entry.described().source()).append("]\n");
+    String section = "";
+    for (Entry entry : entries) {
+      if (!entry.section().equals(section)) {
+        section = entry.section();
+        text.append(text.length() == 0 ? "" : "\n");
+        text.append(section.toUpperCase(Locale.ROOT)).append('\n');
       }
+      text.append("  ").append(entry.name()).append(": ").append(entry.facts()).append('\n');
+      text.append("      ").append(entry.about());
+      text.append(" [").append(entry.source()).append("]\n");
     }
     return text.toString();
   }
@@ -47,12 +39,11 @@ public final class CatalogueText {
   /**
    * The document.
    *
-   * @param kinds what to list
+   * @param entries what to list, section by section
    * @param version the tool's version
    * @return JSON text, ending with a newline
    */
-  public static String json(List<CatalogueKind> kinds, String version) {
-    Definitions definitions = Catalogue.builtIn();
+  public static String json(List<Entry> entries, String version) {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.useDefaultPrettyPrinter();
@@ -60,20 +51,17 @@ public final class CatalogueText {
       json.writeStringField("tool", "settle");
       json.writeStringField("version", version);
       json.writeStringField("command", "catalogue");
-      for (CatalogueKind kind : kinds) {
-        json.writeArrayFieldStart(kind.word());
-        for (CatalogueKind.Entry entry : kind.entries(definitions)) {
-          json.writeStartObject();
-          json.writeStringField("name", entry.described().name());
-          json.writeStringField("about", entry.described().about());
-          json.writeStringField("source", entry.described().source());
-          for (CatalogueKind.Figure figure : entry.figures()) {
-            json.writeNumberField(figure.jsonName(), figure.si() / figure.jsonUnit());
-          }
-          json.writeEndObject();
-        }
-        json.writeEndArray();
+      json.writeArrayFieldStart("entries");
+      for (Entry entry : entries) {
+        json.writeStartObject();
+        json.writeStringField("section", entry.section());
+        json.writeStringField("name", entry.name());
+        json.writeStringField("about", entry.about());
+        json.writeStringField("facts", entry.facts());
+        json.writeStringField("source", entry.source());
+        json.writeEndObject();
       }
+      json.writeEndArray();
       json.writeEndObject();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
