@@ -26,7 +26,7 @@ public final class PlugFlow implements EmitterStepper {
    */
   private static final double WIDEST_RATIO = 1.5;
 
-  /** A parcel shorter than this share of the path is joined to the next. */
+  /** Two neighbouring parcels shorter than this share of the path are mixed. */
   private static final double SHORTEST_SHARE = 1.0 / 200;
 
   private static final int CAPACITY = 512;
@@ -206,6 +206,11 @@ public final class PlugFlow implements EmitterStepper {
       nextLowerW[last] = wl;
       return;
     }
+    double shortest = SHORTEST_SHARE * length;
+    if (last >= 0 && nextSize[last] < shortest && parcel < shortest) {
+      mix(last, parcel, mean(yu, yl, wu, wl));
+      return;
+    }
     nextSize[nextCount] = parcel;
     nextUpper[nextCount] = yu + nextReference;
     nextLower[nextCount] = yl + nextReference;
@@ -214,12 +219,30 @@ public final class PlugFlow implements EmitterStepper {
     nextCount++;
   }
 
+  /**
+   * Mixes a short parcel into the last one, which is short too: both at their common mean, so that
+   * no heat appears or vanishes where hot water stands against cold.
+   */
+  private void mix(int last, double parcel, double meanExcess) {
+    double before = nextSize[last];
+    double y =
+        (before
+                    * mean(
+                        nextUpper[last] - nextReference,
+                        nextLower[last] - nextReference,
+                        nextUpperW[last],
+                        nextLowerW[last])
+                + parcel * meanExcess)
+            / (before + parcel);
+    nextSize[last] = before + parcel;
+    nextUpper[last] = y + nextReference;
+    nextLower[last] = y + nextReference;
+    nextUpperW[last] = toW(y);
+    nextLowerW[last] = nextUpperW[last];
+  }
+
   private boolean joins(int last, double parcel, double yu, double yl, double wu, double wl) {
     double before = nextSize[last];
-    double shortest = SHORTEST_SHARE * length;
-    if (before < shortest && parcel < shortest) {
-      return true;
-    }
     double lastYl = nextLower[last] - nextReference;
     double lastYu = nextUpper[last] - nextReference;
     if (lastYu > WIDEST_RATIO * (1 + 1e-9) * yl && yl > LEAST_EXCESS) {

@@ -308,11 +308,14 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
       play[b] = position(b, y[headAt + b]);
       Room room = house.rooms().get(roomOf[b]);
       shift[b] = room.want().valueAt(time) - room.want().maximum();
+    }
+    solveFlows(y);
+    for (int b = 0; b < branches.size(); b++) {
       if (cells[b] == 0) {
         double moved = y[waterAt[b]];
-        if (massFlow[b] > 0 && !moving[b]) {
-          // Hot water stands against cold: a second point at the same place.
-          addPoint(b, y, bornAt(b, points[b] - 1));
+        if (moving[b] != massFlow[b] > 0) {
+          // Where the water stops it has a newest point; where it starts, hot stands against cold.
+          addPoint(b, y, moved);
         } else if (moved - bornAt(b, points[b] - 1) > 1.0 / 150) {
           addPoint(b, y, moved);
         }
@@ -340,21 +343,7 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
   public void computeDerivatives(double t, double[] y, double[] dy) {
     double outdoor = house.weather().outdoorAt(t);
     int count = branches.size();
-    for (int b = 0; b < count; b++) {
-      WaxValve wax = (WaxValve) branches.get(b).valve();
-      double set =
-          CapacityCurve.underPressure(
-              wax.setPoint() + shift[b], wax.pressureInfluence(), valveDrop[b]);
-      double kv =
-          CapacityCurve.kv(
-              set,
-              wax.proportionalBand(),
-              wax.kvNominal(),
-              wax.kvMaximum(),
-              position(b, y[headAt + b]));
-      massFlow[b] = flows[b].solve(kv, house.pump().head());
-      valveDrop[b] = flows[b].valveDrop();
-    }
+    solveFlows(y);
     solveStars(y, outdoor);
     java.util.Arrays.fill(dy, 0);
     for (int r = 0; r < rooms; r++) {
@@ -387,6 +376,25 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
               + (y[r] - y[bodyAt + b]) / BODY_COOLING;
       dy[integralAt + b] = massFlow[b];
       dy[integralAt + count + b] = massFlow[b] * returning[b];
+    }
+  }
+
+  /** Flow of every branch and pressure across its valve. */
+  private void solveFlows(double[] y) {
+    for (int b = 0; b < branches.size(); b++) {
+      WaxValve wax = (WaxValve) branches.get(b).valve();
+      double set =
+          CapacityCurve.underPressure(
+              wax.setPoint() + shift[b], wax.pressureInfluence(), valveDrop[b]);
+      double kv =
+          CapacityCurve.kv(
+              set,
+              wax.proportionalBand(),
+              wax.kvNominal(),
+              wax.kvMaximum(),
+              position(b, y[headAt + b]));
+      massFlow[b] = flows[b].solve(kv, house.pump().head());
+      valveDrop[b] = flows[b].valveDrop();
     }
   }
 
