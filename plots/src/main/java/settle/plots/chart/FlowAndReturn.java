@@ -17,7 +17,7 @@ import settle.sim.source.Boiler;
  */
 final class FlowAndReturn {
 
-  private static final int HEIGHT = 190;
+  private static final int HEIGHT = 165;
 
   /** So many starts can be told apart on one panel. */
   private static final double MOST_STARTS = 40;

@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import settle.plots.chart.Chart;
 import settle.plots.words.Cautions;
 import settle.plots.words.Comparison;
@@ -31,6 +32,10 @@ import settle.sim.source.Boiler;
 public final class Report {
 
   private static final String TEMPLATE = "report.mustache";
+
+  /** The space between a figure and its unit, or inside a compound unit. */
+  private static final Pattern FIGURE_AND_UNIT =
+      Pattern.compile("(?<=\\d) (?=(?:°C|K|kWh|kW|W|h|min|s|m|%)(?![a-z]))|(?<=\\d K) (?=h\\b)");
 
   private final ReportContent content;
   private final Comparison comparison;
@@ -60,7 +65,7 @@ public final class Report {
     page.put("title", house.title());
     page.put("subtitle", subtitle());
     page.put("verdicts", comparison.verdicts().stream().map(Report::verdict).toList());
-    page.put("better", comparison.paragraph().stream().toList());
+    page.put("better", comparison.paragraph().map(Report::unbroken).stream().toList());
     page.put("beware", beware());
     page.put("rooms", rooms());
     page.put("plants", comparison.results().stream().map(Report::plant).toList());
@@ -89,20 +94,27 @@ public final class Report {
         + ".";
   }
 
+  /** The same words with every figure kept on one line with its unit. */
+  private static String unbroken(String words) {
+    return FIGURE_AND_UNIT.matcher(words).replaceAll("\u00a0");
+  }
+
   private static Map<String, Object> verdict(Verdict verdict) {
     List<String> sentences = verdict.sentences();
     return Map.of(
         "answer",
-        verdict.name() + ": " + sentences.get(0),
+        unbroken(verdict.name() + ": " + sentences.get(0)),
         "more",
-        String.join(" ", sentences.subList(1, sentences.size())));
+        unbroken(String.join(" ", sentences.subList(1, sentences.size()))));
   }
 
   /** Empty if there is nothing to beware of, otherwise one box. */
   private List<Map<String, Object>> beware() {
     List<String> points = new ArrayList<>(comparison.fairPairNote().stream().toList());
     points.addAll(content.warnings());
-    return points.isEmpty() ? List.of() : List.of(Map.of("points", points));
+    return points.isEmpty()
+        ? List.of()
+        : List.of(Map.of("points", points.stream().map(Report::unbroken).toList()));
   }
 
   private List<Map<String, Object>> rooms() {
@@ -168,7 +180,7 @@ public final class Report {
         "title",
         chart.title(),
         "meaning",
-        chart.meaning(),
+        unbroken(chart.meaning()),
         "svg",
         chart.picture().svg(chart.name()));
   }

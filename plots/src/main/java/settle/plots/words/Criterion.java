@@ -23,10 +23,15 @@ enum Criterion {
     }
   },
 
-  /** Fewer degree-hours short of want: by half a kelvin-hour and by a tenth. */
+  /**
+   * Where neither keeps up: fewer degree-hours short of want, by half a kelvin-hour and by a tenth.
+   */
   SHORTFALL {
     @Override
     int compare(Verdict a, Verdict b) {
+      if (a.result().keepsUp() && b.result().keepsUp()) {
+        return 0;
+      }
       double alike = Math.max(0.5, 0.1 * Math.max(a.shortfall(), b.shortfall()));
       return smaller(a.shortfall(), b.shortfall(), alike);
     }

@@ -30,11 +30,6 @@ public record Meanings(Comparison comparison) {
   public String ofRooms() {
     return perArrangement(
         (verdict, name) -> {
-          long kept =
-              verdict.heatedRooms().stream()
-                  .filter(r -> r.warmUp().isPresent() && r.shortfall() < 0.05)
-                  .count();
-          int all = verdict.heatedRooms().size();
           String swing =
               verdict.heatedRooms().stream()
                   .max(Comparator.comparingDouble(RoomFigures::overshoot))
@@ -46,7 +41,7 @@ public record Meanings(Comparison comparison) {
                               + " in "
                               + r.name())
                   .orElse("; no room overshoots");
-          return "With " + name + " " + kept(kept, all) + swing + ".";
+          return "With " + name + " " + kept(verdict) + swing + ".";
         });
   }
 
@@ -232,21 +227,22 @@ public record Meanings(Comparison comparison) {
         });
   }
 
-  /** How many of the heated rooms get warm and stay so. */
-  private static String kept(long kept, int all) {
-    if (all == 1) {
-      return kept == 1
+  /** Whether the rooms get warm whenever they are wanted warm. */
+  private static String kept(Verdict verdict) {
+    List<RoomFigures> rooms = verdict.heatedRooms();
+    List<String> never =
+        rooms.stream().filter(r -> r.warmUp().isEmpty()).map(RoomFigures::name).toList();
+    if (!never.isEmpty()) {
+      return Listing.of(never) + (never.size() == 1 ? " never gets warm" : " never get warm");
+    }
+    if (rooms.size() == 1) {
+      return verdict.result().keepsUp()
           ? "the room gets warm and stays so"
-          : "the room does not get warm and stay so";
+          : "the room gets warm but does not stay so in every heating period";
     }
-    if (kept == all) {
-      return "all " + all + " heated rooms get warm and stay so";
-    }
-    return (kept == 0 ? "none" : kept)
-        + " of the "
-        + all
-        + " heated rooms "
-        + (kept < 2 ? "gets warm and stays so" : "get warm and stay so");
+    return verdict.result().keepsUp()
+        ? "all " + rooms.size() + " heated rooms get warm and stay so in every heating period"
+        : "not every room is warm in every heating period";
   }
 
   /** What a head makes of the room, given how far it is behind [K]. */
@@ -314,13 +310,14 @@ public record Meanings(Comparison comparison) {
 
   /**
    * How far along the water has come half the way from the coldest water seen to what it is in the
-   * end [m]; the whole length once the far end has.
+   * end, or to what enters now if that is cooler [m]; the whole length once the far end has.
    */
   private static double frontPosition(Profile profile, Profile last, double coldest) {
     double[] t = profile.temperature();
+    double[] end = last.temperature();
     for (int i = 0; i < t.length; i++) {
-      double settled = last.temperature()[Math.min(i, last.temperature().length - 1)];
-      if (t[i] < (coldest + settled) / 2) {
+      double hot = Math.min(t[0], end[Math.min(i, end.length - 1)]);
+      if (t[i] < (coldest + hot) / 2) {
         return i == 0 ? 0 : (profile.position()[i - 1] + profile.position()[i]) / 2;
       }
     }

@@ -24,6 +24,9 @@ public record Verdict(House house, RunResult result) {
   /** Overshoot beyond where the room settles, below which it is not worth a word [K]. */
   private static final double NOTABLE_OVERSHOOT = 0.3;
 
+  /** Degree-hours short after the first warm-up, below which it is not worth a word [K h]. */
+  private static final double NOTABLE_SHORTFALL = 1;
+
   /** Settling this far above want deserves the explanation that the valve is built so [K]. */
   private static final double NOTABLE_RISE = 0.5;
 
@@ -185,23 +188,33 @@ public record Verdict(House house, RunResult result) {
   private void addHolding(List<String> sentences) {
     List<RoomFigures> falling =
         heatedRooms().stream()
-            .filter(r -> r.warmUp().isPresent() && r.shortfall() >= 0.05)
+            .filter(r -> r.warmUp().isPresent() && r.shortfall() >= NOTABLE_SHORTFALL)
             .sorted(Comparator.comparingDouble(RoomFigures::shortfall).reversed())
             .toList();
-    if (!falling.isEmpty()) {
-      RoomFigures worst = falling.get(0);
-      sentences.add(
-          "Once warm, "
-              + worst.name()
-              + " falls short again by "
-              + Quantities.degreeHours(worst.shortfall())
-              + (falling.size() > 1
-                  ? ", and so "
-                      + (falling.size() == 2 ? "does " : "do ")
-                      + counted(falling.size() - 1, "other room")
-                  : "")
-              + ".");
+    if (falling.isEmpty()) {
+      return;
     }
+    RoomFigures worst = falling.get(0);
+    if (result.keepsUp()) {
+      sentences.add(
+          "After set-back "
+              + worst.name()
+              + " is short of want by "
+              + Quantities.degreeHours(worst.shortfall())
+              + (falling.size() > 1 ? ", more than any other room" : "")
+              + ".");
+      return;
+    }
+    String others = counted(falling.size() - 1, "other room");
+    sentences.add(
+        "Once warm, "
+            + worst.name()
+            + " falls short again by "
+            + Quantities.degreeHours(worst.shortfall())
+            + (falling.size() == 1
+                ? ""
+                : ", and so " + (falling.size() == 2 ? "does " : "do ") + others)
+            + ".");
   }
 
   /** Settling above want by design is told apart; here only what goes beyond it counts. */

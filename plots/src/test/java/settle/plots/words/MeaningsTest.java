@@ -1,0 +1,52 @@
+package settle.plots.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import settle.plots.SyntheticRuns;
+import settle.sim.house.House;
+
+class MeaningsTest {
+
+  private final House house = SyntheticRuns.house(4, 48);
+  private final Meanings warm =
+      new Meanings(new Comparison(house, SyntheticRuns.results(house, false)));
+  private final Meanings cold =
+      new Meanings(new Comparison(house, SyntheticRuns.results(house, true)));
+
+  /** The invented front runs at 0.06 m/s along 11 m. */
+  @Test
+  void theFrontIsReadOffTheProfilesUntilItArrives() {
+    assertThat(warm.ofProfiles(3))
+        .startsWith("In bedroom 2 the hot front has come 1.8 m after 30 s, 3.")
+        .contains(
+            " m after 1 min and 7.",
+            " m after 2 min; after 30 min the far end, 11.0 m along, is at ")
+        .doesNotContain("5 min;");
+  }
+
+  @Test
+  void roomsThatNeverGetWarmAreNamed() {
+    assertThat(warm.ofRooms())
+        .contains("all 4 heated rooms get warm and stay so in every heating period");
+    assertThat(cold.ofRooms()).contains("With “radiators” bedroom 2 never gets warm");
+    assertThat(cold.ofWarmUp()).contains("bedroom 2 not at all within the time simulated");
+    assertThat(cold.ofValve(3))
+        .contains("bedroom 2 never gets warm, so its head has nothing to close for");
+  }
+
+  @Test
+  void theBoilerIsToldFromItsReturn() {
+    assertThat(warm.ofFlowAndReturn())
+        .contains(
+            "comes back at 47.1 °C on average, at most at 52.4 °C, and the boiler condenses for 93 % of its heat");
+    assertThat(warm.ofFirstHours())
+        .contains("the source starts 1.1 times an hour, its shortest firing lasts 4 min");
+  }
+
+  @Test
+  void heatIsAddedUp() {
+    assertThat(warm.ofHeat())
+        .contains("With “skirting” the rooms get 26.0 kWh, most of it bedroom 2 (31 %)");
+  }
+}
