@@ -14,7 +14,7 @@ class SummaryTextTest {
         .containsSubsequence(
             "One room, made up",
             "Skirting: ",
-            "It keeps up.",
+            "the room keeps up: ",
             "Radiators: ",
             "never",
             "“skirting” settles better",
