@@ -34,8 +34,21 @@ public final class Catalogue {
 
   private Catalogue() {}
 
-  /** Reads the catalogue. */
+  /** Read when it is first asked for, once: it never changes. */
+  private static final class Read {
+    static final Definitions ALL = read();
+  }
+
+  /**
+   * The catalogue.
+   *
+   * @return its definitions, always the same
+   */
   public static Definitions builtIn() {
+    return Read.ALL;
+  }
+
+  private static Definitions read() {
     Definitions all = new Definitions();
     for (String file : FILES) {
       Findings findings = new Findings(file);

@@ -1,18 +1,19 @@
 package settle.scenarios.catalogue;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Everything that can be used by name, kind by kind, in the order in which it was defined. */
 public final class Definitions {
 
-  private final Map<String, Material> materials = new LinkedHashMap<>();
-  private final Map<String, MakeUp> constructions = new LinkedHashMap<>();
-  private final Map<String, Glazing> glazing = new LinkedHashMap<>();
-  private final Map<String, EmitterType> emitters = new LinkedHashMap<>();
-  private final Map<String, PipeType> pipes = new LinkedHashMap<>();
-  private final Map<String, ValveType> valves = new LinkedHashMap<>();
-  private final Map<String, BoilerType> boilers = new LinkedHashMap<>();
+  final Map<String, Material> materials = new LinkedHashMap<>();
+  final Map<String, MakeUp> constructions = new LinkedHashMap<>();
+  final Map<String, Glazing> glazing = new LinkedHashMap<>();
+  final Map<String, EmitterType> emitters = new LinkedHashMap<>();
+  final Map<String, PipeType> pipes = new LinkedHashMap<>();
+  final Map<String, ValveType> valves = new LinkedHashMap<>();
+  final Map<String, BoilerType> boilers = new LinkedHashMap<>();
 
   Definitions() {}
 
@@ -29,36 +30,36 @@ public final class Definitions {
 
   /** Materials by name. */
   public Map<String, Material> materials() {
-    return materials;
+    return Collections.unmodifiableMap(materials);
   }
 
   /** Constructions by name. */
   public Map<String, MakeUp> constructions() {
-    return constructions;
+    return Collections.unmodifiableMap(constructions);
   }
 
   /** Windows and outside doors by name. */
   public Map<String, Glazing> glazing() {
-    return glazing;
+    return Collections.unmodifiableMap(glazing);
   }
 
   /** Emitters by name. */
   public Map<String, EmitterType> emitters() {
-    return emitters;
+    return Collections.unmodifiableMap(emitters);
   }
 
   /** Pipes by name. */
   public Map<String, PipeType> pipes() {
-    return pipes;
+    return Collections.unmodifiableMap(pipes);
   }
 
   /** Valves by name. */
   public Map<String, ValveType> valves() {
-    return valves;
+    return Collections.unmodifiableMap(valves);
   }
 
   /** Boilers by name. */
   public Map<String, BoilerType> boilers() {
-    return boilers;
+    return Collections.unmodifiableMap(boilers);
   }
 }

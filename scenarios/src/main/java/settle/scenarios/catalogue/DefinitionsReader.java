@@ -49,13 +49,13 @@ public final class DefinitionsReader {
   public static Definitions read(Section section, Definitions others) {
     Definitions all = new Definitions(others);
     DefinitionsReader reader = new DefinitionsReader(all);
-    reader.add(section, DefinitionKeys.MATERIALS, all.materials(), reader::material);
-    reader.add(section, DefinitionKeys.CONSTRUCTIONS, all.constructions(), reader::construction);
-    reader.add(section, DefinitionKeys.GLAZINGS, all.glazing(), reader::glazing);
-    reader.add(section, DefinitionKeys.EMITTERS, all.emitters(), reader::emitter);
-    reader.add(section, DefinitionKeys.PIPES, all.pipes(), reader::pipe);
-    reader.add(section, DefinitionKeys.VALVES, all.valves(), reader::valve);
-    reader.add(section, DefinitionKeys.BOILERS, all.boilers(), reader::boiler);
+    reader.add(section, DefinitionKeys.MATERIALS, all.materials, reader::material);
+    reader.add(section, DefinitionKeys.CONSTRUCTIONS, all.constructions, reader::construction);
+    reader.add(section, DefinitionKeys.GLAZINGS, all.glazing, reader::glazing);
+    reader.add(section, DefinitionKeys.EMITTERS, all.emitters, reader::emitter);
+    reader.add(section, DefinitionKeys.PIPES, all.pipes, reader::pipe);
+    reader.add(section, DefinitionKeys.VALVES, all.valves, reader::valve);
+    reader.add(section, DefinitionKeys.BOILERS, all.boilers, reader::boiler);
     return all;
   }
 

@@ -34,6 +34,9 @@ public final class YamlDocument {
   /** Most values after aliases are unfolded; a house of fifty rooms needs about ten thousand. */
   private static final int MOST_VALUES = 100_000;
 
+  /** Most duplicate keys that are worth listing. */
+  private static final int MOST_FAULTS = 100;
+
   private final Deque<Open> open = new ArrayDeque<>();
   private final Map<Anchor, Sized> anchored = new HashMap<>();
   private final List<DocumentException.Fault> faults = new ArrayList<>();
@@ -169,7 +172,9 @@ public final class YamlDocument {
     } else {
       Node.Text key = parent.key;
       Position first = parent.keys.putIfAbsent(key.text(), key.position());
-      if (first != null) {
+      if (first == null) {
+        parent.entries.add(new Node.Entry(key.text(), key.position(), part.node()));
+      } else if (faults.size() < MOST_FAULTS) {
         faults.add(
             new DocumentException.Fault(
                 key.position(),
@@ -177,8 +182,6 @@ public final class YamlDocument {
                     + key.found()
                     + "' is written twice; the first is in line "
                     + first.line()));
-      } else {
-        parent.entries.add(new Node.Entry(key.text(), key.position(), part.node()));
       }
       parent.key = null;
     }

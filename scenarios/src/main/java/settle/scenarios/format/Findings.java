@@ -3,8 +3,10 @@ package settle.scenarios.format;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import settle.scenarios.document.Position;
 import settle.scenarios.finding.DefaultUsed;
 import settle.scenarios.finding.Finding;
@@ -16,8 +18,12 @@ public final class Findings {
       Comparator.comparingInt(Finding::line).thenComparingInt(Finding::column);
 
   private final String file;
-  private final List<Finding> problems = new ArrayList<>();
-  private final List<Finding> warnings = new ArrayList<>();
+
+  /** More is not read by anyone, and a file of nothing but mistakes must not be kept whole. */
+  private static final int MOST_LISTED = 100;
+
+  private final Set<Finding> problems = new LinkedHashSet<>();
+  private final Set<Finding> warnings = new LinkedHashSet<>();
   private final List<DefaultUsed> defaults = new ArrayList<>();
 
   /**
@@ -34,10 +40,9 @@ public final class Findings {
     note(problems, at, message);
   }
 
-  private void note(List<Finding> findings, Position at, String message) {
-    Finding finding = new Finding(file, at.line(), at.column(), message);
-    if (!findings.contains(finding)) {
-      findings.add(finding);
+  private void note(Set<Finding> findings, Position at, String message) {
+    if (findings.size() < MOST_LISTED) {
+      findings.add(new Finding(file, at.line(), at.column(), message));
     }
   }
 
@@ -51,12 +56,12 @@ public final class Findings {
     defaults.add(new DefaultUsed(where, key, value, reason));
   }
 
-  /** How many mistakes so far: a check that needs sound values asks before and after. */
+  /** How many mistakes are listed so far: a check that needs sound values asks before and after. */
   public int problemCount() {
     return problems.size();
   }
 
-  /** The mistakes in the order of the file. */
+  /** The mistakes in the order of the file, the first hundred that were found. */
   public List<Finding> problems() {
     List<Finding> sorted = new ArrayList<>(problems);
     sorted.sort(BY_PLACE);

@@ -24,6 +24,12 @@ public final class Value {
   private static final String SIZE = "length x width x height such as 4.2 x 3.6 x 2.4 m";
   private static final String AREA = "an area such as 18 m² or 4.2 x 2.4 m";
 
+  /** Longest value [characters]: a title of several lines fits; patterns are not tried on more. */
+  private static final int LONGEST_TEXT = 500;
+
+  /** Longest name [characters]: it heads table columns and messages. */
+  private static final int LONGEST_NAME = 60;
+
   private final String where;
   private final Node node;
   private final Position keyPosition;
@@ -239,9 +245,9 @@ public final class Value {
     return LocalDate.EPOCH;
   }
 
-  /** The text as typed. */
+  /** The text as typed, unless it is far longer than any value can be. */
   public String text(String expected) throws QuantityException {
-    if (node instanceof Node.Text text) {
+    if (node instanceof Node.Text text && text.text().length() <= LONGEST_TEXT) {
       return text.text();
     }
     throw new QuantityException("found " + node.found() + ", expected " + expected);
@@ -303,9 +309,17 @@ public final class Value {
         problem("found no " + kind + ", expected at least one");
       }
       for (Node.Entry entry : mapping.entries()) {
-        String name = entry.key().strip().replaceAll("\\s+", " ");
+        String name = entry.key().replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
         if (name.isEmpty()) {
           findings.problem(entry.keyPosition(), prefixed("found a " + kind + " without a name"));
+        } else if (name.length() > LONGEST_NAME) {
+          findings.problem(
+              entry.keyPosition(),
+              prefixed(
+                  "found a name of "
+                      + name.length()
+                      + " characters, expected at most "
+                      + LONGEST_NAME));
         } else {
           values.put(name, child(entry));
         }
@@ -319,7 +333,8 @@ public final class Value {
 
   /** The value of a key below. */
   Value child(Node.Entry entry) {
-    String path = where.isEmpty() ? entry.key() : where + Section.SEPARATOR + entry.key();
+    String key = new Node.Text(entry.key(), true, entry.keyPosition()).found();
+    String path = where.isEmpty() ? key : where + Section.SEPARATOR + key;
     return new Value(path, entry.value(), entry.keyPosition(), findings);
   }
 

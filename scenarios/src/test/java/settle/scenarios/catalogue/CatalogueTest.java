@@ -45,9 +45,9 @@ class CatalogueTest {
         .hasSizeGreaterThan(70)
         .allSatisfy(
             e -> {
-              assertThat(e.about()).isNotBlank();
-              assertThat(e.facts()).isNotBlank();
-              assertThat(e.source()).isNotBlank();
+              assertThat(e.about()).as(e.name()).isNotBlank();
+              assertThat(e.facts()).as(e.name()).isNotBlank();
+              assertThat(e.source()).as(e.name()).isNotBlank();
             });
   }
 
