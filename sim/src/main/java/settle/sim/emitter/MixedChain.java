@@ -5,9 +5,9 @@ package settle.sim.emitter;
  * 0)^n.
  *
  * <p>Within a step the emission is written K g (T - T_ref) with g = y^(n-1) at the cell's mean
- * excess, and the mean of the water coming in stands for its course: each cell then relaxes
- * exponentially, and its mean is exact. g is brought into agreement with the mean by repetition.
- * Without flow all cells cool in place.
+ * excess, and the water coming in is taken to go along a straight line through its mean with the
+ * slope between its ends: each cell's course and mean are then exact. g is brought into agreement
+ * with the mean by repetition. Without flow all cells cool in place.
  */
 public final class MixedChain implements EmitterStepper {
 
@@ -18,7 +18,7 @@ public final class MixedChain implements EmitterStepper {
   private static final double KEEP = 0.5;
 
   private static final int REPEATS = 8;
-  private static final double AGREEMENT = 1e-5;
+  private static final double AGREEMENT = 1e-3;
 
   // Model
   private final int cells;
@@ -73,6 +73,7 @@ public final class MixedChain implements EmitterStepper {
     nextReference = reference;
     emittedHeat = 0;
     double before = inlet;
+    double beforeRise = 0;
     double shift = reference - lastReference;
     for (int i = 0; i < cells; i++) {
       double start = temperature[i];
@@ -92,15 +93,20 @@ public final class MixedChain implements EmitterStepper {
           end = start;
           break;
         }
-        double settled = (capacityFlow * before + conductance * reference) / total;
-        if (capacityFlow == 0) {
-          settled = reference;
-        }
-        double x = total / cellCapacity * length;
-        double decay = Math.exp(-x);
+        // What the cell makes for moves along a straight line: dT/dt = (S(t) - T)/tau, S(t) =
+        // settled + rise (t - h/2).
+        double settled =
+            capacityFlow == 0
+                ? reference
+                : (capacityFlow * before + conductance * reference) / total;
+        double rise = capacityFlow * beforeRise / total;
+        double tau = cellCapacity / total;
+        double x = length / tau;
+        double decay = x < 40 ? Math.exp(-x) : 0;
         double phi = x < 1e-5 ? 1 - x / 2 : (1 - decay) / x;
-        end = settled + (start - settled) * decay;
-        mean = settled + (start - settled) * phi;
+        double away = start - (settled - rise * (length / 2 + tau));
+        end = settled + rise * (length / 2 - tau) + away * decay;
+        mean = settled - rise * tau + away * phi;
         double changed = mean - reference - y;
         y = mean - reference;
         if (Math.abs(changed) < AGREEMENT) {
@@ -113,6 +119,7 @@ public final class MixedChain implements EmitterStepper {
       if (capacityFlow > 0) {
         emittedHeat += capacityFlow * length * (before - mean);
         before = mean;
+        beforeRise = (end - start) / length;
       }
     }
     returnTemperature = capacityFlow > 0 ? before : next[cells - 1];

@@ -29,6 +29,9 @@ public final class PlugFlow implements EmitterStepper {
   /** Two neighbouring parcels shorter than this share of the path are mixed. */
   private static final double SHORTEST_SHARE = 1.0 / 200;
 
+  /** Relative change within which powers are followed by their series [-]. */
+  private static final double SMALL = 0.02;
+
   private static final int CAPACITY = 512;
   private static final double RATIO_LOG = Math.log(WIDEST_RATIO);
 
@@ -49,13 +52,24 @@ public final class PlugFlow implements EmitterStepper {
   private double[] lower = new double[CAPACITY];
   private double storedHeat;
 
+  // w of the edges, for the reference temperature of the last step
+  private double[] upperW = new double[CAPACITY];
+  private double[] lowerW = new double[CAPACITY];
+  private double reference;
+
+  // Where w(y) at the inlet and y(w) at the outlet were last computed in full
+  private double anchorY = Double.NaN;
+  private double anchorYW;
+  private double anchorW = Double.NaN;
+  private double anchorWY;
+
   // Attempt
   private int nextCount;
   private double[] nextSize = new double[CAPACITY];
   private double[] nextUpper = new double[CAPACITY];
   private double[] nextLower = new double[CAPACITY];
-  private final double[] nextUpperW = new double[CAPACITY];
-  private final double[] nextLowerW = new double[CAPACITY];
+  private double[] nextUpperW = new double[CAPACITY];
+  private double[] nextLowerW = new double[CAPACITY];
   private double nextStored;
   private double nextReference;
   private double emittedHeat;
@@ -86,25 +100,29 @@ public final class PlugFlow implements EmitterStepper {
     upper[0] = startTemperature;
     lower[0] = startTemperature;
     storedHeat = heatCapacity * length * startTemperature;
+    upperW[0] = Double.POSITIVE_INFINITY;
+    lowerW[0] = Double.POSITIVE_INFINITY;
+    reference = startTemperature;
     returnTemperature = startTemperature;
   }
 
   @Override
-  public void attempt(double stepLength, double capacityFlow, double inlet, double reference) {
+  public void attempt(double stepLength, double capacityFlow, double inlet, double newReference) {
     double speed = capacityFlow / heatCapacity;
     double moved = speed * stepLength;
-    nextReference = reference;
+    nextReference = newReference;
+    double shift = newReference - reference;
     nextCount = 0;
     nextStored = 0;
     double left = 0;
     double position = 0;
     if (moved > 0) {
-      double y = inlet - reference;
-      double w = toW(y);
+      double y = inlet - newReference;
+      double w = inletW(y);
       double stay = Math.min(moved, length);
       double age = stay / speed;
       double endW = aged(w, age);
-      double endY = y > LEAST_EXCESS ? toY(endW) : y;
+      double endY = y > LEAST_EXCESS ? outletY(endW) : y;
       pushInParts(stay, y, endY, w, endW);
       // What entered and left again within the step did so at the same age, and so at the same
       // temperature.
@@ -114,10 +132,10 @@ public final class PlugFlow implements EmitterStepper {
     double passed = moved;
     double growth = kappa * stepLength;
     for (int i = 0; i < count; i++) {
-      double yu = upper[i] - reference;
-      double yl = lower[i] - reference;
-      double wu = toW(yu);
-      double wl = yl == yu ? wu : toW(yl);
+      double yu = upper[i] - newReference;
+      double yl = lower[i] - newReference;
+      double wu = moved(upper[i] - reference, shift, upperW[i]);
+      double wl = yl == yu ? wu : moved(lower[i] - reference, shift, lowerW[i]);
       double from = passed;
       passed += size[i];
       double stay = Math.min(passed, length) - from;
@@ -148,21 +166,24 @@ public final class PlugFlow implements EmitterStepper {
       double ageTo = stepLength - (passed - length) / speed;
       double exitUpperW = aged(cutW, ageFrom);
       double exitLowerW = aged(wl, ageTo);
-      double exitUpper = cutY > LEAST_EXCESS ? toY(exitUpperW) : cutY;
-      double exitLower = yl > LEAST_EXCESS ? toY(exitLowerW) : yl;
+      double exitUpper = cutY > LEAST_EXCESS ? outletY(exitUpperW) : cutY;
+      double exitLower = yl > LEAST_EXCESS && ageTo > 1e-9 * stepLength ? toY(exitLowerW) : yl;
       left += (passed - cutFrom) * mean(exitUpper, exitLower, exitUpperW, exitLowerW);
     }
     for (int i = 0; i < nextCount; i++) {
       nextStored +=
           nextSize[i]
               * mean(
-                  nextUpper[i] - reference, nextLower[i] - reference, nextUpperW[i], nextLowerW[i]);
+                  nextUpper[i] - newReference,
+                  nextLower[i] - newReference,
+                  nextUpperW[i],
+                  nextLowerW[i]);
     }
-    nextStored = heatCapacity * (nextStored + length * reference);
-    double leaving = heatCapacity * (left + moved * reference);
+    nextStored = heatCapacity * (nextStored + length * newReference);
+    double leaving = heatCapacity * (left + moved * newReference);
     double entering = moved > 0 ? heatCapacity * moved * inlet : 0;
     emittedHeat = storedHeat + entering - leaving - nextStored;
-    returnTemperature = moved > 0 ? reference + left / moved : nextLower[nextCount - 1];
+    returnTemperature = moved > 0 ? newReference + left / moved : nextLower[nextCount - 1];
   }
 
   /** Adds a parcel cut so that no part's ends are too far apart. */
@@ -267,6 +288,60 @@ public final class PlugFlow implements EmitterStepper {
     return linear ? -Math.log(y) : Math.pow(y, 1 - exponent);
   }
 
+  /**
+   * w of an edge after T_ref has moved: its series about the old value where the move is small, (1
+   * - r)^(1-n) with r = shift/y.
+   */
+  private double moved(double oldY, double shift, double oldW) {
+    double r = shift / oldY;
+    if (oldY - shift <= LEAST_EXCESS || !(Math.abs(r) < SMALL) || linear) {
+      return toW(oldY - shift);
+    }
+    return oldW * powerSeries(-r, 1 - exponent);
+  }
+
+  /** w of the water coming in, by its series about the last value computed in full. */
+  private double inletW(double y) {
+    double s = y / anchorY - 1;
+    if (linear || y <= LEAST_EXCESS || !(Math.abs(s) < SMALL)) {
+      anchorY = y;
+      anchorYW = toW(y);
+      return anchorYW;
+    }
+    return anchorYW * powerSeries(s, 1 - exponent);
+  }
+
+  /** y of the water going out, by its series about the last value computed in full. */
+  private double outletY(double w) {
+    double s = w / anchorW - 1;
+    if (linear || !(Math.abs(s) < SMALL)) {
+      anchorW = w;
+      anchorWY = toY(w);
+      return anchorWY;
+    }
+    return anchorWY * powerSeries(s, power);
+  }
+
+  /** (1 + s)^q to the sixth order: to 1e-8 of itself for |s| below 0.02 and q above -10. */
+  private static double powerSeries(double s, double q) {
+    return 1
+        + q
+            * s
+            * (1
+                + (q - 1)
+                    / 2
+                    * s
+                    * (1
+                        + (q - 2)
+                            / 3
+                            * s
+                            * (1
+                                + (q - 3)
+                                    / 4
+                                    * s
+                                    * (1 + (q - 4) / 5 * s * (1 + (q - 5) / 6 * s)))));
+  }
+
   private double toY(double w) {
     return linear ? Math.exp(-w) : Math.pow(w, power);
   }
@@ -341,6 +416,13 @@ public final class PlugFlow implements EmitterStepper {
     swap = lower;
     lower = nextLower;
     nextLower = swap;
+    swap = upperW;
+    upperW = nextUpperW;
+    nextUpperW = swap;
+    swap = lowerW;
+    lowerW = nextLowerW;
+    nextLowerW = swap;
+    reference = nextReference;
     count = nextCount;
     storedHeat = nextStored;
   }
@@ -366,11 +448,11 @@ public final class PlugFlow implements EmitterStepper {
         i++;
       }
       double share = Math.min(Math.max((x - from) / size[i], 0), 1);
-      double y1 = upper[i] - nextReference;
-      double y2 = lower[i] - nextReference;
+      double y1 = upper[i] - reference;
+      double y2 = lower[i] - reference;
       if (y1 > LEAST_EXCESS && y2 > LEAST_EXCESS) {
-        double w1 = toW(y1);
-        temperatures[k] = nextReference + toY(w1 + (toW(y2) - w1) * share);
+        double w1 = upperW[i];
+        temperatures[k] = reference + toY(w1 + (lowerW[i] - w1) * share);
       } else {
         temperatures[k] = upper[i] + (lower[i] - upper[i]) * share;
       }

@@ -104,6 +104,8 @@ public final class HouseRun {
 
   // Scratch of one step
   private final double[] want;
+  private final double[] convective;
+  private final double[] radiant;
   private final double[] massFlow;
   private final double[] valveDrop;
   private final double[] heat;
@@ -149,6 +151,8 @@ public final class HouseRun {
       solarAperture[r] = house.rooms().get(r).solarAperture();
     }
     want = new double[rooms];
+    convective = new double[rooms];
+    radiant = new double[rooms];
     massFlow = new double[branches];
     valveDrop = new double[branches];
     heat = new double[branches];
@@ -202,12 +206,21 @@ public final class HouseRun {
     }
   }
 
-  /** Events: programmes, gains and weather that jump. Steps begin short after one. */
+  /**
+   * Events: programmes, gains and weather that jump. Steps begin short where a head's set-point
+   * moves; rooms take a jump of gains or weather exactly.
+   */
   private void atEvent() {
     nextEvent = house.weather().nextBreak(time);
     for (int r = 0; r < rooms; r++) {
       Room room = house.rooms().get(r);
-      want[r] = room.want().valueAt(time);
+      double wanted = room.want().valueAt(time);
+      if (wanted != want[r]) {
+        want[r] = wanted;
+        ladder.reset();
+      }
+      convective[r] = room.convectiveGain().valueAt(time);
+      radiant[r] = room.radiantGain().valueAt(time);
       nextEvent = Math.min(nextEvent, room.want().nextChange(time));
       nextEvent = Math.min(nextEvent, room.convectiveGain().nextChange(time));
       nextEvent = Math.min(nextEvent, room.radiantGain().nextChange(time));
@@ -218,7 +231,6 @@ public final class HouseRun {
         valves.shiftSetPoint(b, want[r] - dayWant[r]);
       }
     }
-    ladder.reset();
   }
 
   private void step(double stop) {
@@ -296,11 +308,7 @@ public final class HouseRun {
     roomStepper.setOutdoor(weather.meanOutdoor(time, time + h));
     double sun = weather.meanIrradiance(time, time + h);
     for (int r = 0; r < rooms; r++) {
-      Room room = house.rooms().get(r);
-      roomStepper.setGains(
-          r,
-          room.convectiveGain().valueAt(time),
-          room.radiantGain().valueAt(time) + solarAperture[r] * sun);
+      roomStepper.setGains(r, convective[r], radiant[r] + solarAperture[r] * sun);
     }
   }
 

@@ -88,7 +88,7 @@ public final class SettledHouse {
           return emission(b, flow) - q;
         };
     double most = excess.value(0);
-    if (most <= 0) {
+    if (most <= HEAT_AGREEMENT) {
       return 0;
     }
     return new BrentSolver(1e-9, 1e-5).solve(200, excess, 0, most * (1 + 1e-9) + 1e-9);

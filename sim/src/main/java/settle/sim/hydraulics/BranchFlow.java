@@ -11,11 +11,18 @@ public final class BranchFlow {
 
   private static final int MOST_STEPS = 60;
 
-  private final Pipe pipe;
   private final double density;
-  private final double viscosity;
   private final double lockshieldKv;
   private final double fittingsResistance;
+  private final double relativeRoughness;
+  private final double reynoldsPerFlow;
+  private final double laminarDrop;
+  private final double turbulentDrop;
+  private final double limitFactor;
+
+  // 1/sqrt(f) last found: where the next search begins
+  private double root = 7;
+
   private double flow;
   private double lastKv = -1;
   private double lastPressure;
@@ -28,12 +35,23 @@ public final class BranchFlow {
    * @param viscosity dynamic viscosity of the water [Pa s]
    */
   public BranchFlow(Pipe pipe, Lockshield lockshield, double density, double viscosity) {
-    this.pipe = pipe;
     this.density = density;
-    this.viscosity = viscosity;
     lockshieldKv = lockshield.kv();
     double area = Math.PI * pipe.bore() * pipe.bore() / 4;
     fittingsResistance = pipe.fittings() / (2 * density * area * area);
+    relativeRoughness = pipe.roughness() / pipe.bore();
+    reynoldsPerFlow = Friction.reynolds(1, pipe.bore(), viscosity);
+    laminarDrop =
+        pipe.length()
+            * Friction.pressureGradient(
+                0.5 * Friction.LAMINAR_LIMIT / reynoldsPerFlow,
+                pipe.bore(),
+                pipe.roughness(),
+                density,
+                viscosity)
+            / (0.5 * Friction.LAMINAR_LIMIT / reynoldsPerFlow);
+    turbulentDrop = pipe.length() / pipe.bore() / (2 * density * area * area);
+    limitFactor = Friction.colebrookWhite(Friction.TURBULENT_LIMIT, relativeRoughness);
   }
 
   /**
@@ -59,14 +77,12 @@ public final class BranchFlow {
     double resistance = pressure / (unhindered * unhindered) + fittingsResistance;
     double m = flow > 0 && flow < unhindered ? flow : unhindered;
     for (int i = 0; i < MOST_STEPS; i++) {
-      double friction =
-          pipe.length()
-              * Friction.pressureGradient(m, pipe.bore(), pipe.roughness(), density, viscosity);
+      double friction = friction(m);
       double excess = resistance * m * m + friction - pressure;
       double slope = 2 * resistance * m + frictionOrder(m) * friction / m;
       double step = excess / slope;
       m = Math.max(m - step, m / 10);
-      if (Math.abs(step) < 1e-12 * m) {
+      if (Math.abs(step) < 1e-11 * m) {
         break;
       }
     }
@@ -75,9 +91,28 @@ public final class BranchFlow {
     return m;
   }
 
+  /**
+   * Pressure lost in the pipe's straight length at a flow above 0: {@link
+   * Friction#pressureGradient} with what repeats kept.
+   */
+  private double friction(double m) {
+    double reynolds = reynoldsPerFlow * m;
+    if (reynolds <= Friction.LAMINAR_LIMIT) {
+      return laminarDrop * m;
+    }
+    double factor;
+    if (reynolds < Friction.TURBULENT_LIMIT) {
+      factor = Friction.blended(reynolds, limitFactor);
+    } else {
+      root = Friction.colebrookRoot(reynolds, relativeRoughness, root);
+      factor = 1 / (root * root);
+    }
+    return factor * turbulentDrop * m * m;
+  }
+
   /** About d ln(dp)/d ln(m) of the pipe: 1 where laminar, nearly 2 above. */
   private double frictionOrder(double m) {
-    return Friction.reynolds(m, pipe.bore(), viscosity) < Friction.LAMINAR_LIMIT ? 1 : 1.8;
+    return reynoldsPerFlow * m < Friction.LAMINAR_LIMIT ? 1 : 1.8;
   }
 
   /** Pressure across the valve in the last solution [Pa]. */

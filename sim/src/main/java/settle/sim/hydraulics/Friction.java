@@ -46,10 +46,22 @@ public final class Friction {
     if (reynolds >= TURBULENT_LIMIT) {
       return colebrookWhite(reynolds, relativeRoughness);
     }
+    return blended(reynolds, colebrookWhite(TURBULENT_LIMIT, relativeRoughness));
+  }
+
+  /**
+   * Darcy factor between laminar and turbulent flow: straight between the two limits.
+   *
+   * @param reynolds Re [1], from {@link #LAMINAR_LIMIT} to {@link #TURBULENT_LIMIT}
+   * @param turbulentFactor f at {@link #TURBULENT_LIMIT} [1]
+   * @return f [1]
+   */
+  static double blended(double reynolds, double turbulentFactor) {
     double laminar = 64 / LAMINAR_LIMIT;
-    double turbulent = colebrookWhite(TURBULENT_LIMIT, relativeRoughness);
     return laminar
-        + (turbulent - laminar) * (reynolds - LAMINAR_LIMIT) / (TURBULENT_LIMIT - LAMINAR_LIMIT);
+        + (turbulentFactor - laminar)
+            * (reynolds - LAMINAR_LIMIT)
+            / (TURBULENT_LIMIT - LAMINAR_LIMIT);
   }
 
   /**
@@ -61,9 +73,22 @@ public final class Friction {
    * @return f [1]
    */
   public static double colebrookWhite(double reynolds, double relativeRoughness) {
+    double x = colebrookRoot(reynolds, relativeRoughness, 7); // f = 0.02, the middle of the range
+    return 1 / (x * x);
+  }
+
+  /**
+   * 1/sqrt(f) of turbulent flow by Colebrook and White.
+   *
+   * @param reynolds Re [1]
+   * @param relativeRoughness k/D [1]
+   * @param guess where to begin, > 0
+   * @return 1/sqrt(f) [1]
+   */
+  static double colebrookRoot(double reynolds, double relativeRoughness, double guess) {
     double rough = relativeRoughness / 3.7;
     double viscous = 2.51 / reynolds;
-    double x = 7; // f = 0.02, the middle of the range
+    double x = guess;
     for (int iteration = 0; iteration < 30; iteration++) {
       double argument = rough + viscous * x;
       double residual = x + 2 * Math.log10(argument);
@@ -73,7 +98,7 @@ public final class Friction {
         break;
       }
     }
-    return 1 / (x * x);
+    return x;
   }
 
   /**

@@ -389,6 +389,9 @@ public final class ValveStepper {
       double away = Math.max(Math.max(position[i] - shut, open - position[i]) - play[i], 0);
       double travel = share * (throttled + NEAR_SHUT) + away / 2;
       longest = Math.min(longest, travel / Math.max(speed, 1e-12));
+      // At a turning point the head stands still; what it senses does not.
+      double turning = Math.abs(drift[i]) / (2 * lag[i]);
+      longest = Math.min(longest, Math.sqrt(travel / Math.max(turning, 1e-15)));
     }
     return longest;
   }

@@ -239,4 +239,35 @@ public final class SampleHouses {
             55);
     return new Boiler("boiler", 18_000, 5_000, 60, 5, 30_000, 60, 180, 180, 1.5, efficiency);
   }
+
+  /** Two rooms one above the other, otherwise as {@link #eightRooms}. */
+  public static House twoRooms(double days, Source source) {
+    House whole = eightRooms(days, source);
+    List<Room> rooms = List.of(whole.rooms().get(0), whole.rooms().get(4));
+    List<String> names = rooms.stream().map(Room::name).toList();
+    List<Partition> between =
+        whole.partitions().stream()
+            .filter(p -> names.contains(p.firstRoom()) && names.contains(p.secondRoom()))
+            .toList();
+    List<Arrangement> arrangements = new ArrayList<>();
+    for (Arrangement a : whole.arrangements()) {
+      arrangements.add(
+          new Arrangement(
+              a.name(), a.branches().stream().filter(b -> names.contains(b.room())).toList()));
+    }
+    return new House(
+        "two rooms",
+        whole.designOutdoor(),
+        whole.weather(),
+        rooms,
+        between,
+        List.of(),
+        arrangements,
+        whole.water(),
+        whole.pump(),
+        whole.source(),
+        whole.control(),
+        whole.wantTolerance(),
+        whole.run());
+  }
 }
