@@ -8,7 +8,6 @@ import java.util.List;
 import settle.scenarios.document.DocumentException;
 import settle.scenarios.document.Position;
 import settle.scenarios.document.YamlDocument;
-import settle.scenarios.format.DefinitionKeys;
 import settle.scenarios.format.Findings;
 import settle.scenarios.format.Value;
 
@@ -30,7 +29,7 @@ public final class Catalogue {
 
   public static final String INNER_FLOOR = "timber intermediate floor";
 
-  private static final List<String> FILES = List.of("fabric.yaml", "emitters.yaml", "plant.yaml");
+  static final List<String> FILES = List.of("fabric.yaml", "emitters.yaml", "plant.yaml");
 
   private Catalogue() {}
 
@@ -51,21 +50,60 @@ public final class Catalogue {
   private static Definitions read() {
     Definitions all = new Definitions();
     for (String file : FILES) {
-      Findings findings = new Findings(file);
-      try {
-        Value root = new Value("", YamlDocument.parse(resource(file)), Position.START, findings);
-        all = DefinitionsReader.read(root.section(DefinitionKeys.CATALOGUE_TABLE), all);
-      } catch (DocumentException e) {
-        throw new IllegalStateException(file + ": " + e.getMessage(), e);
-      }
-      if (findings.problemCount() > 0) {
-        throw new IllegalStateException(findings.problems().get(0).toString());
-      }
+      cut(resource(file), all);
     }
     return all;
   }
 
-  private static String resource(String file) {
+  /**
+   * Cuts a file into its definitions without reading them. The files are ordinary YAML, laid out
+   * one way: sections at the margin, names two spaces in, no aliases from one definition to
+   * another. A test reads them whole and compares.
+   */
+  private static void cut(String text, Definitions all) {
+    String section = "";
+    StringBuilder definition = new StringBuilder();
+    for (String line : text.split("\n")) {
+      boolean heading = startsAt(0, line);
+      if (heading || startsAt(2, line)) {
+        add(section, definition.toString(), all);
+        definition.setLength(0);
+      }
+      if (heading) {
+        section = line.strip().replace(":", "");
+      } else {
+        definition.append(line).append('\n');
+      }
+    }
+    add(section, definition.toString(), all);
+  }
+
+  private static boolean startsAt(int indent, String line) {
+    return line.length() > indent
+        && line.substring(0, indent).isBlank()
+        && line.charAt(indent) != ' '
+        && line.charAt(indent) != '#';
+  }
+
+  private static void add(String section, String definition, Definitions all) {
+    if (!startsAt(2, definition)) {
+      return; // comments before the first
+    }
+    String name = definition.substring(0, definition.indexOf(':')).strip();
+    DefinitionsReader.addUnread(
+        section, name, () -> parsed(section, definition).named(name).get(name), all);
+  }
+
+  private static Value parsed(String section, String definition) {
+    try {
+      return new Value(
+          section, YamlDocument.parse(definition), Position.START, new Findings(section));
+    } catch (DocumentException e) {
+      throw new IllegalStateException(section + ": " + e.getMessage(), e);
+    }
+  }
+
+  static String resource(String file) {
     try (InputStream in = Catalogue.class.getResourceAsStream(file)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {

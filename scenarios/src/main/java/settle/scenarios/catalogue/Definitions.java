@@ -1,31 +1,38 @@
 package settle.scenarios.catalogue;
 
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Everything that can be used by name, kind by kind, in the order in which it was defined. */
 public final class Definitions {
 
-  final Map<String, Material> materials = new LinkedHashMap<>();
-  final Map<String, MakeUp> constructions = new LinkedHashMap<>();
-  final Map<String, Glazing> glazing = new LinkedHashMap<>();
-  final Map<String, EmitterType> emitters = new LinkedHashMap<>();
-  final Map<String, PipeType> pipes = new LinkedHashMap<>();
-  final Map<String, ValveType> valves = new LinkedHashMap<>();
-  final Map<String, BoilerType> boilers = new LinkedHashMap<>();
+  final Shelf<Material> materials;
+  final Shelf<MakeUp> constructions;
+  final Shelf<Glazing> glazing;
+  final Shelf<EmitterType> emitters;
+  final Shelf<PipeType> pipes;
+  final Shelf<ValveType> valves;
+  final Shelf<BoilerType> boilers;
 
-  Definitions() {}
+  Definitions() {
+    materials = new Shelf<>();
+    constructions = new Shelf<>();
+    glazing = new Shelf<>();
+    emitters = new Shelf<>();
+    pipes = new Shelf<>();
+    valves = new Shelf<>();
+    boilers = new Shelf<>();
+  }
 
   /** Everything that another one has, to which more is added. */
   Definitions(Definitions other) {
-    materials.putAll(other.materials);
-    constructions.putAll(other.constructions);
-    glazing.putAll(other.glazing);
-    emitters.putAll(other.emitters);
-    pipes.putAll(other.pipes);
-    valves.putAll(other.valves);
-    boilers.putAll(other.boilers);
+    materials = new Shelf<>(other.materials);
+    constructions = new Shelf<>(other.constructions);
+    glazing = new Shelf<>(other.glazing);
+    emitters = new Shelf<>(other.emitters);
+    pipes = new Shelf<>(other.pipes);
+    valves = new Shelf<>(other.valves);
+    boilers = new Shelf<>(other.boilers);
   }
 
   /** Materials by name. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import settle.scenarios.format.DefinitionKeys;
 import settle.scenarios.format.Form;
 import settle.scenarios.format.Key;
@@ -42,7 +43,7 @@ public final class DefinitionsReader {
   /**
    * Reads the definitions of a section and adds them to others.
    *
-   * @param section a scenario, or a file of the catalogue
+   * @param section a scenario, or a whole file of the catalogue
    * @param others what there is already; not modified
    * @return both
    */
@@ -57,6 +58,36 @@ public final class DefinitionsReader {
     reader.add(section, DefinitionKeys.VALVES, all.valves, reader::valve);
     reader.add(section, DefinitionKeys.BOILERS, all.boilers, reader::boiler);
     return all;
+  }
+
+  /**
+   * Adds one definition that is read when it is first asked for.
+   *
+   * @param section key of the section it stands in
+   * @param name its name
+   * @param value gives what stands under the name
+   * @param all what it is added to
+   */
+  static void addUnread(String section, String name, Supplier<Value> value, Definitions all) {
+    DefinitionsReader reader = new DefinitionsReader(all);
+    Supplier<Entry> entry = () -> new Entry(name, value.get());
+    if (section.equals(DefinitionKeys.MATERIALS.name())) {
+      all.materials.putUnread(name, () -> reader.material(entry.get()));
+    } else if (section.equals(DefinitionKeys.CONSTRUCTIONS.name())) {
+      all.constructions.putUnread(name, () -> reader.construction(entry.get()));
+    } else if (section.equals(DefinitionKeys.GLAZINGS.name())) {
+      all.glazing.putUnread(name, () -> reader.glazing(entry.get()));
+    } else if (section.equals(DefinitionKeys.EMITTERS.name())) {
+      all.emitters.putUnread(name, () -> reader.emitter(entry.get()));
+    } else if (section.equals(DefinitionKeys.PIPES.name())) {
+      all.pipes.putUnread(name, () -> reader.pipe(entry.get()));
+    } else if (section.equals(DefinitionKeys.VALVES.name())) {
+      all.valves.putUnread(name, () -> reader.valve(entry.get()));
+    } else if (section.equals(DefinitionKeys.BOILERS.name())) {
+      all.boilers.putUnread(name, () -> reader.boiler(entry.get()));
+    } else {
+      throw new IllegalArgumentException("no section '" + section + "' in a catalogue");
+    }
   }
 
   /** A defined thing under its name. */

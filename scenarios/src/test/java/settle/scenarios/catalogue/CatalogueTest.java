@@ -7,6 +7,13 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import settle.scenarios.document.Node;
+import settle.scenarios.document.Position;
+import settle.scenarios.document.YamlDocument;
+import settle.scenarios.format.DefinitionKeys;
+import settle.scenarios.format.Findings;
+import settle.scenarios.format.Section;
+import settle.scenarios.format.Value;
 import settle.sim.emitter.PlainPlate;
 import settle.sim.fabric.Facing;
 import settle.sim.source.BoilerEfficiency;
@@ -30,6 +37,37 @@ class CatalogueTest {
   void uValuesFollowFromTheLayers(String name, Facing facing, double expected) {
     assertThat(CATALOGUE.constructions().get(name).construction(facing).uValue(facing))
         .isCloseTo(expected, within(0.006 * expected));
+  }
+
+  /** What is read piece by piece when it is asked for is what the files say as a whole. */
+  @Test
+  void theFilesAreCutWhereTheyShould() throws Exception {
+    Definitions whole = new Definitions();
+    for (String file : Catalogue.FILES) {
+      Findings findings = new Findings(file);
+      Node text = YamlDocument.parse(Catalogue.resource(file));
+      Section section =
+          new Value("", text, Position.START, findings).section(DefinitionKeys.CATALOGUE_TABLE);
+      whole = DefinitionsReader.read(section, whole);
+      assertThat(findings.problems()).isEmpty();
+      assertThat(findings.warnings()).isEmpty();
+    }
+    assertThat(List.copyOf(CATALOGUE.materials().values()))
+        .isEqualTo(List.copyOf(whole.materials().values()));
+    assertThat(List.copyOf(CATALOGUE.constructions().values()))
+        .isEqualTo(List.copyOf(whole.constructions().values()));
+    assertThat(List.copyOf(CATALOGUE.glazing().values()))
+        .isEqualTo(List.copyOf(whole.glazing().values()));
+    assertThat(List.copyOf(CATALOGUE.emitters().values()))
+        .isEqualTo(List.copyOf(whole.emitters().values()));
+    assertThat(List.copyOf(CATALOGUE.pipes().values()))
+        .isEqualTo(List.copyOf(whole.pipes().values()));
+    assertThat(List.copyOf(CATALOGUE.valves().values()))
+        .isEqualTo(List.copyOf(whole.valves().values()));
+    // Efficiency tables are arrays, which records compare by identity.
+    assertThat(List.copyOf(CATALOGUE.boilers().values()))
+        .usingRecursiveComparison()
+        .isEqualTo(List.copyOf(whole.boilers().values()));
   }
 
   @Test
