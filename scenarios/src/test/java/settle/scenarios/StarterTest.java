@@ -27,10 +27,10 @@ class StarterTest {
   void theCommentsCanBeTakenUp() throws Exception {
     String text =
         Starter.text()
-            .replace("  boiler: condensing boiler 12 kW\n  flow temperature: 65 °C\n", "")
+            .replace("  boiler: condensing boiler 12 kW\n  flow temperature: 70 °C\n", "")
             .replace("  #   fixed flow", "  fixed flow")
             .replaceAll("(?m)^  #   (emitters:|  my skirting.*|                .*)$", "$1")
-            .replace("emitter: skirting 140, length: 4.9 m", "emitter: my skirting, length: 4.9 m");
+            .replace("emitter: skirting 140, length: 6.1 m", "emitter: my skirting, length: 6.1 m");
     Scenario scenario = read(text);
     assertThat(scenario.warnings()).isEmpty();
     assertThat(scenario.house().source().flowSetPoint()).isEqualTo(45);
