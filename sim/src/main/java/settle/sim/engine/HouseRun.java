@@ -38,10 +38,10 @@ public final class HouseRun {
    * Share of its distance from shut that a throttling head may travel in a step [-]; the error of
    * held openings falls with its square.
    */
-  private static final double HEAD_TRAVEL = 0.1;
+  private static final double HEAD_TRAVEL = 0.2;
 
   /** Error of a room's air temperature that holding its heat over a step may cause [K]. */
-  private static final double HELD_HEAT_ERROR = 0.005;
+  private static final double HELD_HEAT_ERROR = 0.0025;
 
   /**
    * Agreement asked of the flow temperature between source and emitters [K]; what is left is
@@ -52,14 +52,14 @@ public final class HouseRun {
   /**
    * Agreement asked of each emitter's reference temperature [K]: 0.01 K moves its output by 0.03 %.
    */
-  private static final double REFERENCE_AGREEMENT = 0.01;
+  private static final double REFERENCE_AGREEMENT = 0.005;
 
   private static final int MOST_ROUNDS = 12;
 
   /**
    * Agreement asked of the opening held with the one the head really takes, as a share of it [-].
    */
-  private static final double OPENING_AGREEMENT = 0.01;
+  private static final double OPENING_AGREEMENT = 0.003;
 
   private static final int MOST_CORRECTIONS = 3;
 

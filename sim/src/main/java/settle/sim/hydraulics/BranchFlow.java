@@ -3,30 +3,48 @@ package settle.sim.hydraulics;
 /**
  * Flow through one branch: valve, lockshield and pipe in series under a given pressure.
  *
- * <p>dp = (1/K_v² + 1/K_ls²)(3600 m/rho)² rho/1000 bar + pipe(m) + zeta rho v²/2. The sum rises
- * with m, so there is one flow; it is found by Newton's method from the last one, to 1e-12 of
- * itself.
+ * <pre>
+ *   p = R m² + f(Re) B m²,   R = resistance of valves and fittings, B = L/(2 D rho A²), Re = c m
+ * </pre>
+ *
+ * <p>The sum rises with m, so there is one flow, and the losses at the ends of the laminar and the
+ * turbulent range tell which law f follows there (see {@link Friction}):
+ *
+ * <ul>
+ *   <li>laminar, f = 64/Re: a quadratic in m;
+ *   <li>between, f straight in Re: a cubic in m, by Newton's method;
+ *   <li>turbulent: with x = 1/sqrt(f), m = sqrt(p/(R + B/x²)) turns Colebrook's equation into one
+ *       unknown, x + 2 log10(k/(3.7 D) + 2.51 x/(c m(x))) = 0, by Newton's method.
+ * </ul>
+ *
+ * <p>All of them to rounding.
  */
 public final class BranchFlow {
 
   private static final int MOST_STEPS = 60;
+  private static final double LN10 = Math.log(10);
 
+  // Model
   private final double density;
   private final double lockshieldKv;
   private final double fittingsResistance;
-  private final double relativeRoughness;
+  private final double frictionResistance;
   private final double reynoldsPerFlow;
-  private final double laminarDrop;
-  private final double turbulentDrop;
-  private final double limitFactor;
+  private final double rough;
+  private final double laminarFlow;
+  private final double turbulentFlow;
+  private final double laminarFactor;
+  private final double turbulentFactor;
+  private final double factorSlope;
 
-  // 1/sqrt(f) last found: where the next search begins
-  private double root = 7;
-
+  // Last solution
   private double flow;
   private double lastKv = -1;
   private double lastPressure;
   private double valveDrop;
+
+  /** 1/sqrt(f) of the last turbulent solution, from which the next one starts. */
+  private double inverseRoot;
 
   /**
    * @param pipe the branch pipe
@@ -39,19 +57,16 @@ public final class BranchFlow {
     lockshieldKv = lockshield.kv();
     double area = Math.PI * pipe.bore() * pipe.bore() / 4;
     fittingsResistance = pipe.fittings() / (2 * density * area * area);
-    relativeRoughness = pipe.roughness() / pipe.bore();
+    frictionResistance = pipe.length() / pipe.bore() / (2 * density * area * area);
     reynoldsPerFlow = Friction.reynolds(1, pipe.bore(), viscosity);
-    laminarDrop =
-        pipe.length()
-            * Friction.pressureGradient(
-                0.5 * Friction.LAMINAR_LIMIT / reynoldsPerFlow,
-                pipe.bore(),
-                pipe.roughness(),
-                density,
-                viscosity)
-            / (0.5 * Friction.LAMINAR_LIMIT / reynoldsPerFlow);
-    turbulentDrop = pipe.length() / pipe.bore() / (2 * density * area * area);
-    limitFactor = Friction.colebrookWhite(Friction.TURBULENT_LIMIT, relativeRoughness);
+    rough = pipe.roughness() / pipe.bore() / 3.7;
+    laminarFlow = Friction.LAMINAR_LIMIT / reynoldsPerFlow;
+    turbulentFlow = Friction.TURBULENT_LIMIT / reynoldsPerFlow;
+    double relativeRoughness = pipe.roughness() / pipe.bore();
+    laminarFactor = Friction.darcyFactor(Friction.LAMINAR_LIMIT, relativeRoughness);
+    turbulentFactor = Friction.darcyFactor(Friction.TURBULENT_LIMIT, relativeRoughness);
+    factorSlope = (turbulentFactor - laminarFactor) / (turbulentFlow - laminarFlow);
+    inverseRoot = 1 / Math.sqrt(turbulentFactor);
   }
 
   /**
@@ -73,46 +88,61 @@ public final class BranchFlow {
       valveDrop = kv == 0 ? pressure : 0;
       return 0;
     }
-    double unhindered = FlowCoefficient.massFlow(pressure, series, density);
-    double resistance = pressure / (unhindered * unhindered) + fittingsResistance;
-    double m = flow > 0 && flow < unhindered ? flow : unhindered;
+    double resistance = FlowCoefficient.pressureDrop(1, series, density) + fittingsResistance;
+    if (pressure <= (resistance + laminarFactor * frictionResistance) * laminarFlow * laminarFlow) {
+      flow = laminar(resistance, pressure);
+    } else if (pressure
+        >= (resistance + turbulentFactor * frictionResistance) * turbulentFlow * turbulentFlow) {
+      flow = turbulent(resistance, pressure);
+    } else {
+      flow = between(resistance, pressure);
+    }
+    valveDrop = FlowCoefficient.pressureDrop(flow, kv, density);
+    return flow;
+  }
+
+  /** R m² + (64 B/c) m = p. */
+  private double laminar(double resistance, double pressure) {
+    double half = 32 * frictionResistance / reynoldsPerFlow;
+    return pressure / (half + Math.sqrt(half * half + resistance * pressure));
+  }
+
+  /** (R + (f_1 + s (m - m_1)) B) m² = p. */
+  private double between(double resistance, double pressure) {
+    double cubic = factorSlope * frictionResistance;
+    double square = resistance + (laminarFactor - factorSlope * laminarFlow) * frictionResistance;
+    double m = flow > laminarFlow && flow < turbulentFlow ? flow : turbulentFlow;
     for (int i = 0; i < MOST_STEPS; i++) {
-      double friction = friction(m);
-      double excess = resistance * m * m + friction - pressure;
-      double slope = 2 * resistance * m + frictionOrder(m) * friction / m;
-      double step = excess / slope;
-      m = Math.max(m - step, m / 10);
-      if (Math.abs(step) < 1e-11 * m) {
+      double excess = (square + cubic * m) * m * m - pressure;
+      double step = excess / ((2 * square + 3 * cubic * m) * m);
+      m -= step;
+      if (Math.abs(step) < 1e-13 * m) {
         break;
       }
     }
-    flow = m;
-    valveDrop = FlowCoefficient.pressureDrop(m, kv, density);
     return m;
   }
 
-  /**
-   * Pressure lost in the pipe's straight length at a flow above 0: {@link
-   * Friction#pressureGradient} with what repeats kept.
-   */
-  private double friction(double m) {
-    double reynolds = reynoldsPerFlow * m;
-    if (reynolds <= Friction.LAMINAR_LIMIT) {
-      return laminarDrop * m;
+  /** d(x/m)/dx = (1 - B m²/(p x²))/m, since m falls as f, and so 1/x², rises. */
+  private double turbulent(double resistance, double pressure) {
+    double x = inverseRoot;
+    double m = 0;
+    for (int i = 0; i < MOST_STEPS; i++) {
+      double friction = frictionResistance / (x * x);
+      double total = resistance + friction;
+      m = Math.sqrt(pressure / total);
+      double viscous = 2.51 / (reynoldsPerFlow * m);
+      double argument = rough + viscous * x;
+      double residual = x + 2 / LN10 * Math.log(argument);
+      double slope = 1 + 2 / LN10 * viscous * (1 - friction / total) / argument;
+      double step = residual / slope;
+      x -= step;
+      if (Math.abs(step) < 1e-12 * x) {
+        break;
+      }
     }
-    double factor;
-    if (reynolds < Friction.TURBULENT_LIMIT) {
-      factor = Friction.blended(reynolds, limitFactor);
-    } else {
-      root = Friction.colebrookRoot(reynolds, relativeRoughness, root);
-      factor = 1 / (root * root);
-    }
-    return factor * turbulentDrop * m * m;
-  }
-
-  /** About d ln(dp)/d ln(m) of the pipe: 1 where laminar, nearly 2 above. */
-  private double frictionOrder(double m) {
-    return reynoldsPerFlow * m < Friction.LAMINAR_LIMIT ? 1 : 1.8;
+    inverseRoot = x;
+    return Math.sqrt(pressure / (resistance + frictionResistance / (x * x)));
   }
 
   /** Pressure across the valve in the last solution [Pa]. */

@@ -36,7 +36,7 @@ public final class ValveStepper {
    * Added to a head's distance from shut where steps are chosen, so that they stay finite at the
    * seat [K].
    */
-  private static final double NEAR_SHUT = 0.15;
+  private static final double NEAR_SHUT = 0.3;
 
   // Model
   private final int count;

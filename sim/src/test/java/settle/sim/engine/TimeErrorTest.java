@@ -20,11 +20,8 @@ import settle.sim.reference.ContinuousHouse;
  *
  * <p>Budgets: 0.02 K in air and operative temperature outside ten minutes after a programme or gain
  * changes, 0.05 K inside; 0.2 K in return temperature outside, once a front has passed and while
- * more than a twentieth of the design flow runs. While heads swing about the set-back temperature a
- * small error of phase builds up, swing by swing, and two budgets are missed: the return of
- * skirting by 0.03 K, and with radiators air and operative temperature by 0.03 K. That is stated
- * here as bounds of their own, not hidden; at a constant 10 s step the radiators stay within 0.001
- * K.
+ * more than a twentieth of the design flow runs. The worst moments are heads that swing about the
+ * set-back temperature: a small error of phase builds up, swing by swing.
  */
 class TimeErrorTest {
 
@@ -38,7 +35,7 @@ class TimeErrorTest {
     assertThat(worst[1]).as("operative, outside [K]").isLessThan(0.02);
     assertThat(worst[2]).as("air, inside [K]").isLessThan(0.05);
     assertThat(worst[3]).as("operative, inside [K]").isLessThan(0.05);
-    assertThat(worst[4]).as("return, outside, heads swinging [K]").isLessThan(0.25);
+    assertThat(worst[4]).as("return, outside [K]").isLessThan(0.2);
   }
 
   @Test
