@@ -1,12 +1,10 @@
 package settle.sim.engine;
 
-import java.util.ArrayList;
 import java.util.List;
 import settle.sim.control.CallForHeat;
 import settle.sim.control.Control;
 import settle.sim.control.Timetable;
 import settle.sim.emitter.EmitterStepper;
-import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.hydraulics.BranchFlow;
@@ -63,9 +61,6 @@ public final class HouseRun {
 
   private static final int MOST_CORRECTIONS = 3;
 
-  /** Points at which a profile is kept. */
-  private static final int PROFILE_POINTS = 101;
-
   // Model
   private final HouseModel model;
   private final House house;
@@ -115,7 +110,7 @@ public final class HouseRun {
   private double returnTemperature;
 
   private int startsBeforeRecording;
-  private final List<Profile> profiles = new ArrayList<>();
+  private final ProfileKeeper profiles;
   private Recorder recorder;
 
   /**
@@ -161,6 +156,9 @@ public final class HouseRun {
     pumpUntil = Double.NEGATIVE_INFINITY;
     flowTemperature = start;
     returnTemperature = start;
+    profiles =
+        new ProfileKeeper(
+            model.arrangement.branches(), firstCall(), settings.profileTimes(), settings.length());
     storedAtStart = roomStepper.stored();
     waterStoredAtStart = waterStored();
     sourceStoredAtStart = source.stored();
@@ -174,8 +172,6 @@ public final class HouseRun {
    *     time
    */
   public void run() {
-    double[] marks = profileMarks();
-    int mark = 0;
     recorder =
         new Recorder(
             model.roomNames(),
@@ -190,19 +186,13 @@ public final class HouseRun {
         atEvent();
       }
       double stop = Math.min(nextEvent, time < -1e-6 ? Math.min(0, end) : end);
-      if (mark < marks.length) {
-        stop = Math.min(stop, marks[mark]);
-      }
-      step(stop);
+      step(Math.min(stop, profiles.nextMark()));
       if (Math.abs(time) < 1e-6) {
         beginRecording();
       } else if (time > 0) {
         record();
       }
-      while (mark < marks.length && time >= marks[mark] - 1e-6) {
-        keepProfiles(marks[mark]);
-        mark++;
-      }
+      profiles.keepDue(time, emitters);
     }
   }
 
@@ -451,40 +441,6 @@ public final class HouseRun {
   }
 
   /**
-   * Instants at which profiles are kept: so long after the first call for heat, the start and the
-   * end included where they fit.
-   */
-  private double[] profileMarks() {
-    double first = firstCall();
-    if (Double.isNaN(first)) {
-      return new double[0];
-    }
-    return settings.profileTimes().stream()
-        .mapToDouble(since -> first + since)
-        .filter(at -> at > 0 && at <= settings.length())
-        .sorted()
-        .toArray();
-  }
-
-  private void keepProfiles(double at) {
-    double[] shares = new double[PROFILE_POINTS];
-    for (int i = 0; i < PROFILE_POINTS; i++) {
-      shares[i] = i / (PROFILE_POINTS - 1.0);
-    }
-    for (int b = 0; b < branches; b++) {
-      double[] temperatures = new double[PROFILE_POINTS];
-      emitters[b].profile(shares, temperatures);
-      double[] positions = shares.clone();
-      if (model.arrangement.branches().get(b).emitter() instanceof PerimeterEmitter perimeter) {
-        for (int i = 0; i < PROFILE_POINTS; i++) {
-          positions[i] *= perimeter.length();
-        }
-      }
-      profiles.add(new Profile(b, at - firstCall(), positions, temperatures));
-    }
-  }
-
-  /**
    * First instant from 0 on at which a heated room's programme is at its day value [s]; not a
    * number if none is within the run.
    */
@@ -521,7 +477,7 @@ public final class HouseRun {
 
   /** Temperatures along the emitters that were kept. */
   public List<Profile> profiles() {
-    return List.copyOf(profiles);
+    return profiles.profiles();
   }
 
   /** Number of steps taken. */

@@ -1,0 +1,2 @@
+/** Programmes over time and how they act on the plant. */
+package settle.sim.control;

@@ -1,0 +1,19 @@
+/**
+ * How a prepared house is run: one step after another, short after a switch, long in between.
+ *
+ * <p>{@link settle.sim.engine.HouseModel} turns names into positions once; {@link
+ * settle.sim.engine.HouseRun} owns the state and goes through the stages of a step; {@link
+ * settle.sim.engine.Simulation} runs a house and has its figures read; {@link
+ * settle.sim.engine.SettledHouse} finds where it comes to rest, without running it.
+ *
+ * <table>
+ * <caption>Stages of a step, and what each costs and assumes</caption>
+ * <tr><td>call for heat</td><td>decided on what was seen at the step's start</td></tr>
+ * <tr><td>heads, flows</td><td>openings the heads are about to take, then the flow of each branch</td></tr>
+ * <tr><td>source, emitters</td><td>brought into agreement by the secant method, each tried from its accepted state</td></tr>
+ * <tr><td>links between rooms</td><td>implicit in their mean temperatures</td></tr>
+ * <tr><td>heads again</td><td>with what they really felt; where the opening comes out otherwise, once more from the flows</td></tr>
+ * <tr><td>rooms</td><td>exact for heats held at their mean</td></tr>
+ * </table>
+ */
+package settle.sim.engine;

@@ -1,0 +1,2 @@
+/** Figures read off a run: the definition of everything that is reported. */
+package settle.sim.result;
