@@ -139,7 +139,9 @@ public final class PlugFlow implements EmitterStepper {
       double from = passed;
       passed += size[i];
       double stay = Math.min(passed, length) - from;
-      if (stay >= size[i] * (1 - 1e-12)) {
+      // Sizes add up to the length only to rounding; without flow nothing leaves, whatever their
+      // sum.
+      if (moved == 0 || stay >= size[i] * (1 - 1e-12)) {
         pushAged(size[i], yu, yl, wu, wl, growth);
         position += size[i];
         continue;
