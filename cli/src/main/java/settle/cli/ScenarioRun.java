@@ -60,6 +60,8 @@ final class ScenarioRun {
    * @return exit status
    * @throws Failure if the scenario is wrong, a model cannot be solved, or a file cannot be written
    */
+  @SuppressWarnings(
+      "FutureReturnValueIgnored") // preparing only saves time; drawing would fail by itself
   int execute(Choice choice) throws Failure {
     if (options.out() != null) {
       CompletableFuture.runAsync(Charts::prepare);

@@ -139,9 +139,9 @@ public final class PlugFlow implements EmitterStepper {
       double from = passed;
       passed += size[i];
       double stay = Math.min(passed, length) - from;
-      // Sizes add up to the length only to rounding; without flow nothing leaves, whatever their
-      // sum.
-      if (moved == 0 || stay >= size[i] * (1 - 1e-12)) {
+      // Sizes add up to the length only to rounding, which is to be measured against the length: a
+      // sliver's own size drowns in it. Without flow nothing leaves, whatever their sum.
+      if (moved == 0 || passed <= length * (1 + 1e-12)) {
         pushAged(size[i], yu, yl, wu, wl, growth);
         position += size[i];
         continue;

@@ -37,4 +37,22 @@ class PlugFlowStandstillTest {
       }
     }
   }
+
+  /**
+   * A sliver let in by a nearly shut valve is wholly inside when the water moves on: the path holds
+   * its length of water, so no more heat than that much of the hottest.
+   */
+  @Test
+  void aSliverAtTheInletDoesNotMultiplyTheWater() {
+    Random random = new Random(2);
+    for (int run = 0; run < 500; run++) {
+      PlugFlow path = new PlugFlow(LENGTH, CAPACITY, 9.7, 1.28, 30);
+      for (int step = 0; step < 20; step++) {
+        double moved = (step % 2 == 0 ? 1e-7 : 0.3) * random.nextDouble();
+        path.attempt(10, moved / 10 * CAPACITY, 70, 20);
+        path.accept();
+        assertThat(path.stored()).isBetween(20 * CAPACITY * LENGTH, 70 * CAPACITY * LENGTH);
+      }
+    }
+  }
 }
