@@ -3,6 +3,7 @@ package settle.sim.emitter;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** Invariants of the moving water; its figures are in the validation table. */
@@ -34,6 +35,28 @@ class PlugFlowTest {
     run.attempt(1200, 0, INLET, REFERENCE);
     run.accept();
     return run;
+  }
+
+  /**
+   * Slivers of water far down the path: what leaves is never hotter or colder than anything there
+   * is, and no more leaves than enters.
+   */
+  @Test
+  void sliversOfWaterLeaveAsTheyCame() {
+    PlugFlow run = coldRun();
+    Random random = new Random(7);
+    double hottest = REFERENCE;
+    for (int i = 0; i < 5000; i++) {
+      double share = Math.pow(10, -7 + 6 * random.nextDouble());
+      double inlet = 20 + 50 * random.nextDouble();
+      hottest = Math.max(hottest, inlet);
+      double before = run.stored();
+      run.attempt(10, CAPACITY * share / 10, inlet, REFERENCE);
+      assertThat(run.meanReturn()).isBetween(REFERENCE - 1e-6, hottest + 1e-6);
+      assertThat(run.emitted()).isGreaterThanOrEqualTo(-1e-6 * before);
+      run.accept();
+      assertThat(run.stored()).isBetween(CAPACITY * REFERENCE * (1 - 1e-9), CAPACITY * hottest);
+    }
   }
 
   /**
