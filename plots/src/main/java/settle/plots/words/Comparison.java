@@ -6,6 +6,7 @@ import java.util.Optional;
 import settle.sim.house.House;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RunResult;
+import settle.sim.study.UnequalPair;
 
 /**
  * Several arrangements side by side: which settles better and why ({@link Criterion} says what
@@ -81,7 +82,7 @@ public record Comparison(House house, List<RunResult> results) {
       return Optional.empty();
     }
     List<String> unlike =
-        settle.sim.study.Comparison.unequalPairs(house).stream()
+        UnequalPair.in(house).stream()
             .map(
                 p ->
                     p.room()
@@ -100,7 +101,7 @@ public record Comparison(House house, List<RunResult> results) {
     }
     return Optional.of(
         "Not a fair pair: rated outputs (75/65/20) differ by more than "
-            + Quantities.share(settle.sim.study.Comparison.FAIR_DIFFERENCE)
+            + Quantities.share(UnequalPair.FAIR_DIFFERENCE)
             + " in "
             + Listing.of(unlike)
             + ". Part of the difference seen is size, not kind of emitter.");

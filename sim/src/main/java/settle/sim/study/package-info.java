@@ -1,4 +1,5 @@
 /**
- * Questions that take more than one run: comparing arrangements, estimating the numerical error.
+ * Questions beyond a single run: whether arrangements are a fair pair, estimating the numerical
+ * error.
  */
 package settle.sim.study;
