@@ -3,6 +3,7 @@ package settle.plots;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import settle.sim.control.Control;
 import settle.sim.control.Timetable;
@@ -11,16 +12,19 @@ import settle.sim.emitter.PanelEmitter;
 import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.house.WaterProperties;
+import settle.sim.hydraulics.Balance;
+import settle.sim.hydraulics.ConstantPump;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.Pipe;
-import settle.sim.hydraulics.Pump;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
+import settle.sim.result.CyclingFigures;
 import settle.sim.result.EnergyLedger;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.Profile;
@@ -29,6 +33,7 @@ import settle.sim.result.RunResult;
 import settle.sim.room.Room;
 import settle.sim.source.Boiler;
 import settle.sim.source.BoilerEfficiency;
+import settle.sim.valve.RoomSensing;
 import settle.sim.valve.WaxValve;
 import settle.sim.weather.Weather;
 
@@ -58,9 +63,10 @@ public final class SyntheticRuns {
         List.of(),
         List.of(arrangement("skirting", list, true, 1), arrangement("radiators", list, false, 1)),
         WaterProperties.AT_50,
-        new Pump(20_000, 0.3),
+        Distribution.direct(new ConstantPump(20_000, 0.3)),
         boiler(),
-        new Control(Control.Setback.HEADS, list.get(0).name(), 0.5),
+        Optional.empty(),
+        Control.byHeads(),
         0.5,
         new RunSettings(16, 0, hours * HOUR, 10, 640, RunSettings.DEFAULT_PROFILE_TIMES));
   }
@@ -77,8 +83,9 @@ public final class SyntheticRuns {
         fair.airExchanges(),
         List.of(fair.arrangements().get(0), arrangement("radiators", fair.rooms(), false, 1.3)),
         fair.water(),
-        fair.pump(),
+        fair.distribution(),
         fair.source(),
+        fair.buffer(),
         fair.control(),
         fair.wantTolerance(),
         fair.run());
@@ -177,11 +184,13 @@ public final class SyntheticRuns {
                   0.5,
                   0.4,
                   0.8,
-                  WaxValve.Sensing.OPERATIVE),
+                  RoomSensing.OPERATIVE),
               new Lockshield("lockshield", 2, 0.6),
-              new Pipe("15 mm", 0.0136, 1.5e-6, 10, 5)));
+              Pipe.withoutDelay("15 mm", 0.0136, 1.5e-6, 10, 5),
+              null,
+              OptionalDouble.empty()));
     }
-    return new Arrangement(name, branches);
+    return new Arrangement(name, branches, false);
   }
 
   private static RunResult result(House house, int a, boolean cold) {
@@ -192,7 +201,7 @@ public final class SyntheticRuns {
     for (int i = 0; i < n; i++) {
       time[i] = 300.0 * i;
     }
-    double[][] columns = new double[Trace.columnCount(rooms, rooms)][n];
+    double[][] columns = new double[Trace.columnCount(rooms, rooms, 0)][n];
     double speed = a == 0 ? 1.2 : 2.0;
     double total = 0;
     List<RoomFigures> figures = new ArrayList<>();
@@ -267,6 +276,7 @@ public final class SyntheticRuns {
         new Trace(
             house.rooms().stream().map(Room::name).toList(),
             arrangement.branches().stream().map(b -> b.room() + ": " + b.emitter().name()).toList(),
+            List.of(),
             time,
             columns);
     return new RunResult(
@@ -279,14 +289,17 @@ public final class SyntheticRuns {
             52.4 + 6 * a,
             600,
             OptionalDouble.of(0.93 - 0.2 * a),
-            50,
-            1.1,
-            OptionalDouble.of(240),
+            new CyclingFigures(
+                50, 1.1, 4, OptionalDouble.of(240), 3600, 0, 0, 0.05, OptionalDouble.empty()),
             total * 3.6e6,
+            0,
             total * 4e6,
             0.3e6,
+            0,
             OptionalDouble.empty()),
-        new EnergyLedger(total * 3.6e6, 0, total * 3.5e6, 0, 0, total * 0.1e6, 0, 0, total * 3.6e6),
+        new Balance(false, 0, 0, 0, List.of(), List.of()),
+        new EnergyLedger(
+            total * 3.6e6, 0, total * 3.5e6, 0, 0, 0, 0, total * 0.1e6, 0, 0, total * 3.6e6),
         profiles(house, arrangement),
         CALL,
         !cold,

@@ -403,7 +403,8 @@ class ScenarioReaderTest {
     assertThat(house.arrangements().get(0).emitterKind()).isEqualTo(EmitterKind.MIXED);
     assertThat(house.source()).isInstanceOf(Boiler.class);
     assertThat(house.source().flowSetPoint()).isEqualTo(60);
-    assertThat(house.pump().head()).isCloseTo(1.5 * 9806.65, within(1e-9));
+    assertThat(house.distribution().pump().head(0, house.water().density()))
+        .isCloseTo(1.5 * 9806.65, within(1e-9));
   }
 
   @Test

@@ -16,6 +16,7 @@ import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.room.Room;
 import settle.sim.source.Boiler;
+import settle.sim.source.HeatPump;
 import settle.sim.source.Source;
 import settle.sim.valve.WaxValve;
 import settle.sim.weather.Weather;
@@ -40,8 +41,11 @@ public final class Inputs {
   public static List<Entry> of(House house, List<Arrangement> arrangements) {
     Inputs inputs = new Inputs();
     inputs.add("outdoor temperature", outdoor(house));
-    inputs.add("source", source(house.source()));
-    inputs.add("pump", Dimension.PRESSURE.show(house.pump().head()) + ", held constant");
+    inputs.add("source", source(house));
+    inputs.add(
+        "pump",
+        Dimension.PRESSURE.show(house.distribution().pump().head(0, house.water().density()))
+            + ", held constant");
     inputs.add("set-back by", setback(house.control()));
     for (Room room : house.rooms()) {
       inputs.add(room.name(), room(room));
@@ -88,22 +92,37 @@ public final class Inputs {
         + " on average over the run";
   }
 
-  private static String source(Source source) {
-    String text = source.name() + ", flow " + Quantities.setting(source.flowSetPoint());
+  private static String source(House house) {
+    Source source = house.source();
+    double flow = source.flowSetPoint();
+    String text = source.name() + ", flow " + Quantities.setting(flow);
     if (source instanceof Boiler boiler) {
-      text += ", " + Quantities.power(boiler.minimumPower()) + " to";
+      return text
+          + ", "
+          + Quantities.power(boiler.minimumPower())
+          + " to "
+          + Quantities.power(boiler.maximumPower());
     }
-    return Double.isInfinite(source.maximumPower())
-        ? text + ", power without limit"
-        : text
-            + (source instanceof Boiler ? " " : ", up to ")
-            + Quantities.power(source.maximumPower());
+    if (source instanceof HeatPump pump) {
+      return text
+          + ", "
+          + Quantities.power(pump.minimumPower(house.designOutdoor(), flow))
+          + " to "
+          + Quantities.power(pump.performance().capacity(house.designOutdoor(), flow))
+          + " at "
+          + Quantities.setting(house.designOutdoor())
+          + " outdoors";
+    }
+    double most = source.maximumPower(house.designOutdoor(), flow);
+    return text
+        + (Double.isInfinite(most) ? ", power without limit" : ", up to " + Quantities.power(most));
   }
 
   private static String setback(Control control) {
     return switch (control.setback()) {
       case HEADS -> "the valves' heads, room by room";
       case SOURCE -> "source and pump, after " + control.referenceRoom();
+      case OFF -> "source and pump, off but for frost";
     };
   }
 

@@ -81,7 +81,7 @@ public final class ResultJson {
     number(json, "returnMeanC", plant.returnMean(), 3);
     number(json, "returnPeakC", plant.returnPeak(), 3);
     number(json, "condensingShare", plant.condensingShare(), 1, 4);
-    number(json, "sourceStartsPerHour", plant.startsPerHour(), 4);
+    number(json, "sourceStartsPerHour", plant.cycling().startsPerHour(), 4);
     number(json, "sourceHeatKWh", plant.sourceHeat() / Units.JOULES_PER_KWH, 4);
     number(json, "inputKWh", plant.input() / Units.JOULES_PER_KWH, 4);
     number(json, "seasonalFactor", plant.seasonalFactor(), 1, 4);

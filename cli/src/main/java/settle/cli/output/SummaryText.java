@@ -170,7 +170,7 @@ public final class SummaryText {
           Quantities.number(plant.returnMean(), 1),
           Quantities.number(plant.returnPeak(), 1),
           Quantities.number(100 * plant.condensingShare().orElse(Double.NaN), 0),
-          Quantities.number(plant.startsPerHour(), 1),
+          Quantities.number(plant.cycling().startsPerHour(), 1),
           Quantities.kilowattHours(plant.sourceHeat()),
           Quantities.kilowattHours(plant.input()),
           Quantities.number(plant.seasonalFactor().orElse(Double.NaN), 2),

@@ -7,6 +7,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
+import settle.sim.recording.MainColumn;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.RunResult;
@@ -90,6 +91,12 @@ public final class TracesCsv {
       for (BranchColumn c : BranchColumn.values()) {
         String name = arrangement + ": " + trace.branches().get(branch) + ": " + c.label();
         columns.add(column(name, c.unit(), trace.column(c, branch)));
+      }
+    }
+    for (int main = 0; main < trace.mains().size(); main++) {
+      for (MainColumn c : MainColumn.values()) {
+        String name = arrangement + ": " + trace.mains().get(main) + ": " + c.label();
+        columns.add(column(name, c.unit(), trace.column(c, main)));
       }
     }
   }

@@ -1,6 +1,7 @@
 package settle.cli.output;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import settle.sim.control.Control;
 import settle.sim.control.Timetable;
@@ -9,14 +10,17 @@ import settle.sim.emitter.PanelEmitter;
 import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.house.WaterProperties;
+import settle.sim.hydraulics.Balance;
+import settle.sim.hydraulics.ConstantPump;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.Pipe;
-import settle.sim.hydraulics.Pump;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
+import settle.sim.result.CyclingFigures;
 import settle.sim.result.EnergyLedger;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RoomFigures;
@@ -63,9 +67,10 @@ final class OutcomeExample {
             List.of(),
             List.of(skirting, radiators),
             WaterProperties.AT_50,
-            new Pump(20_000, 0.3),
+            Distribution.direct(new ConstantPump(20_000, 0.3)),
             new IdealSource("source", 55, Double.POSITIVE_INFINITY),
-            new Control(Control.Setback.HEADS, null, 0.5),
+            Optional.empty(),
+            Control.byHeads(),
             0.5,
             new RunSettings(16, 0, 120, 10, 640, List.of(60.0)));
     return new Outcome(
@@ -86,21 +91,24 @@ final class OutcomeExample {
                 emitter,
                 new FixedOpening("open", 1),
                 new Lockshield("open", 4, 1),
-                new Pipe("15 mm", 0.0136, 1.5e-6, 6, 2))));
+                Pipe.withoutDelay("15 mm", 0.0136, 1.5e-6, 6, 2),
+                null,
+                OptionalDouble.empty())),
+        false);
   }
 
   private static RunResult run(Arrangement arrangement, OptionalDouble warmUp) {
     List<String> rooms = List.of("living room");
     List<String> branches = List.of("living room: emitter");
     double[] time = {0, 60, 120};
-    double[][] columns = new double[Trace.columnCount(1, 1)][];
+    double[][] columns = new double[Trace.columnCount(1, 1, 0)][];
     for (int c = 0; c < columns.length; c++) {
       columns[c] = new double[] {Double.NaN, c + 0.5, c + 0.25};
     }
     columns[Trace.index(HouseColumn.RETURN)] = new double[] {Double.NaN, Double.NaN, -0.004};
     return new RunResult(
         arrangement,
-        new Trace(rooms, branches, time, columns),
+        new Trace(rooms, branches, List.of(), time, columns),
         List.of(
             new RoomFigures(
                 "living room",
@@ -122,14 +130,16 @@ final class OutcomeExample {
             48,
             0,
             OptionalDouble.empty(),
-            3,
-            1.25,
-            OptionalDouble.empty(),
+            new CyclingFigures(
+                3, 1.25, 2, OptionalDouble.empty(), 0, 0, 0, 0.02, OptionalDouble.empty()),
             1.584e8,
+            0,
             1.656e8,
             3.6e4,
+            0,
             OptionalDouble.empty()),
-        new EnergyLedger(100, 0, 100, 0, 0, 0, 0, 0, 100),
+        new Balance(false, 0, 0, 0, List.of(), List.of()),
+        new EnergyLedger(100, 0, 100, 0, 0, 0, 0, 0, 0, 0, 100),
         List.of(),
         0,
         warmUp.isPresent(),

@@ -22,7 +22,7 @@ class TracesCsvTest {
   @Test
   void everyRecordedColumnOfEveryArrangementIsThereWithItsUnit() throws IOException {
     List<String> headings = written().getHeaderNames();
-    assertThat(headings).hasSize(1 + 2 * Trace.columnCount(1, 1));
+    assertThat(headings).hasSize(1 + 2 * Trace.columnCount(1, 1, 0));
     assertThat(headings)
         .contains(
             "time [h]",

@@ -31,7 +31,8 @@ final class FlowAndReturn {
     this.window = window;
     this.everyStep =
         comparison.results().stream()
-            .allMatch(r -> r.plant().startsPerHour() * window.length() / 3600 <= MOST_STARTS);
+            .allMatch(
+                r -> r.plant().cycling().startsPerHour() * window.length() / 3600 <= MOST_STARTS);
   }
 
   Picture draw(String title) {

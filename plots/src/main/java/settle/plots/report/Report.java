@@ -159,7 +159,7 @@ public final class Report {
         plant.condensingShare().isPresent()
             ? Quantities.share(plant.condensingShare().getAsDouble())
             : "–");
-    row.put("starts", Quantities.number(plant.startsPerHour(), 1));
+    row.put("starts", Quantities.number(plant.cycling().startsPerHour(), 1));
     row.put("heat", Quantities.kilowattHours(plant.sourceHeat()));
     row.put("input", Quantities.kilowattHours(plant.input()));
     row.put("pump", Quantities.kilowattHours(plant.pumpElectricity()));

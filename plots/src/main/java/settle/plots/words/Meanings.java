@@ -174,12 +174,12 @@ public record Meanings(Comparison comparison) {
               !(comparison.house().source() instanceof Boiler)
                   ? ""
                   : "; over the whole run the source starts "
-                      + Quantities.number(plant.startsPerHour(), 1)
+                      + Quantities.number(plant.cycling().startsPerHour(), 1)
                       + " times an hour";
           String shortest =
-              plant.shortestRun().isPresent()
+              plant.cycling().shortestRun().isPresent()
                   ? ", its shortest firing lasts "
-                      + Quantities.duration(plant.shortestRun().getAsDouble())
+                      + Quantities.duration(plant.cycling().shortestRun().getAsDouble())
                   : "";
           return "With " + name + back + starts + shortest + ".";
         });

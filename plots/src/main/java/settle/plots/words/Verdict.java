@@ -266,10 +266,10 @@ public record Verdict(House house, RunResult result) {
           .append(")");
     }
     sentences.add(water.append(".").toString());
-    if (plant.startsPerHour() >= NOTABLE_STARTS) {
+    if (plant.cycling().startsPerHour() >= NOTABLE_STARTS) {
       sentences.add(
           "The source starts "
-              + Quantities.number(plant.startsPerHour(), 1)
+              + Quantities.number(plant.cycling().startsPerHour(), 1)
               + " times an hour, which is often.");
     }
   }

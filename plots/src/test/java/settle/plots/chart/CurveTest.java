@@ -76,8 +76,8 @@ class CurveTest {
   }
 
   private static Trace trace(double[] time, double[] sourceHeat) {
-    double[][] columns = new double[Trace.columnCount(0, 0)][time.length];
+    double[][] columns = new double[Trace.columnCount(0, 0, 0)][time.length];
     columns[Trace.index(HouseColumn.SOURCE_HEAT)] = sourceHeat;
-    return new Trace(List.of(), List.of(), time, columns);
+    return new Trace(List.of(), List.of(), List.of(), time, columns);
   }
 }

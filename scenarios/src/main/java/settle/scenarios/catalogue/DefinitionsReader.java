@@ -17,6 +17,7 @@ import settle.sim.fabric.Layer;
 import settle.sim.source.Boiler;
 import settle.sim.source.BoilerEfficiency;
 import settle.sim.valve.FixedOpening;
+import settle.sim.valve.RoomSensing;
 import settle.sim.valve.WaxValve;
 
 /** Reads definitions: those of the catalogue's files and those a scenario adds. */
@@ -317,8 +318,8 @@ public final class DefinitionsReader {
             kvNominal,
             kvOpen,
             s.choice(DefinitionKeys.SENSES).equals("air")
-                ? WaxValve.Sensing.AIR
-                : WaxValve.Sensing.OPERATIVE));
+                ? RoomSensing.AIR
+                : RoomSensing.OPERATIVE));
   }
 
   private BoilerType boiler(Entry entry) {

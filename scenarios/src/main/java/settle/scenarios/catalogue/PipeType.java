@@ -13,6 +13,6 @@ public record PipeType(Described described, double bore, double roughness) {
 
   /** A branch of it: flow and return together [m], loss coefficients of its fittings [1]. */
   public Pipe branch(double length, double fittings) {
-    return new Pipe(described.name(), bore, roughness, length, fittings);
+    return Pipe.withoutDelay(described.name(), bore, roughness, length, fittings);
   }
 }

@@ -6,12 +6,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import settle.scenarios.catalogue.Catalogue;
 import settle.scenarios.catalogue.Definitions;
 import settle.scenarios.catalogue.EmitterType;
 import settle.scenarios.catalogue.KnobScale;
-import settle.scenarios.catalogue.LockshieldScale;
 import settle.scenarios.catalogue.PipeType;
 import settle.scenarios.catalogue.ValveType;
 import settle.scenarios.format.ArrangementKeys;
@@ -26,6 +26,7 @@ import settle.sim.fabric.Surface;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.hydraulics.Lockshield;
+import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.valve.Valve;
 
@@ -53,7 +54,7 @@ final class ArrangementsReader {
           Set<String> roomsHeated = new LinkedHashSet<>();
           List<Branch> branches = branches(s, roomsHeated);
           if (!branches.isEmpty()) {
-            arrangements.add(new Arrangement(name, branches));
+            arrangements.add(new Arrangement(name, branches, false));
             heated.put(s, roomsHeated);
           }
         });
@@ -151,7 +152,8 @@ final class ArrangementsReader {
     }
 
     Branch read() {
-      return new Branch(room.name, emitter(), valve(), lockshield(), pipe());
+      return new Branch(
+          room.name, emitter(), valve(), lockshield(), pipe(), null, OptionalDouble.empty());
     }
 
     private Emitter emitter() {
@@ -259,10 +261,10 @@ final class ArrangementsReader {
       Section kv = with(ArrangementKeys.LOCKSHIELD, ArrangementKeys.LOCKSHIELD_TURNS);
       if (turns.has(ArrangementKeys.LOCKSHIELD_TURNS)) {
         double open = turns.number(ArrangementKeys.LOCKSHIELD_TURNS);
-        return new Lockshield("lockshield", open, LockshieldScale.kv(open));
+        return LockshieldScale.TYPICAL.atTurns(open);
       }
       double coefficient = kv.number(ArrangementKeys.LOCKSHIELD);
-      return new Lockshield("lockshield", LockshieldScale.turns(coefficient), coefficient);
+      return LockshieldScale.TYPICAL.atKv(coefficient);
     }
 
     private Pipe pipe() {

@@ -3,6 +3,7 @@ package settle.scenarios.house;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import settle.scenarios.catalogue.Definitions;
 import settle.scenarios.catalogue.DefinitionsReader;
 import settle.scenarios.format.ScenarioFormat;
@@ -52,10 +53,11 @@ public final class HouseReader {
         rooms.airExchanges(),
         arrangements,
         WaterProperties.AT_50,
-        plant.pump(root.section(ScenarioFormat.DISTRIBUTION)),
+        plant.distribution(root.section(ScenarioFormat.DISTRIBUTION)),
         root.has(ScenarioFormat.SOURCE)
             ? plant.source(root.section(ScenarioFormat.SOURCE))
             : plant.anySource(),
+        Optional.empty(),
         plant.control(control),
         plant.tolerance(root.section(ScenarioFormat.AIMS)),
         run);

@@ -11,8 +11,9 @@ import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.control.Control;
+import settle.sim.house.Distribution;
 import settle.sim.house.RunSettings;
-import settle.sim.hydraulics.Pump;
+import settle.sim.hydraulics.ConstantPump;
 import settle.sim.source.IdealSource;
 import settle.sim.source.Source;
 
@@ -33,8 +34,9 @@ final class PlantReader {
     this.programme = programme;
   }
 
-  Pump pump(Section s) {
-    return new Pump(s.number(PlantKeys.PUMP_HEAD), s.number(PlantKeys.PUMP_EFFICIENCY));
+  Distribution distribution(Section s) {
+    return Distribution.direct(
+        new ConstantPump(s.number(PlantKeys.PUMP_HEAD), s.number(PlantKeys.PUMP_EFFICIENCY)));
   }
 
   Source source(Section s) {
@@ -80,13 +82,13 @@ final class PlantReader {
           .ifPresent(v -> v.choice((Form.Choice) PlantKeys.SET_BACK_BY.form()));
       s.value(PlantKeys.SETBACK).ifPresent(v -> v.warn("has no effect without a programme"));
       s.numberIfWritten(PlantKeys.SETBACK);
-      return new Control(Control.Setback.HEADS, reference, 0.5);
+      return Control.byHeads();
     }
     boolean bySource = s.choice(PlantKeys.SET_BACK_BY).equals(PlantKeys.BY_SOURCE);
     if (bySource && room.isEmpty()) {
       s.note(PlantKeys.REFERENCE_ROOM, reference);
     }
-    return new Control(
+    return Control.simple(
         bySource ? Control.Setback.SOURCE : Control.Setback.HEADS,
         reference,
         s.number(PlantKeys.DIFFERENTIAL));

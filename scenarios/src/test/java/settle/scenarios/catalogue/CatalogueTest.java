@@ -16,6 +16,7 @@ import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
 import settle.sim.emitter.PlainPlate;
 import settle.sim.fabric.Facing;
+import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.source.BoilerEfficiency;
 
 class CatalogueTest {
@@ -188,8 +189,9 @@ class CatalogueTest {
     assertThat(KnobScale.set(3.5)).isEqualTo(22);
     assertThat(KnobScale.set(5)).isEqualTo(28);
     for (double turns = 0; turns <= 4; turns += 0.125) {
-      assertThat(LockshieldScale.turns(LockshieldScale.kv(turns))).isCloseTo(turns, within(1e-12));
+      double kv = LockshieldScale.TYPICAL.atTurns(turns).kv();
+      assertThat(LockshieldScale.TYPICAL.atKv(kv).turns()).isCloseTo(turns, within(1e-12));
     }
-    assertThat(LockshieldScale.kv(9)).isEqualTo(1.3);
+    assertThat(LockshieldScale.TYPICAL.atTurns(9).kv()).isEqualTo(1.3);
   }
 }

@@ -74,7 +74,7 @@ public enum BenchmarkCase {
   private static House firstRoomOf(House house) {
     List<Arrangement> arrangements =
         house.arrangements().stream()
-            .map(a -> new Arrangement(a.name(), a.branches().subList(0, 1)))
+            .map(a -> a.withBranches(a.branches().subList(0, 1)))
             .toList();
     return new House(
         "one room",
@@ -85,8 +85,9 @@ public enum BenchmarkCase {
         List.of(),
         arrangements,
         house.water(),
-        house.pump(),
+        house.distribution(),
         house.source(),
+        house.buffer(),
         house.control(),
         house.wantTolerance(),
         house.run());

@@ -1,14 +1,30 @@
 package settle.sim.control;
 
+import java.util.Optional;
+import settle.sim.units.Range;
+
 /**
- * How the time programme acts on the plant.
+ * How programme, thermostat and weather act on source and pump. The pump is interlocked with the
+ * call for heat: it stops when the source's over-run is past.
  *
  * @param setback what happens when a programme asks for less
- * @param referenceRoom room whose want-temperature the source follows under {@link Setback#SOURCE};
- *     ignored otherwise
- * @param differential full switching differential of that room's thermostat [K], > 0
+ * @param referenceRoom room whose want-temperature the source follows, in which thermostat and room
+ *     influence measure; ignored where nothing uses it
+ * @param differential full switching differential with which the source holds a set-back
+ *     temperature in that room [K]
+ * @param thermostat what stops the source by day
+ * @param flowCurve weather compensation; empty to ask for the source's own set-point
+ * @param optimumStart how early heating begins before a day period
+ * @param interlock whether heat is called for only while an on/off actuator or motor head is open
  */
-public record Control(Setback setback, String referenceRoom, double differential) {
+public record Control(
+    Setback setback,
+    String referenceRoom,
+    double differential,
+    Thermostat thermostat,
+    Optional<FlowCurve> flowCurve,
+    OptimumStart optimumStart,
+    boolean interlock) {
 
   /** Who carries out the set-back. */
   public enum Setback {
@@ -18,12 +34,43 @@ public record Control(Setback setback, String referenceRoom, double differential
      * The heads stay where they are; source and pump rest while the programme is set back, unless
      * the reference room falls below its want.
      */
-    SOURCE
+    SOURCE,
+    /**
+     * The heads stay where they are; source and pump are off while the programme is set back, but
+     * for frost protection.
+     */
+    OFF
   }
 
+  /** Temperature of the reference room below which heat is called for whatever else holds [°C]. */
+  public static final double FROST_PROTECTION = 5;
+
   public Control {
-    if (!(differential > 0)) {
-      throw new IllegalArgumentException("differential " + differential + " K must be > 0");
-    }
+    Range.positive("differential", differential, "K");
+  }
+
+  /** Every part of the plant always on; programmable heads carry out the set-back. */
+  public static Control byHeads() {
+    return simple(Setback.HEADS, "", 0.5);
+  }
+
+  /** A programme and nothing else: no day thermostat, weather compensation or optimum start. */
+  public static Control simple(Setback setback, String referenceRoom, double differential) {
+    return new Control(
+        setback,
+        referenceRoom,
+        differential,
+        new Thermostat.None(),
+        Optional.empty(),
+        new OptimumStart.None(),
+        false);
+  }
+
+  /** Whether anything measures in the reference room. */
+  public boolean usesReferenceRoom() {
+    return setback != Setback.HEADS
+        || !(thermostat instanceof Thermostat.None)
+        || !(optimumStart instanceof OptimumStart.None)
+        || flowCurve.map(c -> c.roomInfluence() != 0).orElse(false);
   }
 }

@@ -14,9 +14,12 @@ import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.house.WaterProperties;
 import settle.sim.hydraulics.BranchFlow;
+import settle.sim.hydraulics.Main;
 import settle.sim.room.HouseFabric;
 import settle.sim.source.Boiler;
 import settle.sim.source.BoilerStepper;
+import settle.sim.source.Buffer;
+import settle.sim.source.HeatPump;
 import settle.sim.source.IdealSource;
 import settle.sim.source.IdealSourceStepper;
 import settle.sim.source.Source;
@@ -121,9 +124,32 @@ public final class HouseModel {
 
   SourceStepper sourceStepper(double startTemperature) {
     Source source = house.source();
-    return source instanceof Boiler boiler
-        ? new BoilerStepper(boiler, startTemperature)
-        : new IdealSourceStepper((IdealSource) source);
+    if (source instanceof Boiler boiler) {
+      return new BoilerStepper(boiler, startTemperature);
+    }
+    return new IdealSourceStepper((IdealSource) source);
+  }
+
+  /** Water in circulation; what the source holds is reckoned from its heat capacity [m³]. */
+  double waterVolume() {
+    WaterProperties water = house.water();
+    double sum = house.buffer().map(Buffer::volume).orElse(0.0);
+    for (Branch branch : arrangement.branches()) {
+      sum += branch.emitter().waterVolume() + branch.pipe().waterVolume();
+    }
+    for (Main main : house.distribution().mains()) {
+      sum += main.pipe().waterVolume();
+    }
+    double source =
+        house.source() instanceof Boiler boiler
+            ? boiler.thermalMass()
+            : house.source() instanceof HeatPump pump ? pump.thermalMass() : 0;
+    return sum + source / (water.density() * water.specificHeat());
+  }
+
+  /** Names of the mains, in order. */
+  public List<String> mainNames() {
+    return house.distribution().mains().stream().map(Main::name).toList();
   }
 
   /** Names of the rooms, in order. */

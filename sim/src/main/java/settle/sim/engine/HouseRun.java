@@ -8,6 +8,7 @@ import settle.sim.emitter.EmitterStepper;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.hydraulics.BranchFlow;
+import settle.sim.hydraulics.Pump;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Recorder;
@@ -17,7 +18,6 @@ import settle.sim.result.EnergyLedger;
 import settle.sim.result.Profile;
 import settle.sim.room.Room;
 import settle.sim.room.RoomStepper;
-import settle.sim.source.Boiler;
 import settle.sim.source.SourceStepper;
 import settle.sim.valve.ValveStepper;
 import settle.sim.weather.Weather;
@@ -136,7 +136,7 @@ public final class HouseRun {
     referenceRoom =
         control.setback() == Control.Setback.SOURCE ? house.roomIndex(control.referenceRoom()) : 0;
     callForHeat = new CallForHeat(control, house.rooms().get(referenceRoom).want());
-    overRun = house.source() instanceof Boiler boiler ? boiler.overRunTime() : 0;
+    overRun = house.source().overRunTime();
     dayWant = new double[rooms];
     solarAperture = new double[rooms];
     airCapacity = new double[rooms];
@@ -176,6 +176,7 @@ public final class HouseRun {
         new Recorder(
             model.roomNames(),
             model.branchNames(),
+            model.mainNames(),
             (int) (settings.length() / settings.longestStep() * 4) + 1000);
     if (time >= 0) {
       beginRecording();
@@ -320,7 +321,7 @@ public final class HouseRun {
 
   private void flows(double[] kv) {
     totalFlow = 0;
-    double head = pumping ? house.pump().head() : 0;
+    double head = pumping ? house.distribution().pump().head(0, house.water().density()) : 0;
     for (int b = 0; b < branches; b++) {
       massFlow[b] = flows[b].solve(kv[b], head);
       valveDrop[b] = flows[b].valveDrop();
@@ -390,6 +391,7 @@ public final class HouseRun {
     recorder.begin(time);
     recorder.clear();
     recordRooms();
+    recorder.set(Trace.index(HouseColumn.STARTS), 0);
     for (int b = 0; b < branches; b++) {
       recorder.set(Trace.index(BranchColumn.SENSED, b, rooms), valves.element(b));
     }
@@ -428,6 +430,9 @@ public final class HouseRun {
       recorder.set(Trace.index(BranchColumn.HEAT, b, rooms), heat[b]);
       recorder.set(Trace.index(BranchColumn.SENSED, b, rooms), valves.element(b));
       recorder.set(Trace.index(BranchColumn.OPENING, b, rooms), valves.opening(b));
+      recorder.set(
+          Trace.index(BranchColumn.PRESSURE, b, rooms),
+          pumping ? house.distribution().pump().head(0, house.water().density()) : 0);
     }
     recorder.set(
         Trace.index(HouseColumn.OUTDOOR), house.weather().meanOutdoor(time - lastLength, time));
@@ -438,6 +443,18 @@ public final class HouseRun {
     recorder.set(Trace.index(HouseColumn.SOURCE_HEAT), source.heatMade() / lastLength);
     recorder.set(Trace.index(HouseColumn.SOURCE_INPUT), source.input() / lastLength);
     recorder.set(Trace.index(HouseColumn.CALL), called ? 1 : 0);
+    recorder.set(Trace.index(HouseColumn.SET_POINT), house.source().flowSetPoint());
+    recorder.set(Trace.index(HouseColumn.SOURCE_FLOW), flowing ? flowTemperature : Double.NaN);
+    recorder.set(Trace.index(HouseColumn.BACKUP_HEAT), source.backupHeat() / lastLength);
+    recorder.set(Trace.index(HouseColumn.STARTS), starts());
+    Pump pump = house.distribution().pump();
+    double head = pumping ? pump.head(totalFlow, house.water().density()) : 0;
+    recorder.set(Trace.index(HouseColumn.PUMP_HEAD), head);
+    recorder.set(
+        Trace.index(HouseColumn.PUMP_POWER),
+        head * totalFlow / house.water().density() / pump.efficiency());
+    recorder.set(Trace.index(HouseColumn.BYPASS_FLOW), 0);
+    recorder.set(Trace.index(HouseColumn.PIPE_LOSS), 0);
   }
 
   /**
@@ -503,6 +520,8 @@ public final class HouseRun {
         roomStepper.outdoorLoss(),
         roomStepper.heldLoss(),
         sourceLoss,
+        0,
+        0,
         roomStepper.stored() - storedAtStart,
         waterStored() - waterStoredAtStart,
         source.stored() - sourceStoredAtStart,

@@ -9,6 +9,7 @@ import settle.sim.house.House;
 import settle.sim.hydraulics.BranchFlow;
 import settle.sim.room.SteadyRooms;
 import settle.sim.valve.CapacityCurve;
+import settle.sim.valve.RoomSensing;
 import settle.sim.valve.Valve;
 import settle.sim.valve.WaxValve;
 
@@ -57,7 +58,7 @@ public final class SettledHouse {
     heat = new double[emitters.length];
     capacityPerFlow = model.house.water().specificHeat();
     this.flowTemperature = flowTemperature;
-    double power = model.house.source().maximumPower();
+    double power = model.house.source().maximumPower(outdoor, flowTemperature);
     if (sweep(flowTemperature) > power * (1 + 1e-9)) {
       double coldest = Math.min(outdoor, flowTemperature - 1);
       this.flowTemperature =
@@ -101,8 +102,16 @@ public final class SettledHouse {
     double air = rooms.air(r, heat);
     double star = rooms.star(r, heat);
     double f = model.radiantFraction[b];
-    double kv = steadyKv(branch.valve(), flows[b], air, star, flow, house.pump().head());
-    double massFlow = flows[b].solve(kv, house.pump().head());
+    double kv =
+        steadyKv(
+            branch.valve(),
+            flows[b],
+            air,
+            star,
+            flow,
+            house.distribution().pump().head(0, house.water().density()));
+    double massFlow =
+        flows[b].solve(kv, house.distribution().pump().head(0, house.water().density()));
     emitters[b].attempt(FOREVER, massFlow * capacityPerFlow, flow, f * star + (1 - f) * air);
     emitters[b].accept();
     emitters[b].attempt(FOREVER, massFlow * capacityPerFlow, flow, f * star + (1 - f) * air);
@@ -118,7 +127,7 @@ public final class SettledHouse {
     if (!(valve instanceof WaxValve wax)) {
       return valve.kvMaximum();
     }
-    double local = wax.sensing() == WaxValve.Sensing.AIR ? air : (air + star) / 2;
+    double local = wax.sensing() == RoomSensing.AIR ? air : (air + star) / 2;
     double sensed = CapacityCurve.sensed(local, wax.waterInfluence(), flow, wax.bias());
     double kv = wax.kvNominal();
     for (int k = 0; k < 30; k++) {

@@ -2,9 +2,11 @@ package settle.sim.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
+import settle.sim.hydraulics.Balance;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
@@ -13,6 +15,8 @@ import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
 import settle.sim.room.Room;
 import settle.sim.source.Boiler;
+import settle.sim.source.HeatPump;
+import settle.sim.source.Source;
 
 /** Runs a house with one arrangement and reads its figures. */
 public final class Simulation {
@@ -75,21 +79,32 @@ public final class Simulation {
         keepsUp &= reader.keepsUp(r, facts, house.wantTolerance());
       }
     }
-    boolean boiler = house.source() instanceof Boiler;
-    double dewPoint =
-        house.source() instanceof Boiler b ? b.efficiency().dewPoint() : NATURAL_GAS_DEW_POINT;
-    double pumpPower = house.pump().head() / (house.water().density() * house.pump().efficiency());
     return new RunResult(
         arrangement,
         trace,
         figures,
-        reader.plant(dewPoint, boiler, run.starts(), run.shortestRun(), pumpPower),
+        reader.plant(plantFacts(model, run)),
+        new Balance(false, 0, 0, 0, List.of(), List.of()),
         run.ledger(),
         run.profiles(),
         run.firstCall(),
         keepsUp,
         run.steps(),
         warnings(trace));
+  }
+
+  private static FigureReader.PlantFacts plantFacts(HouseModel model, HouseRun run) {
+    Source source = model.house.source();
+    return new FigureReader.PlantFacts(
+        source instanceof Boiler b ? b.efficiency().dewPoint() : NATURAL_GAS_DEW_POINT,
+        source instanceof Boiler,
+        source instanceof HeatPump,
+        run.shortestRun(),
+        0,
+        0,
+        0,
+        model.waterVolume(),
+        OptionalDouble.empty());
   }
 
   /** The house at rest under the last day's mean weather and the mean gains. */

@@ -8,8 +8,9 @@ import settle.sim.emitter.PerimeterEmitter;
  *
  * @param name what it is called
  * @param branches at least one; a room may have several or none
+ * @param balanced whether lockshields and pump are set by a balance before the run
  */
-public record Arrangement(String name, List<Branch> branches) {
+public record Arrangement(String name, List<Branch> branches, boolean balanced) {
 
   public Arrangement {
     branches = List.copyOf(branches);
@@ -26,6 +27,11 @@ public record Arrangement(String name, List<Branch> branches) {
       return EmitterKind.MIXED;
     }
     return perimeter ? EmitterKind.PERIMETER : EmitterKind.RADIATOR;
+  }
+
+  /** The same arrangement with other branches. */
+  public Arrangement withBranches(List<Branch> others) {
+    return new Arrangement(name, others, balanced);
   }
 
   /** Rated output (75/65/20) of all emitters in a room [W]. */

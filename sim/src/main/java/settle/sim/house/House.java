@@ -2,12 +2,14 @@ package settle.sim.house;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import settle.sim.control.Control;
 import settle.sim.fabric.Partition;
-import settle.sim.hydraulics.Pump;
+import settle.sim.hydraulics.Main;
 import settle.sim.room.AirExchange;
 import settle.sim.room.Room;
+import settle.sim.source.Buffer;
 import settle.sim.source.Source;
 import settle.sim.weather.Weather;
 
@@ -22,8 +24,9 @@ import settle.sim.weather.Weather;
  * @param airExchanges open doors
  * @param arrangements what is compared: at least one, names unique
  * @param water the water in the system
- * @param pump the circulator
+ * @param distribution pump, mains and bypass
  * @param source what heats the water
+ * @param buffer vessel between source and mains, if there is one
  * @param control how the programme acts
  * @param wantTolerance how far below want still counts as warm [K]
  * @param run length, start and step
@@ -37,8 +40,9 @@ public record House(
     List<AirExchange> airExchanges,
     List<Arrangement> arrangements,
     WaterProperties water,
-    Pump pump,
+    Distribution distribution,
     Source source,
+    Optional<Buffer> buffer,
     Control control,
     double wantTolerance,
     RunSettings run) {
@@ -76,9 +80,17 @@ public record House(
       if (!arrangementNames.add(a.name())) {
         throw new IllegalArgumentException("two arrangements are called '" + a.name() + "'");
       }
-      a.branches().forEach(b -> requireKnown(names, b.room()));
+      for (Branch b : a.branches()) {
+        requireKnown(names, b.room());
+        distribution.mainIndex(b.fedFrom());
+      }
     }
-    if (control.setback() == Control.Setback.SOURCE) {
+    for (Main main : distribution.mains()) {
+      if (main.room() != null) {
+        requireKnown(names, main.room());
+      }
+    }
+    if (control.usesReferenceRoom()) {
       requireKnown(names, control.referenceRoom());
     }
   }
@@ -94,11 +106,31 @@ public record House(
         airExchanges,
         arrangements,
         water,
-        pump,
+        distribution,
         source,
+        buffer,
         control,
         wantTolerance,
         other);
+  }
+
+  /** The same house with one or several arrangements of other emitters. */
+  public House withArrangements(List<Arrangement> others) {
+    return new House(
+        title,
+        designOutdoor,
+        weather,
+        rooms,
+        partitions,
+        airExchanges,
+        others,
+        water,
+        distribution,
+        source,
+        buffer,
+        control,
+        wantTolerance,
+        run);
   }
 
   /**

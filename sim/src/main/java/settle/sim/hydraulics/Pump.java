@@ -1,19 +1,27 @@
 package settle.sim.hydraulics;
 
 /**
- * A circulator that holds a constant differential pressure.
- *
- * @param head differential pressure across the branches [Pa], > 0
- * @param efficiency hydraulic power over electrical power [-], 0 to 1
+ * A circulator. Its head falls or stays as the flow rises; switched off it passes nothing, a check
+ * valve being part of it.
  */
-public record Pump(double head, double efficiency) {
+public sealed interface Pump permits ConstantPump, ProportionalPump, CurvePump {
 
-  public Pump {
-    if (!(head > 0)) {
-      throw new IllegalArgumentException("pump head " + head + " Pa must be > 0");
-    }
-    if (!(efficiency > 0 && efficiency <= 1)) {
-      throw new IllegalArgumentException("pump efficiency " + efficiency + " must lie in 0..1");
-    }
-  }
+  /**
+   * Differential pressure it makes [Pa], >= 0.
+   *
+   * @param massFlow m [kg/s], >= 0
+   * @param density of the water [kg/m³]
+   */
+  double head(double massFlow, double density);
+
+  /**
+   * Slope of its head, d head/d m, <= 0 [Pa s/kg].
+   *
+   * @param massFlow m [kg/s], >= 0
+   * @param density of the water [kg/m³]
+   */
+  double slope(double massFlow, double density);
+
+  /** Hydraulic over electrical power [-], above 0, at most 1. */
+  double efficiency();
 }

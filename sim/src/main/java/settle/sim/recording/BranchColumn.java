@@ -1,7 +1,7 @@
 package settle.sim.recording;
 
 /** What is recorded for each branch. */
-public enum BranchColumn {
+public enum BranchColumn implements Column {
   /** Mean mass flow over the step [kg/s]. */
   MASS_FLOW("mass flow", "kg/s", true),
   /** Mean temperature of the water entering the emitter [°C]; not a number without flow. */
@@ -16,33 +16,18 @@ public enum BranchColumn {
    */
   SENSED("sensed", "°C", false),
   /** Valve opening K_v/K_vs during the step [-]. */
-  OPENING("opening", "-", true);
+  OPENING("opening", "-", true),
+  /** Differential pressure between flow and return where the branch is connected [Pa]. */
+  PRESSURE("pressure", "Pa", true);
 
-  private final String label;
-  private final String unit;
-  private final boolean stepMean;
+  private final Heading heading;
 
   BranchColumn(String label, String unit, boolean stepMean) {
-    this.label = label;
-    this.unit = unit;
-    this.stepMean = stepMean;
+    heading = new Heading(label, unit, stepMean);
   }
 
-  /** Name for headings. */
-  public String label() {
-    return label;
-  }
-
-  /** Unit for headings. */
-  public String unit() {
-    return unit;
-  }
-
-  /**
-   * Whether a value is the mean over the step that ends at its time; otherwise it is the value at
-   * that time.
-   */
-  public boolean stepMean() {
-    return stepMean;
+  @Override
+  public Heading heading() {
+    return heading;
   }
 }

@@ -8,6 +8,7 @@ public final class Recorder {
 
   private final List<String> rooms;
   private final List<String> branches;
+  private final List<String> mains;
   private final double[][] columns;
   private double[] time;
   private int size;
@@ -15,14 +16,16 @@ public final class Recorder {
   /**
    * @param rooms room names
    * @param branches branch names
+   * @param mains names of the mains
    * @param expectedRows how many rows to make room for at first
    */
-  public Recorder(List<String> rooms, List<String> branches, int expectedRows) {
+  public Recorder(List<String> rooms, List<String> branches, List<String> mains, int expectedRows) {
     this.rooms = rooms;
     this.branches = branches;
+    this.mains = mains;
     int capacity = Math.max(expectedRows, 16);
     time = new double[capacity];
-    columns = new double[Trace.columnCount(rooms.size(), branches.size())][capacity];
+    columns = new double[Trace.columnCount(rooms.size(), branches.size(), mains.size())][capacity];
   }
 
   /** Begins a row, every column of which is to be set. */
@@ -61,6 +64,6 @@ public final class Recorder {
     for (int c = 0; c < columns.length; c++) {
       cut[c] = Arrays.copyOf(columns[c], size);
     }
-    return new Trace(rooms, branches, Arrays.copyOf(time, size), cut);
+    return new Trace(rooms, branches, mains, Arrays.copyOf(time, size), cut);
   }
 }

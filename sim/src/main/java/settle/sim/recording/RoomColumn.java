@@ -1,7 +1,7 @@
 package settle.sim.recording;
 
 /** What is recorded for each room. */
-public enum RoomColumn {
+public enum RoomColumn implements Column {
   /** Air temperature at the step's end [°C]. */
   AIR("air", "°C", false),
   /** Mean radiant temperature at the step's end [°C]. */
@@ -10,34 +10,17 @@ public enum RoomColumn {
   OPERATIVE("operative", "°C", false),
   /** Want-temperature in force during the step [°C]. */
   WANT("want", "°C", true),
-  /** Mean output of the room's emitters over the step [W]. */
+  /** Mean output of the room's emitters over the step, pipes not counted [W]. */
   HEAT("heat", "W", true);
 
-  private final String label;
-  private final String unit;
-  private final boolean stepMean;
+  private final Heading heading;
 
   RoomColumn(String label, String unit, boolean stepMean) {
-    this.label = label;
-    this.unit = unit;
-    this.stepMean = stepMean;
+    heading = new Heading(label, unit, stepMean);
   }
 
-  /** Name for headings. */
-  public String label() {
-    return label;
-  }
-
-  /** Unit for headings. */
-  public String unit() {
-    return unit;
-  }
-
-  /**
-   * Whether a value is the mean over the step that ends at its time; otherwise it is the value at
-   * that time.
-   */
-  public boolean stepMean() {
-    return stepMean;
+  @Override
+  public Heading heading() {
+    return heading;
   }
 }

@@ -14,29 +14,38 @@ public final class Trace {
   private static final int HOUSE_COLUMNS = HouseColumn.values().length;
   private static final int ROOM_COLUMNS = RoomColumn.values().length;
   private static final int BRANCH_COLUMNS = BranchColumn.values().length;
+  private static final int MAIN_COLUMNS = MainColumn.values().length;
 
   private final List<String> rooms;
   private final List<String> branches;
+  private final List<String> mains;
   private final double[] time;
   private final double[][] columns;
 
   /**
    * @param rooms room names, in the house's order
    * @param branches branch names ("room: emitter"), in the arrangement's order
+   * @param mains names of the mains, in the distribution's order
    * @param time end of each step [s], ascending; taken over, not copied
    * @param columns first every {@link HouseColumn}, then per room every {@link RoomColumn}, then
    *     per branch every {@link BranchColumn}; each as long as {@code time}; taken over, not copied
    */
-  public Trace(List<String> rooms, List<String> branches, double[] time, double[][] columns) {
+  public Trace(
+      List<String> rooms,
+      List<String> branches,
+      List<String> mains,
+      double[] time,
+      double[][] columns) {
     this.rooms = List.copyOf(rooms);
     this.branches = List.copyOf(branches);
+    this.mains = List.copyOf(mains);
     this.time = time;
     this.columns = columns;
   }
 
-  /** Number of columns a trace of so many rooms and branches has. */
-  public static int columnCount(int rooms, int branches) {
-    return HOUSE_COLUMNS + rooms * ROOM_COLUMNS + branches * BRANCH_COLUMNS;
+  /** Number of columns a trace of so many rooms, branches and mains has. */
+  public static int columnCount(int rooms, int branches, int mains) {
+    return HOUSE_COLUMNS + rooms * ROOM_COLUMNS + branches * BRANCH_COLUMNS + mains * MAIN_COLUMNS;
   }
 
   /** Position of a house column. */
@@ -54,6 +63,15 @@ public final class Trace {
     return HOUSE_COLUMNS + rooms * ROOM_COLUMNS + branch * BRANCH_COLUMNS + column.ordinal();
   }
 
+  /** Position of a column of mains in a trace of so many rooms and branches. */
+  public static int index(MainColumn column, int main, int rooms, int branches) {
+    return HOUSE_COLUMNS
+        + rooms * ROOM_COLUMNS
+        + branches * BRANCH_COLUMNS
+        + main * MAIN_COLUMNS
+        + column.ordinal();
+  }
+
   /** Names of the rooms. */
   public List<String> rooms() {
     return rooms;
@@ -62,6 +80,11 @@ public final class Trace {
   /** Names of the branches. */
   public List<String> branches() {
     return branches;
+  }
+
+  /** Names of the mains. */
+  public List<String> mains() {
+    return mains;
   }
 
   /** Number of entries. */
@@ -89,6 +112,11 @@ public final class Trace {
     return columns[index(column, branch, rooms.size())];
   }
 
+  /** A column of mains; the trace's own array, not to be modified. */
+  public double[] column(MainColumn column, int main) {
+    return columns[index(column, main, rooms.size(), branches.size())];
+  }
+
   /**
    * The same run at equal intervals: states are interpolated, step means averaged over each
    * interval (times without a value left out).
@@ -105,7 +133,7 @@ public final class Trace {
     for (int c = 0; c < columns.length; c++) {
       sampled[c] = stepMean(c) ? averaged(columns[c], at) : interpolated(columns[c], at);
     }
-    return new Trace(rooms, branches, at, sampled);
+    return new Trace(rooms, branches, mains, at, sampled);
   }
 
   private boolean stepMean(int column) {
@@ -113,12 +141,15 @@ public final class Trace {
     if (c < 0) {
       return HouseColumn.values()[column].stepMean();
     }
-    int roomColumns = ROOM_COLUMNS;
-    if (c < rooms.size() * roomColumns) {
-      return RoomColumn.values()[c % roomColumns].stepMean();
+    if (c < rooms.size() * ROOM_COLUMNS) {
+      return RoomColumn.values()[c % ROOM_COLUMNS].stepMean();
     }
-    c -= rooms.size() * roomColumns;
-    return BranchColumn.values()[c % BRANCH_COLUMNS].stepMean();
+    c -= rooms.size() * ROOM_COLUMNS;
+    if (c < branches.size() * BRANCH_COLUMNS) {
+      return BranchColumn.values()[c % BRANCH_COLUMNS].stepMean();
+    }
+    c -= branches.size() * BRANCH_COLUMNS;
+    return MainColumn.values()[c % MAIN_COLUMNS].stepMean();
   }
 
   private double[] interpolated(double[] values, double[] at) {

@@ -8,10 +8,12 @@ package settle.sim.result;
  * @param gains from people, things and sun
  * @param outdoorLoss to outdoors, through fabric, windows and air
  * @param heldLoss to ground, neighbours and other held temperatures
- * @param sourceLoss from the source's casing
+ * @param sourceLoss from the casings of source and buffer
+ * @param pipeLoss by mains to spaces outside the rooms
+ * @param pipeHeat by mains and branch pipes to rooms
  * @param fabricStored rise of heat stored in air and fabric
- * @param waterStored rise of heat stored in emitters (water and metal)
- * @param sourceStored rise of heat stored in the source
+ * @param waterStored rise of heat stored in emitters and pipes (water and metal)
+ * @param sourceStored rise of heat stored in source and buffer
  * @param emitted given by the emitters to rooms and walls
  */
 public record EnergyLedger(
@@ -20,6 +22,8 @@ public record EnergyLedger(
     double outdoorLoss,
     double heldLoss,
     double sourceLoss,
+    double pipeLoss,
+    double pipeHeat,
     double fabricStored,
     double waterStored,
     double sourceStored,
@@ -29,25 +33,33 @@ public record EnergyLedger(
   public double error() {
     double supplied = sourceHeat + gains;
     double error =
-        fabricStored + waterStored + sourceStored + outdoorLoss + heldLoss + sourceLoss - supplied;
+        fabricStored
+            + waterStored
+            + sourceStored
+            + outdoorLoss
+            + heldLoss
+            + sourceLoss
+            + pipeLoss
+            - supplied;
     return Math.abs(error) / turnover(supplied);
   }
 
   /**
-   * The same for the rooms alone: what emitters and gains gave against what was stored and lost
-   * [-].
+   * The same for the rooms alone: what emitters, pipes and gains gave against what was stored and
+   * lost [-].
    */
   public double roomError() {
-    double supplied = emitted + gains;
+    double supplied = emitted + pipeHeat + gains;
     return Math.abs(fabricStored + outdoorLoss + heldLoss - supplied) / turnover(supplied);
   }
 
   /**
-   * The same for the water alone: what the source gave against what emitters stored and gave [-].
+   * The same for the water alone: what the source gave against what emitters and pipes stored and
+   * gave [-].
    */
   public double waterError() {
-    return Math.abs(waterStored + sourceStored + sourceLoss + emitted - sourceHeat)
-        / turnover(sourceHeat);
+    double gone = sourceLoss + pipeLoss + pipeHeat + emitted;
+    return Math.abs(waterStored + sourceStored + gone - sourceHeat) / turnover(sourceHeat);
   }
 
   /** What is supplied, or where little is, what moves in and out of store. */

@@ -15,6 +15,8 @@ public final class FigureReader {
   /** A room warm to within this of the tolerance still keeps up [K]. */
   private static final double SLACK = 0.05;
 
+  private static final double HOUR = 3600;
+
   private final Trace trace;
   private final double[] time;
 
@@ -77,16 +79,31 @@ public final class FigureReader {
   }
 
   /**
-   * Figures of source and water.
+   * What the figures of source and water need besides the trace.
    *
    * @param dewPoint return temperature below which the source condenses [°C]
    * @param condenses whether it can
-   * @param starts source starts within the recording
-   * @param shortestRun shortest complete firing [s]; infinite if there was none
-   * @param pumpPower electrical power of the pump per kg/s of flow [W s/kg]
+   * @param heatPump whether its input is electricity, so that a seasonal factor is of use
+   * @param shortestRun shortest complete run [s]; infinite if there was none
+   * @param timeAtMinimum time at least output [s]
+   * @param defrosts within the recording
+   * @param timeBlocked time kept from running by too little flow [s]
+   * @param waterVolume in circulation [m³]
+   * @param waterNeeded least that keeps the shortest running time [m³]
    */
-  public PlantFigures plant(
-      double dewPoint, boolean condenses, int starts, double shortestRun, double pumpPower) {
+  public record PlantFacts(
+      double dewPoint,
+      boolean condenses,
+      boolean heatPump,
+      double shortestRun,
+      double timeAtMinimum,
+      int defrosts,
+      double timeBlocked,
+      double waterVolume,
+      OptionalDouble waterNeeded) {}
+
+  /** Figures of source and water. */
+  public PlantFigures plant(PlantFacts facts) {
     double[] flow = trace.column(HouseColumn.FLOW);
     double[] returning = trace.column(HouseColumn.RETURN);
     double[] massFlow = trace.column(HouseColumn.MASS_FLOW);
@@ -106,27 +123,59 @@ public final class FigureReader {
         flowSum += massFlow[i] * h * flow[i];
         returnSum += massFlow[i] * h * returning[i];
         returnPeak = Double.isNaN(returnPeak) ? returning[i] : Math.max(returnPeak, returning[i]);
-        if (returning[i] < dewPoint) {
+        if (returning[i] < facts.dewPoint()) {
           condensing += heat[i] * h;
         } else if (heat[i] > 0) {
           above += h;
         }
       }
     }
-    double length = time[time.length - 1] - time[0];
+    double input = integral(trace.column(HouseColumn.SOURCE_INPUT));
     return new PlantFigures(
         flowSum / mass,
         returnSum / mass,
         returnPeak,
         above,
-        condenses && made > 0 ? OptionalDouble.of(condensing / made) : OptionalDouble.empty(),
-        starts,
-        starts / (length / 3600),
-        Double.isInfinite(shortestRun) ? OptionalDouble.empty() : OptionalDouble.of(shortestRun),
+        present(facts.condenses() && made > 0, condensing / made),
+        cycling(facts),
         made,
-        integral(trace.column(HouseColumn.SOURCE_INPUT)),
-        mass * pumpPower,
-        OptionalDouble.empty());
+        integral(trace.column(HouseColumn.BACKUP_HEAT)),
+        input,
+        integral(trace.column(HouseColumn.PUMP_POWER)),
+        integral(trace.column(HouseColumn.PIPE_LOSS)),
+        present(facts.heatPump() && input > 0, made / input));
+  }
+
+  private CyclingFigures cycling(PlantFacts facts) {
+    double[] starts = trace.column(HouseColumn.STARTS);
+    int total = (int) starts[starts.length - 1];
+    double length = time[time.length - 1] - time[0];
+    return new CyclingFigures(
+        total,
+        total / (length / HOUR),
+        mostStartsInAnHour(starts),
+        present(!Double.isInfinite(facts.shortestRun()), facts.shortestRun()),
+        facts.timeAtMinimum(),
+        facts.defrosts(),
+        facts.timeBlocked(),
+        facts.waterVolume(),
+        facts.waterNeeded());
+  }
+
+  private int mostStartsInAnHour(double[] starts) {
+    double most = 0;
+    int from = 0;
+    for (int i = 0; i < time.length; i++) {
+      while (time[i] - time[from] > HOUR) {
+        from++;
+      }
+      most = Math.max(most, starts[i] - starts[from]);
+    }
+    return (int) most;
+  }
+
+  private static OptionalDouble present(boolean condition, double value) {
+    return condition ? OptionalDouble.of(value) : OptionalDouble.empty();
   }
 
   private double integral(double[] stepMeans) {

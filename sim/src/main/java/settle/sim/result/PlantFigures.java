@@ -12,12 +12,12 @@ import java.util.OptionalDouble;
  *     while heat is made [s]
  * @param condensingShare share of the heat made with the return below the dew point [-]; empty if
  *     the source is no boiler
- * @param starts source starts within the recording
- * @param startsPerHour starts per hour of recording [1/h]
- * @param shortestRun shortest complete firing [s]; empty if there was none
- * @param sourceHeat heat given to the water by the source [J]
- * @param input fuel (gross) or electricity taken by the source [J]
+ * @param cycling starts, shortest run, water in circulation
+ * @param sourceHeat heat given to the water by the source, backup counted [J]
+ * @param backupHeat of it, from the backup heater [J]
+ * @param input fuel (gross) or electricity taken by the source, backup counted [J]
  * @param pumpElectricity taken by the pump [J]
+ * @param pipeLoss heat lost by mains and branch pipes, to rooms or elsewhere [J]
  * @param seasonalFactor heat per electricity of a heat pump over the run [-]; empty for other
  *     sources
  */
@@ -27,10 +27,10 @@ public record PlantFigures(
     double returnPeak,
     double timeReturnAboveDewPoint,
     OptionalDouble condensingShare,
-    int starts,
-    double startsPerHour,
-    OptionalDouble shortestRun,
+    CyclingFigures cycling,
     double sourceHeat,
+    double backupHeat,
     double input,
     double pumpElectricity,
+    double pipeLoss,
     OptionalDouble seasonalFactor) {}

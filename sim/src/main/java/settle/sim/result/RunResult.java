@@ -2,15 +2,17 @@ package settle.sim.result;
 
 import java.util.List;
 import settle.sim.house.Arrangement;
+import settle.sim.hydraulics.Balance;
 import settle.sim.recording.Trace;
 
 /**
  * Everything one run gives.
  *
- * @param arrangement what was simulated
+ * @param arrangement what was simulated, lockshields as they were run
  * @param trace what was recorded
  * @param rooms figures per room, in the house's order
  * @param plant figures of source and water
+ * @param balance flows with every valve open, as given and as run
  * @param ledger where the heat went
  * @param profiles temperatures along the emitters at the chosen times
  * @param firstCall time of the first call for heat [s]; not a number if there was none
@@ -24,6 +26,7 @@ public record RunResult(
     Trace trace,
     List<RoomFigures> rooms,
     PlantFigures plant,
+    Balance balance,
     EnergyLedger ledger,
     List<Profile> profiles,
     double firstCall,

@@ -41,6 +41,11 @@ public record Boiler(
     require(name, standingLoss >= 0, "standing loss must be >= 0 W/K");
   }
 
+  @Override
+  public double maximumPower(double outdoor, double flow) {
+    return maximumPower;
+  }
+
   private static void require(String name, boolean condition, String what) {
     if (!condition) {
       throw new IllegalArgumentException("boiler '" + name + "': " + what);

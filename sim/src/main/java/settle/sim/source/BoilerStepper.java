@@ -31,6 +31,7 @@ public final class BoilerStepper implements SourceStepper {
   // State
   private double flowTemperature;
   private boolean firing;
+  private double setPoint;
   private double sinceOff;
   private double sinceOn;
   private double sinceChange;
@@ -39,6 +40,7 @@ public final class BoilerStepper implements SourceStepper {
   private double made;
   private double input;
   private double loss;
+  private double atMinimum;
 
   // Attempt
   private double nextTemperature;
@@ -52,6 +54,7 @@ public final class BoilerStepper implements SourceStepper {
   private double nextInput;
   private double nextLoss;
   private double nextTaken;
+  private double nextAtMinimum;
 
   /**
    * @param boiler its parameters
@@ -61,8 +64,14 @@ public final class BoilerStepper implements SourceStepper {
     this.boiler = boiler;
     capacity = boiler.thermalMass();
     flowTemperature = startTemperature;
+    setPoint = boiler.flowSetPoint();
     sinceOff = boiler.antiCycleTime();
     sinceChange = Double.POSITIVE_INFINITY;
+  }
+
+  @Override
+  public void begin(double outdoor, double flowAsked) {
+    setPoint = flowAsked;
   }
 
   @Override
@@ -77,10 +86,11 @@ public final class BoilerStepper implements SourceStepper {
     nextShortest = shortestRun;
     nextMade = 0;
     nextInput = 0;
+    nextAtMinimum = 0;
     double lossRate = boiler.standingLoss();
     double pull = (capacityFlow + lossRate) / capacity;
     double rest = (capacityFlow * returnTemperature + lossRate * SURROUNDINGS) / capacity;
-    double set = boiler.flowSetPoint();
+    double set = setPoint;
     double low = set - boiler.switchingBand();
     double high = set + boiler.switchingBand();
     double left = length;
@@ -167,6 +177,9 @@ public final class BoilerStepper implements SourceStepper {
         double seen = capacityFlow > 0 ? returnTemperature : temperature;
         nextInput += heat / boiler.efficiency().at(seen, load);
         nextSinceOn += stretch;
+        if (!modulating && fixedPower == boiler.minimumPower()) {
+          nextAtMinimum += stretch;
+        }
       } else {
         nextSinceOff += stretch;
       }
@@ -213,11 +226,32 @@ public final class BoilerStepper implements SourceStepper {
     made = nextMade;
     input = nextInput;
     loss = nextLoss;
+    atMinimum = nextAtMinimum;
   }
 
   @Override
   public double heatMade() {
     return made;
+  }
+
+  @Override
+  public double backupHeat() {
+    return 0;
+  }
+
+  @Override
+  public double timeAtMinimum() {
+    return atMinimum;
+  }
+
+  @Override
+  public double timeBlocked() {
+    return 0;
+  }
+
+  @Override
+  public int defrosts() {
+    return 0;
   }
 
   @Override

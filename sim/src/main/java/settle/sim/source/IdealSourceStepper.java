@@ -1,9 +1,13 @@
 package settle.sim.source;
 
-/** Steps an ideal source: T_f = min(set-point, T_ret + P_max/(m c)), without delay or loss. */
+/**
+ * Steps an ideal source: T_f = min(set-point, T_ret + P_max/(m c)), but never below T_ret; without
+ * delay or loss.
+ */
 public final class IdealSourceStepper implements SourceStepper {
 
   private final IdealSource source;
+  private double setPoint;
   private double made;
   private boolean running;
   private boolean calledNow;
@@ -14,6 +18,12 @@ public final class IdealSourceStepper implements SourceStepper {
    */
   public IdealSourceStepper(IdealSource source) {
     this.source = source;
+    setPoint = source.flowSetPoint();
+  }
+
+  @Override
+  public void begin(double outdoor, double flowAsked) {
+    setPoint = flowAsked;
   }
 
   @Override
@@ -21,10 +31,10 @@ public final class IdealSourceStepper implements SourceStepper {
       double length, double capacityFlow, double returnTemperature, boolean called) {
     calledNow = called;
     if (!called || capacityFlow == 0) {
-      return called ? source.flowSetPoint() : returnTemperature;
+      return called ? setPoint : returnTemperature;
     }
-    return Math.min(
-        source.flowSetPoint(), returnTemperature + source.maximumPower() / capacityFlow);
+    double reached = Math.min(setPoint, returnTemperature + source.maximumPower() / capacityFlow);
+    return Math.max(reached, returnTemperature);
   }
 
   @Override
@@ -39,6 +49,26 @@ public final class IdealSourceStepper implements SourceStepper {
   @Override
   public double heatMade() {
     return made;
+  }
+
+  @Override
+  public double backupHeat() {
+    return 0;
+  }
+
+  @Override
+  public double timeAtMinimum() {
+    return 0;
+  }
+
+  @Override
+  public double timeBlocked() {
+    return 0;
+  }
+
+  @Override
+  public int defrosts() {
+    return 0;
   }
 
   @Override

@@ -1,14 +1,22 @@
 package settle.sim.source;
 
 /** What heats the water. */
-public sealed interface Source permits IdealSource, Boiler {
+public sealed interface Source permits IdealSource, Boiler, HeatPump {
 
   /** What it is called. */
   String name();
 
-  /** Flow temperature asked for [°C]. */
+  /** Flow temperature asked for where no weather compensation sets it [°C]. */
   double flowSetPoint();
 
-  /** Largest heat output [W]; may be infinite. */
-  double maximumPower();
+  /**
+   * Largest heat output [W]; may be infinite.
+   *
+   * @param outdoor outdoor temperature [°C]
+   * @param flow flow temperature [°C]
+   */
+  double maximumPower(double outdoor, double flow);
+
+  /** How long the pump runs on after the call for heat ends [s]. */
+  double overRunTime();
 }

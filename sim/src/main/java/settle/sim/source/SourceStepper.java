@@ -1,7 +1,18 @@
 package settle.sim.source;
 
-/** Steps a source. A step is tried until it agrees with what the emitters return, then accepted. */
+/**
+ * Steps a source. A step begins with what holds over it, is tried until it agrees with what the
+ * emitters return, then accepted.
+ */
 public interface SourceStepper {
+
+  /**
+   * Says what holds over the coming step.
+   *
+   * @param outdoor mean outdoor temperature [°C]
+   * @param setPoint flow temperature asked for [°C]
+   */
+  void begin(double outdoor, double setPoint);
 
   /**
    * Tries a step from the accepted state.
@@ -22,8 +33,11 @@ public interface SourceStepper {
    */
   void accept(double heatTaken);
 
-  /** Heat made over the accepted step [J]. */
+  /** Heat made over the accepted step [J]; less than 0 where a defrost takes more. */
   double heatMade();
+
+  /** Of it, heat from a backup heater [J]. */
+  double backupHeat();
 
   /** Fuel (gross) or electricity taken over the accepted step [J]. */
   double input();
@@ -34,10 +48,19 @@ public interface SourceStepper {
   /** Heat stored above 0 °C [J]. */
   double stored();
 
+  /** Time at least output within the accepted step [s]. */
+  double timeAtMinimum();
+
+  /** Time called, but kept from running by too little flow, within the accepted step [s]. */
+  double timeBlocked();
+
   /** Number of starts so far. */
   int starts();
 
-  /** Shortest complete firing so far [s]; infinite if there was none. */
+  /** Number of defrosts so far. */
+  int defrosts();
+
+  /** Shortest complete run so far [s]; infinite if there was none. */
   double shortestRun();
 
   /** Longest step that follows what the source is doing [s]. */

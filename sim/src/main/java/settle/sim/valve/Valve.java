@@ -1,7 +1,7 @@
 package settle.sim.valve;
 
-/** What throttles a branch: a thermostatic valve or a fixed opening. */
-public sealed interface Valve permits WaxValve, FixedOpening {
+/** What throttles a branch. */
+public sealed interface Valve permits WaxValve, FixedOpening, OnOffActuator, MotorHead {
 
   /** What it is called. */
   String name();

@@ -146,7 +146,7 @@ public final class ValveStepper {
         bias[i] = valve.bias();
         pressureInfluence[i] = valve.pressureInfluence();
         kvNominal[i] = valve.kvNominal();
-        sensesAir[i] = valve.sensing() == WaxValve.Sensing.AIR;
+        sensesAir[i] = valve.sensing() == RoomSensing.AIR;
         meanSense[i] =
             CapacityCurve.sensed(
                 startTemperature, valve.waterInfluence(), startTemperature, valve.bias());

@@ -32,7 +32,7 @@ public record WaxValve(
     double pressureInfluence,
     double kvNominal,
     double kvMaximum,
-    Sensing sensing)
+    RoomSensing sensing)
     implements Valve {
 
   /** Water temperature at which the knob's scale holds, T_w0 [°C]. */
@@ -40,14 +40,6 @@ public record WaxValve(
 
   /** Differential pressure at which the knob's scale holds [Pa]; EN 215 (from memory). */
   public static final double SCALE_PRESSURE = 10_000;
-
-  /** Which temperature of the room the head feels. */
-  public enum Sensing {
-    /** Mean of air and radiant temperature. */
-    OPERATIVE,
-    /** Air temperature. */
-    AIR
-  }
 
   public WaxValve {
     require(name, proportionalBand > 0, "proportional band must be > 0 K");

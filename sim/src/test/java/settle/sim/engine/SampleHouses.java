@@ -2,6 +2,8 @@ package settle.sim.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import settle.sim.control.Control;
 import settle.sim.control.Timetable;
 import settle.sim.emitter.Emitter;
@@ -16,18 +18,20 @@ import settle.sim.fabric.Surface;
 import settle.sim.fabric.Window;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.house.WaterProperties;
+import settle.sim.hydraulics.ConstantPump;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.Pipe;
-import settle.sim.hydraulics.Pump;
 import settle.sim.room.AirExchange;
 import settle.sim.room.Room;
 import settle.sim.source.Boiler;
 import settle.sim.source.BoilerEfficiency;
 import settle.sim.source.IdealSource;
 import settle.sim.source.Source;
+import settle.sim.valve.RoomSensing;
 import settle.sim.valve.WaxValve;
 import settle.sim.weather.Weather;
 
@@ -90,19 +94,7 @@ public final class SampleHouses {
   /** A head at a knob position that passes its nominal flow at the given temperature. */
   public static WaxValve head(double setPoint) {
     return new WaxValve(
-        "head",
-        setPoint,
-        2,
-        0.4,
-        1200,
-        0,
-        0,
-        0.7 / 30,
-        0,
-        0.5,
-        0.25,
-        0.5,
-        WaxValve.Sensing.OPERATIVE);
+        "head", setPoint, 2, 0.4, 1200, 0, 0, 0.7 / 30, 0, 0.5, 0.25, 0.5, RoomSensing.OPERATIVE);
   }
 
   private static Branch branch(String room, Emitter emitter, double setPoint) {
@@ -113,7 +105,9 @@ public final class SampleHouses {
         emitter,
         head(setPoint),
         new Lockshield("lockshield", 1, kv),
-        new Pipe("10 mm", 0.0088, 1.5e-6, 12, 8));
+        Pipe.withoutDelay("10 mm", 0.0088, 1.5e-6, 12, 8),
+        null,
+        OptionalDouble.empty());
   }
 
   private static Timetable want(double day, double setback) {
@@ -197,11 +191,14 @@ public final class SampleHouses {
         rooms,
         partitions,
         doors,
-        List.of(new Arrangement("skirting", perimeter), new Arrangement("radiators", radiators)),
+        List.of(
+            new Arrangement("skirting", perimeter, false),
+            new Arrangement("radiators", radiators, false)),
         WaterProperties.AT_50,
-        new Pump(20_000, 0.3),
+        Distribution.direct(new ConstantPump(20_000, 0.3)),
         source,
-        new Control(Control.Setback.HEADS, "", 0.5),
+        Optional.empty(),
+        Control.byHeads(),
         0.5,
         new RunSettings(
             16,
@@ -252,8 +249,7 @@ public final class SampleHouses {
     List<Arrangement> arrangements = new ArrayList<>();
     for (Arrangement a : whole.arrangements()) {
       arrangements.add(
-          new Arrangement(
-              a.name(), a.branches().stream().filter(b -> names.contains(b.room())).toList()));
+          a.withBranches(a.branches().stream().filter(b -> names.contains(b.room())).toList()));
     }
     return new House(
         "two rooms",
@@ -264,8 +260,9 @@ public final class SampleHouses {
         List.of(),
         arrangements,
         whole.water(),
-        whole.pump(),
+        whole.distribution(),
         whole.source(),
+        whole.buffer(),
         whole.control(),
         whole.wantTolerance(),
         whole.run());

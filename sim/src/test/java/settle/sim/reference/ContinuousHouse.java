@@ -20,6 +20,7 @@ import settle.sim.room.AirExchange;
 import settle.sim.room.Room;
 import settle.sim.source.IdealSource;
 import settle.sim.valve.CapacityCurve;
+import settle.sim.valve.RoomSensing;
 import settle.sim.valve.WaxValve;
 
 /**
@@ -368,7 +369,7 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
     for (int b = 0; b < count; b++) {
       WaxValve wax = (WaxValve) branches.get(b).valve();
       int r = roomOf[b];
-      double local = wax.sensing() == WaxValve.Sensing.AIR ? y[r] : (y[r] + star[r]) / 2;
+      double local = wax.sensing() == RoomSensing.AIR ? y[r] : (y[r] + star[r]) / 2;
       double sensed = CapacityCurve.sensed(local, wax.waterInfluence(), y[bodyAt + b], wax.bias());
       dy[headAt + b] = (sensed - y[headAt + b]) / wax.timeConstant();
       dy[bodyAt + b] =
@@ -393,7 +394,8 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
               wax.kvNominal(),
               wax.kvMaximum(),
               position(b, y[headAt + b]));
-      massFlow[b] = flows[b].solve(kv, house.pump().head());
+      massFlow[b] =
+          flows[b].solve(kv, house.distribution().pump().head(0, house.water().density()));
       valveDrop[b] = flows[b].valveDrop();
     }
   }

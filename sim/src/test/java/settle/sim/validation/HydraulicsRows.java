@@ -179,7 +179,7 @@ final class HydraulicsRows implements RowGroup {
 
   private static BranchFlow branch(double length, double fittings) {
     return new BranchFlow(
-        new Pipe("pipe", 0.0088, 1.5e-6, length, fittings),
+        Pipe.withoutDelay("pipe", 0.0088, 1.5e-6, length, fittings),
         new Lockshield("lockshield", 1, 0.8),
         1000,
         0.5465e-3);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import settle.sim.fabric.Surface;
 import settle.sim.room.RoomStepper;
+import settle.sim.valve.RoomSensing;
 import settle.sim.valve.ValveStepper;
 import settle.sim.valve.WaxValve;
 
@@ -41,7 +42,7 @@ final class ValveRows implements RowGroup {
         0.5,
         KV_NOMINAL,
         KV_MAXIMUM,
-        WaxValve.Sensing.AIR);
+        RoomSensing.AIR);
   }
 
   @Override
@@ -177,7 +178,7 @@ final class ValveRows implements RowGroup {
     RoomStepper room = TestRooms.of(200e3, 40, 0, List.of(face), List.of()).stepper(20);
     WaxValve proportional =
         new WaxValve(
-            "valve", 20, 2, 0, 600, 0, 0, 0, 0, 0, KV_NOMINAL, KV_NOMINAL, WaxValve.Sensing.AIR);
+            "valve", 20, 2, 0, 600, 0, 0, 0, 0, 0, KV_NOMINAL, KV_NOMINAL, RoomSensing.AIR);
     ValveStepper valve = new ValveStepper(List.of(proportional), 20);
     double[] drop = {NOMINAL_PRESSURE};
     room.prepare(new double[] {60});

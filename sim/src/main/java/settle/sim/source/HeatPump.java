@@ -1,0 +1,97 @@
+package settle.sim.source;
+
+import java.util.Optional;
+import settle.sim.units.Range;
+
+/**
+ * An air-to-water heat pump with a modulating compressor.
+ *
+ * @param name what it is called
+ * @param performance heating capacity and COP
+ * @param minimumModulation least output while running, as a share of the capacity [-]
+ * @param flowSetPoint flow temperature asked for where no weather compensation sets it [°C]
+ * @param switchingBand half-band: off at set-point + band, on at set-point - band [K]
+ * @param highestFlow flow temperature it never passes [°C]
+ * @param minimumFlow flow of water below which it does not run [kg/s]
+ * @param minimumOnTime least running time before it may stop by itself [s]
+ * @param minimumOffTime least rest before it may start [s]
+ * @param controlTime time constant with which its controller brings the flow temperature to
+ *     set-point while no limit is met [s]
+ * @param thermalMass heat capacity of its condenser side, water and metal [J/K]
+ * @param overRunTime how long the pump runs on after the call for heat ends [s]
+ * @param standbyPower electricity taken while called but not running [W]; (1 - Cc) times the
+ *     running power gives EN 14825's degradation coefficient Cc
+ * @param defrost if it frosts
+ * @param backup electric heater behind the compressor, if there is one
+ */
+public record HeatPump(
+    String name,
+    HeatPumpPerformance performance,
+    double minimumModulation,
+    double flowSetPoint,
+    double switchingBand,
+    double highestFlow,
+    double minimumFlow,
+    double minimumOnTime,
+    double minimumOffTime,
+    double controlTime,
+    double thermalMass,
+    double overRunTime,
+    double standbyPower,
+    Optional<Defrost> defrost,
+    Optional<BackupHeater> backup)
+    implements Source {
+
+  public HeatPump {
+    String of = " of heat pump '" + name + "'";
+    Range.within("minimum modulation" + of, minimumModulation, 0.01, 1, "1");
+    Range.positive("switching band" + of, switchingBand, "K");
+    Range.notNegative("minimum flow" + of, minimumFlow, "kg/s");
+    Range.notNegative("minimum running time" + of, minimumOnTime, "s");
+    Range.notNegative("minimum rest" + of, minimumOffTime, "s");
+    Range.positive("control time" + of, controlTime, "s");
+    Range.positive("thermal mass" + of, thermalMass, "J/K");
+    Range.notNegative("over-run time" + of, overRunTime, "s");
+    Range.notNegative("standby power" + of, standbyPower, "W");
+    if (!(highestFlow >= flowSetPoint)) {
+      throw new IllegalArgumentException(
+          "highest flow temperature" + of + " must not be below the one asked for");
+    }
+  }
+
+  @Override
+  public double maximumPower(double outdoor, double flow) {
+    double compressor = performance.capacity(outdoor, flow);
+    return compressor + backup.map(b -> b.availableAt(outdoor)).orElse(0.0);
+  }
+
+  /**
+   * Least heat output while running [W].
+   *
+   * @param outdoor outdoor temperature [°C]
+   * @param flow flow temperature [°C]
+   */
+  public double minimumPower(double outdoor, double flow) {
+    return minimumModulation * performance.capacity(outdoor, flow);
+  }
+
+  /** The same unit asked for another flow temperature [°C]. */
+  public HeatPump setTo(double flowTemperature) {
+    return new HeatPump(
+        name,
+        performance,
+        minimumModulation,
+        flowTemperature,
+        switchingBand,
+        highestFlow,
+        minimumFlow,
+        minimumOnTime,
+        minimumOffTime,
+        controlTime,
+        thermalMass,
+        overRunTime,
+        standbyPower,
+        defrost,
+        backup);
+  }
+}

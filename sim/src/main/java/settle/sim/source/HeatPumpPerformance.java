@@ -1,0 +1,24 @@
+package settle.sim.source;
+
+/** Heating capacity and coefficient of performance over outdoor and flow temperature. */
+public sealed interface HeatPumpPerformance permits PerformanceMap, CarnotPerformance {
+
+  /**
+   * Heating capacity at full output [W], > 0.
+   *
+   * @param outdoor outdoor air [°C]
+   * @param flow water leaving [°C]
+   */
+  double capacity(double outdoor, double flow);
+
+  /**
+   * COP [-], > 0.
+   *
+   * @param outdoor outdoor air [°C]
+   * @param flow water leaving [°C]
+   */
+  double cop(double outdoor, double flow);
+
+  /** Whether the declared range covers a point; outside it figures are held or guessed. */
+  boolean covers(double outdoor, double flow);
+}

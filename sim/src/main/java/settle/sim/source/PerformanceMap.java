@@ -1,0 +1,48 @@
+package settle.sim.source;
+
+/**
+ * Performance from a table of rating points, as EN 14511 measures them: bilinear inside, held at
+ * its edge outside.
+ *
+ * @param outdoors outdoor temperatures, ascending [°C]; not modified
+ * @param flows flow temperatures, ascending [°C]; not modified
+ * @param capacity heating capacity [W], one row per outdoor temperature, one column per flow
+ *     temperature; not modified
+ * @param cop COP [-], likewise
+ */
+public record PerformanceMap(double[] outdoors, double[] flows, double[][] capacity, double[][] cop)
+    implements HeatPumpPerformance {
+
+  public PerformanceMap {
+    Grid.requireAscending("outdoor temperatures", outdoors);
+    Grid.requireAscending("flow temperatures", flows);
+    Grid.requireShape("capacity", capacity, outdoors.length, flows.length);
+    Grid.requireShape("COP", cop, outdoors.length, flows.length);
+    for (int i = 0; i < outdoors.length; i++) {
+      for (int j = 0; j < flows.length; j++) {
+        if (!(capacity[i][j] > 0 && cop[i][j] > 0)) {
+          throw new IllegalArgumentException(
+              "capacity and COP must be > 0, at " + outdoors[i] + "/" + flows[j] + " °C");
+        }
+      }
+    }
+  }
+
+  @Override
+  public double capacity(double outdoor, double flow) {
+    return Grid.bilinear(outdoors, flows, capacity, outdoor, flow);
+  }
+
+  @Override
+  public double cop(double outdoor, double flow) {
+    return Grid.bilinear(outdoors, flows, cop, outdoor, flow);
+  }
+
+  @Override
+  public boolean covers(double outdoor, double flow) {
+    return outdoor >= outdoors[0]
+        && outdoor <= outdoors[outdoors.length - 1]
+        && flow >= flows[0]
+        && flow <= flows[flows.length - 1];
+  }
+}

@@ -1,0 +1,36 @@
+package settle.sim.valve;
+
+import settle.sim.units.Range;
+
+/**
+ * A motor-driven head with a PI controller: lift = K_p (e + 1/T_i ∫ e dt), e = set-point - room
+ * temperature, held within 0..1 and followed at the motor's speed; Kv in proportion to lift.
+ *
+ * @param name what it is called
+ * @param setPoint room temperature it holds [°C]
+ * @param gain K_p: share of the lift per kelvin [1/K]
+ * @param integralTime T_i [s]; infinite for a proportional controller
+ * @param travelTime from shut to open [s]
+ * @param kvMaximum K_vs: fully open [m³/h at 1 bar]
+ * @param sensing which room temperature it feels
+ */
+public record MotorHead(
+    String name,
+    double setPoint,
+    double gain,
+    double integralTime,
+    double travelTime,
+    double kvMaximum,
+    RoomSensing sensing)
+    implements Valve {
+
+  public MotorHead {
+    Range.positive("gain of '" + name + "'", gain, "1/K");
+    if (!(integralTime > 0)) {
+      throw new IllegalArgumentException(
+          "integral time of '" + name + "' is " + integralTime + " s, must be above 0 s");
+    }
+    Range.positive("travel time of '" + name + "'", travelTime, "s");
+    Range.positive("Kvs of '" + name + "'", kvMaximum, "m³/h");
+  }
+}
