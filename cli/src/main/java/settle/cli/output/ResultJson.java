@@ -6,6 +6,9 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.OptionalDouble;
+import settle.sim.house.WaterProperties;
+import settle.sim.hydraulics.Balance;
+import settle.sim.result.CyclingFigures;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
@@ -40,6 +43,7 @@ public final class ResultJson {
       for (int i = 0; i < outcome.runs().size(); i++) {
         arrangement(
             json,
+            outcome.house().water(),
             outcome.runs().get(i),
             outcome.errors().isEmpty() ? null : outcome.errors().get(i));
       }
@@ -59,7 +63,8 @@ public final class ResultJson {
   /**
    * @param error what was found by running finer; null if that was not asked for
    */
-  private static void arrangement(JsonGenerator json, RunResult run, ErrorEstimate error)
+  private static void arrangement(
+      JsonGenerator json, WaterProperties water, RunResult run, ErrorEstimate error)
       throws IOException {
     PlantFigures plant = run.plant();
     json.writeStartObject();
@@ -81,10 +86,14 @@ public final class ResultJson {
     number(json, "returnMeanC", plant.returnMean(), 3);
     number(json, "returnPeakC", plant.returnPeak(), 3);
     number(json, "condensingShare", plant.condensingShare(), 1, 4);
-    number(json, "sourceStartsPerHour", plant.cycling().startsPerHour(), 4);
+    cycling(json, plant.cycling());
     number(json, "sourceHeatKWh", plant.sourceHeat() / Units.JOULES_PER_KWH, 4);
+    number(json, "backupHeatKWh", plant.backupHeat() / Units.JOULES_PER_KWH, 4);
     number(json, "inputKWh", plant.input() / Units.JOULES_PER_KWH, 4);
     number(json, "seasonalFactor", plant.seasonalFactor(), 1, 4);
+    number(json, "pumpElectricityKWh", plant.pumpElectricity() / Units.JOULES_PER_KWH, 4);
+    number(json, "pipeLossKWh", plant.pipeLoss() / Units.JOULES_PER_KWH, 4);
+    balance(json, run.balance(), water);
     json.writeNumberField("energyBalanceError", run.ledger().error());
     if (error != null) {
       error(json, error);
@@ -104,6 +113,47 @@ public final class ResultJson {
     number(json, "shortfallDegreeHours", room.shortfall(), 4);
     number(json, "emitterPeakW", room.emitterPeak(), 2);
     number(json, "heatKWh", room.heat() / Units.JOULES_PER_KWH, 4);
+    json.writeEndObject();
+  }
+
+  private static void cycling(JsonGenerator json, CyclingFigures cycling) throws IOException {
+    number(json, "sourceStartsPerHour", cycling.startsPerHour(), 4);
+    number(json, "sourceStartsPerDay", cycling.startsPerDay(), 3);
+    json.writeNumberField("mostStartsInAnHour", cycling.mostStartsInAnHour());
+    number(json, "shortestRunMinutes", cycling.shortestRun(), Units.SECONDS_PER_MINUTE, 3);
+    number(json, "minutesAtLeastOutput", cycling.timeAtMinimum() / Units.SECONDS_PER_MINUTE, 3);
+    json.writeNumberField("defrosts", cycling.defrosts());
+    number(json, "blockedMinutes", cycling.timeBlocked() / Units.SECONDS_PER_MINUTE, 3);
+    number(json, "waterVolumeLitres", cycling.waterVolume() / Units.CUBIC_METRES_PER_LITRE, 2);
+    number(json, "waterNeededLitres", cycling.waterNeeded(), Units.CUBIC_METRES_PER_LITRE, 2);
+  }
+
+  /** Flows with every valve open. */
+  private static void balance(JsonGenerator json, Balance balance, WaterProperties water)
+      throws IOException {
+    if (balance.branches().isEmpty()) {
+      json.writeNullField("balance");
+      return;
+    }
+    json.writeObjectFieldStart("balance");
+    json.writeBooleanField("balanced", balance.balanced());
+    json.writeStringField("indexBranch", balance.branches().get(balance.indexBranch()).name());
+    number(json, "headNeededKPa", balance.headNeeded() / Units.PASCALS_PER_KPA, 4);
+    number(json, "headKPa", balance.head() / Units.PASCALS_PER_KPA, 4);
+    json.writeArrayFieldStart("branches");
+    for (Balance.BranchBalance branch : balance.branches()) {
+      json.writeStartObject();
+      json.writeStringField("name", branch.name());
+      number(json, "designFlowLPerHour", water.litresPerHour(branch.designFlow()), 3);
+      number(json, "flowAsGivenLPerHour", water.litresPerHour(branch.flowAsGiven()), 3);
+      number(json, "flowLPerHour", water.litresPerHour(branch.flow()), 3);
+      number(json, "lockshieldTurns", branch.lockshield().turns(), 3);
+      number(json, "lockshieldKv", branch.lockshield().kv(), 4);
+      number(json, "velocityMPerS", branch.velocity(), 4);
+      number(json, "authority", branch.authority(), 4);
+      json.writeEndObject();
+    }
+    json.writeEndArray();
     json.writeEndObject();
   }
 

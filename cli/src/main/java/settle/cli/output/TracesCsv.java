@@ -105,7 +105,7 @@ public final class TracesCsv {
     int decimals =
         switch (unit) {
           case "kg/s" -> 6;
-          case "W" -> 1;
+          case "W", "Pa" -> 1;
           default -> 3;
         };
     return new Column(name + " [" + unit + "]", values, decimals);

@@ -33,6 +33,25 @@ import settle.sim.weather.Weather;
 /** Made-up results with round numbers: what is written of them can be read off by eye. */
 final class OutcomeExample {
 
+  /** Of water that weighs 988 kg/m³: 0.01 kg/s is 36.437 l/h. */
+  private static final Balance BALANCE =
+      new Balance(
+          false,
+          0,
+          12_500,
+          20_000,
+          List.of(
+              new Balance.BranchBalance(
+                  "living room: emitter",
+                  0.01,
+                  0.004,
+                  0.004,
+                  new Lockshield("open", 1.5, 0.44),
+                  0.25,
+                  18_000,
+                  0.125)),
+          List.of("authority is low"));
+
   private OutcomeExample() {}
 
   /** Skirting that warms its one room in 87.5 min beside a larger radiator that never does. */
@@ -131,14 +150,14 @@ final class OutcomeExample {
             0,
             OptionalDouble.empty(),
             new CyclingFigures(
-                3, 1.25, 2, OptionalDouble.empty(), 0, 0, 0, 0.02, OptionalDouble.empty()),
+                3, 1.25, 2, OptionalDouble.of(450), 1800, 4, 90, 0.046, OptionalDouble.of(0.061)),
             1.584e8,
-            0,
+            7.2e6,
             1.656e8,
             3.6e4,
-            0,
+            1.8e6,
             OptionalDouble.empty()),
-        new Balance(false, 0, 0, 0, List.of(), List.of()),
+        warmUp.isPresent() ? BALANCE : new Balance(false, 0, 0, 0, List.of(), List.of()),
         new EnergyLedger(100, 0, 100, 0, 0, 0, 0, 0, 0, 0, 100),
         List.of(),
         0,

@@ -17,4 +17,9 @@ public record WaterProperties(double density, double specificHeat, double viscos
       throw new IllegalArgumentException("water properties must be > 0");
     }
   }
+
+  /** A mass flow [kg/s] in the trade's unit [l/h]. */
+  public double litresPerHour(double massFlow) {
+    return massFlow / density * 3.6e6;
+  }
 }
