@@ -5,7 +5,6 @@ import java.util.List;
 import settle.plots.report.Entry;
 import settle.plots.words.Quantities;
 import settle.scenarios.quantity.Dimension;
-import settle.sim.control.Control;
 import settle.sim.control.Timetable;
 import settle.sim.emitter.Emitter;
 import settle.sim.emitter.PerimeterEmitter;
@@ -14,10 +13,11 @@ import settle.sim.fabric.Window;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.hydraulics.Lockshield;
 import settle.sim.room.Room;
-import settle.sim.source.Boiler;
-import settle.sim.source.HeatPump;
-import settle.sim.source.Source;
+import settle.sim.valve.MotorHead;
+import settle.sim.valve.OnOffActuator;
+import settle.sim.valve.Valve;
 import settle.sim.valve.WaxValve;
 import settle.sim.weather.Weather;
 
@@ -41,19 +41,15 @@ public final class Inputs {
   public static List<Entry> of(House house, List<Arrangement> arrangements) {
     Inputs inputs = new Inputs();
     inputs.add("outdoor temperature", outdoor(house));
-    inputs.add("source", source(house));
-    inputs.add(
-        "pump",
-        Dimension.PRESSURE.show(house.distribution().pump().head(0, house.water().density()))
-            + ", held constant");
-    inputs.add("set-back by", setback(house.control()));
+    inputs.entries.addAll(PlantInputs.of(house, arrangements));
     for (Room room : house.rooms()) {
       inputs.add(room.name(), room(room));
       inputs.add(room.name() + ": surfaces", surfaces(room));
     }
     for (Arrangement arrangement : arrangements) {
       for (Branch branch : arrangement.branches()) {
-        inputs.add(arrangement.name() + ": " + branch.room(), branch(branch));
+        inputs.add(
+            arrangement.name() + ": " + branch.room(), branch(branch, arrangement.balanced()));
       }
     }
     return inputs.entries;
@@ -90,40 +86,6 @@ public final class Inputs {
     return "read from a file, "
         + Quantities.temperature(weather.meanOutdoor(0, length))
         + " on average over the run";
-  }
-
-  private static String source(House house) {
-    Source source = house.source();
-    double flow = source.flowSetPoint();
-    String text = source.name() + ", flow " + Quantities.setting(flow);
-    if (source instanceof Boiler boiler) {
-      return text
-          + ", "
-          + Quantities.power(boiler.minimumPower())
-          + " to "
-          + Quantities.power(boiler.maximumPower());
-    }
-    if (source instanceof HeatPump pump) {
-      return text
-          + ", "
-          + Quantities.power(pump.minimumPower(house.designOutdoor(), flow))
-          + " to "
-          + Quantities.power(pump.performance().capacity(house.designOutdoor(), flow))
-          + " at "
-          + Quantities.setting(house.designOutdoor())
-          + " outdoors";
-    }
-    double most = source.maximumPower(house.designOutdoor(), flow);
-    return text
-        + (Double.isInfinite(most) ? ", power without limit" : ", up to " + Quantities.power(most));
-  }
-
-  private static String setback(Control control) {
-    return switch (control.setback()) {
-      case HEADS -> "the valves' heads, room by room";
-      case SOURCE -> "source and pump, after " + control.referenceRoom();
-      case OFF -> "source and pump, off but for frost";
-    };
   }
 
   private static String room(Room room) {
@@ -163,7 +125,7 @@ public final class Inputs {
     return String.join("; ", parts);
   }
 
-  private static String branch(Branch branch) {
+  private static String branch(Branch branch, boolean balanced) {
     Emitter emitter = branch.emitter();
     return emitter.name()
         + (emitter instanceof PerimeterEmitter p ? ", " + Dimension.LENGTH.show(p.length()) : "")
@@ -172,15 +134,48 @@ public final class Inputs {
         + " at 75/65/20, n "
         + Dimension.NUMBER.show(emitter.exponent())
         + "; "
-        + branch.valve().name()
-        + (branch.valve() instanceof WaxValve valve
-            ? " set to " + Quantities.setting(valve.setPoint())
-            : "")
-        + ", lockshield Kv "
-        + Dimension.NUMBER.show(branch.lockshield().kv())
-        + ", "
+        + valve(branch.valve())
+        + "; lockshield "
+        + (balanced ? "as balanced" : lockshield(branch.lockshield()))
+        + "; "
         + branch.pipe().name()
         + " "
-        + Dimension.LENGTH.show(branch.pipe().length());
+        + Dimension.LENGTH.show(branch.pipe().length())
+        + (branch.fedFrom() == null ? "" : " from " + branch.fedFrom());
+  }
+
+  private static String lockshield(Lockshield lockshield) {
+    return Dimension.NUMBER.show(lockshield.turns())
+        + " turns open, Kv "
+        + Dimension.NUMBER.show(lockshield.kv());
+  }
+
+  private static String valve(Valve valve) {
+    if (valve instanceof WaxValve wax) {
+      return wax.name() + " set to " + Quantities.setting(wax.setPoint());
+    }
+    if (valve instanceof OnOffActuator actuator) {
+      return actuator.name()
+          + " set to "
+          + Quantities.setting(actuator.setPoint())
+          + ", on/off, differential "
+          + Dimension.TEMPERATURE_DIFFERENCE.show(actuator.differential())
+          + ", shut to open in "
+          + Dimension.DURATION.show(actuator.travelTime());
+    }
+    if (valve instanceof MotorHead head) {
+      return head.name()
+          + " set to "
+          + Quantities.setting(head.setPoint())
+          + ", a share of "
+          + Dimension.SHARE.show(head.gain())
+          + " per kelvin"
+          + (Double.isInfinite(head.integralTime())
+              ? ""
+              : ", integral time " + Dimension.DURATION.show(head.integralTime()))
+          + ", shut to open in "
+          + Dimension.DURATION.show(head.travelTime());
+    }
+    return valve.name() + ", fixed opening, Kv " + Dimension.NUMBER.show(valve.kvMaximum());
   }
 }
