@@ -11,10 +11,12 @@ import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.emitter.PlugFlow;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.house.WaterProperties;
 import settle.sim.hydraulics.BranchFlow;
 import settle.sim.hydraulics.Main;
+import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.room.HouseFabric;
 import settle.sim.source.Boiler;
 import settle.sim.source.BoilerStepper;
@@ -43,6 +45,12 @@ public final class HouseModel {
   /** Radiant fraction of each branch's emitter: the weight of the star in T_ref. */
   final double[] radiantFraction;
 
+  /** Heat input by which pipes heat each room; -1 where none lie. */
+  final int[] pipeHeatInput;
+
+  /** Share of a pipe's heat given by radiation [-]; common practice, no source. */
+  private static final double PIPE_RADIATION = 0.5;
+
   /**
    * Prepares a model.
    *
@@ -67,16 +75,42 @@ public final class HouseModel {
           new HouseFabric.HeatInput(
               branchRoom[b], emitter.radiantFraction(), back, emitter.fixedTo()));
     }
+    pipeHeatInput = new int[house.rooms().size()];
+    for (int r = 0; r < pipeHeatInput.length; r++) {
+      pipeHeatInput[r] = -1;
+      if (pipesHeat(house.rooms().get(r).name())) {
+        pipeHeatInput[r] = heats.size();
+        heats.add(new HouseFabric.HeatInput(r, PIPE_RADIATION, 0, null));
+      }
+    }
     fabric =
         HouseFabric.of(house.rooms(), house.partitions(), house.airExchanges(), heats, refinement);
   }
 
-  /** Number of states a run carries besides the parcels of its emitters. */
+  private boolean pipesHeat(String room) {
+    for (Branch branch : arrangement.branches()) {
+      if (branch.room().equals(room) && branch.pipe().delays()) {
+        return true;
+      }
+    }
+    for (Main main : house.distribution().mains()) {
+      if (room.equals(main.room()) && main.pipe().delays()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Number of states a run carries: parcels in emitters and pipes counted as one each. */
   public int states() {
     int sum = fabric.states();
     for (Branch branch : arrangement.branches()) {
       sum += branch.emitter() instanceof PanelEmitter panel ? panel.cells() : 1;
       sum += 2;
+      sum += branch.pipe().delays() ? 2 : 0;
+    }
+    for (Main main : house.distribution().mains()) {
+      sum += main.pipe().delays() ? 2 : 0;
     }
     return sum;
   }
@@ -108,6 +142,17 @@ public final class HouseModel {
         EmissionLaw.chainCoefficient(emitter.ratedOutput(), n, cells),
         n,
         startTemperature);
+  }
+
+  NetworkFlow networkFlow() {
+    Distribution distribution = house.distribution();
+    return new NetworkFlow(
+        distribution.pump(),
+        distribution.mains(),
+        distribution.bypass().orElse(null),
+        arrangement.branches(),
+        house.water().density(),
+        house.water().viscosity());
   }
 
   BranchFlow[] branchFlows() {

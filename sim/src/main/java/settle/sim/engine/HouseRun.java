@@ -4,13 +4,12 @@ import java.util.List;
 import settle.sim.control.CallForHeat;
 import settle.sim.control.Control;
 import settle.sim.control.Timetable;
-import settle.sim.emitter.EmitterStepper;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
-import settle.sim.hydraulics.BranchFlow;
-import settle.sim.hydraulics.Pump;
+import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
+import settle.sim.recording.MainColumn;
 import settle.sim.recording.Recorder;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
@@ -67,7 +66,11 @@ public final class HouseRun {
   private final RunSettings settings;
   private final int rooms;
   private final int branches;
-  private final double specificHeat;
+  private final int mains;
+
+  /** Electrical power per hydraulic head and mass flow [m³/kg]. */
+  private final double pumpPowerFactor;
+
   private final double[] dayWant;
   private final double[] solarAperture;
   private final double[] airCapacity;
@@ -76,8 +79,7 @@ public final class HouseRun {
 
   // State
   private final RoomStepper roomStepper;
-  private final EmitterStepper[] emitters;
-  private final BranchFlow[] flows;
+  private final WaterCircuit circuit;
   private final ValveStepper valves;
   private final SourceStepper source;
   private final CallForHeat callForHeat;
@@ -95,19 +97,16 @@ public final class HouseRun {
   private final double sourceStoredAtStart;
   private double sourceHeat;
   private double sourceLoss;
+  private double pipeLoss;
+  private double pipeHeat;
   private double emitted;
 
   // Scratch of one step
   private final double[] want;
   private final double[] convective;
   private final double[] radiant;
-  private final double[] massFlow;
   private final double[] valveDrop;
-  private final double[] heat;
-  private final double[] reference;
-  private double totalFlow;
   private double flowTemperature;
-  private double returnTemperature;
 
   private int startsBeforeRecording;
   private final ProfileKeeper profiles;
@@ -123,11 +122,11 @@ public final class HouseRun {
     house = model.house;
     rooms = house.rooms().size();
     branches = model.branchRoom.length;
-    specificHeat = house.water().specificHeat();
+    mains = house.distribution().mains().size();
+    pumpPowerFactor = 1 / (house.water().density() * house.distribution().pump().efficiency());
     double start = settings.startTemperature();
     roomStepper = new RoomStepper(model.fabric, start);
-    emitters = model.emitterSteppers(start);
-    flows = model.branchFlows();
+    circuit = new WaterCircuit(model, start);
     valves = model.valveStepper(start);
     source = model.sourceStepper(start);
     ladder = new StepLadder(settings.shortestStep(), settings.longestStep());
@@ -148,19 +147,15 @@ public final class HouseRun {
     want = new double[rooms];
     convective = new double[rooms];
     radiant = new double[rooms];
-    massFlow = new double[branches];
     valveDrop = new double[branches];
-    heat = new double[branches];
-    reference = new double[branches];
     time = -settings.leadIn();
     pumpUntil = Double.NEGATIVE_INFINITY;
     flowTemperature = start;
-    returnTemperature = start;
     profiles =
         new ProfileKeeper(
             model.arrangement.branches(), firstCall(), settings.profileTimes(), settings.length());
     storedAtStart = roomStepper.stored();
-    waterStoredAtStart = waterStored();
+    waterStoredAtStart = circuit.stored();
     sourceStoredAtStart = source.stored();
     atEvent();
   }
@@ -193,7 +188,7 @@ public final class HouseRun {
       } else if (time > 0) {
         record();
       }
-      profiles.keepDue(time, emitters);
+      profiles.keepDue(time, circuit.emitters());
     }
   }
 
@@ -236,6 +231,7 @@ public final class HouseRun {
     double h = level >= 0 ? ladder.lengths()[level] : until - time;
 
     weatherAndGains(h);
+    source.begin(house.weather().meanOutdoor(time, time + h), house.source().flowSetPoint());
     if (level >= 0) {
       roomStepper.beginPrepared(level);
     } else {
@@ -253,16 +249,18 @@ public final class HouseRun {
       ladder.reset();
     }
     roomStepper.finish();
-    double taken = 0;
+    double taken = circuit.capacityFlow() * h * (flowTemperature - circuit.returnTemperature());
     double heatRate = 0;
     for (int b = 0; b < branches; b++) {
-      taken += massFlow[b] * specificHeat * h * (flowTemperature - emitters[b].meanReturn());
-      emitted += heat[b] * h;
-      double now = emitters[b].emissionNow();
+      double heat = circuit.heat(b);
+      emitted += heat * h;
+      double now = circuit.emitters()[b].emissionNow();
       roomStepper.setHeat(b, now);
-      heatRate = Math.max(heatRate, Math.abs(now - heat[b]) / airCapacity[model.branchRoom[b]]);
-      emitters[b].accept();
+      heatRate = Math.max(heatRate, Math.abs(now - heat) / airCapacity[model.branchRoom[b]]);
     }
+    pipeHeat += circuit.pipeHeat();
+    pipeLoss += circuit.outsideLoss();
+    circuit.accept();
     // Heat that moves evenly by dQ over a step, held at its mean, leaves the air off by dQ h / (12
     // C_a).
     heatSteadyFor =
@@ -313,19 +311,17 @@ public final class HouseRun {
       int r = model.branchRoom[b];
       double air = roomStepper.settledAir(r);
       double operative = (air + roomStepper.settledStar(r)) / 2;
-      double off = valves.feel(b, h, air, operative, massFlow[b], flowTemperature, valveDrop[b]);
+      double flow = circuit.network().flow(b);
+      double off = valves.feel(b, h, air, operative, flow, circuit.inlet(b), valveDrop[b]);
       worst = Math.max(worst, off);
     }
     return worst;
   }
 
   private void flows(double[] kv) {
-    totalFlow = 0;
-    double head = pumping ? house.distribution().pump().head(0, house.water().density()) : 0;
+    circuit.flows(kv, pumping);
     for (int b = 0; b < branches; b++) {
-      massFlow[b] = flows[b].solve(kv[b], head);
-      valveDrop[b] = flows[b].valveDrop();
-      totalFlow += massFlow[b];
+      valveDrop[b] = circuit.network().valveDrop(b);
     }
   }
 
@@ -335,13 +331,13 @@ public final class HouseRun {
    * being some hundred times weaker.
    */
   private void agree(double h) {
-    double capacityFlow = totalFlow * specificHeat;
-    double guess = source.attempt(h, capacityFlow, returnTemperature, called);
+    double capacityFlow = circuit.capacityFlow();
+    double guess = source.attempt(h, capacityFlow, circuit.returnTemperature(), called);
     double lastGuess = Double.NaN;
     double lastResidual = Double.NaN;
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      double moved = emit(h, guess);
-      double answer = source.attempt(h, capacityFlow, returnTemperature, called);
+      double moved = circuit.attempt(h, guess, roomStepper);
+      double answer = source.attempt(h, capacityFlow, circuit.returnTemperature(), called);
       flowTemperature = guess;
       double residual = answer - guess;
       if (Math.abs(residual) < FLOW_AGREEMENT && moved < REFERENCE_AGREEMENT) {
@@ -352,34 +348,6 @@ public final class HouseRun {
       lastResidual = residual;
       guess = slope < -1e-3 && slope > -5 ? guess - residual / slope : answer;
     }
-  }
-
-  /**
-   * Tries all emitters with a flow temperature; sets their heats and the return temperature.
-   *
-   * @return largest change of a reference temperature that follows from the heats [K]
-   */
-  private double emit(double h, double flow) {
-    double moved = 0;
-    double returning = 0;
-    for (int b = 0; b < branches; b++) {
-      int r = model.branchRoom[b];
-      double f = model.radiantFraction[b];
-      reference[b] = f * roomStepper.meanStar(r) + (1 - f) * roomStepper.meanAir(r);
-    }
-    for (int b = 0; b < branches; b++) {
-      emitters[b].attempt(h, massFlow[b] * specificHeat, flow, reference[b]);
-      double now = emitters[b].emitted() / h;
-      double rise = roomStepper.referenceRise(b, model.radiantFraction[b]);
-      moved = Math.max(moved, Math.abs(rise * (now - roomStepper.heat(b))));
-      heat[b] = now;
-      roomStepper.setHeat(b, now);
-      returning += massFlow[b] * emitters[b].meanReturn();
-    }
-    if (totalFlow > 0) {
-      returnTemperature = returning / totalFlow;
-    }
-    return moved;
   }
 
   private double operative(int room) {
@@ -418,43 +386,54 @@ public final class HouseRun {
     for (int r = 0; r < rooms; r++) {
       recorder.set(Trace.index(RoomColumn.HEAT, r), 0);
     }
+    NetworkFlow network = circuit.network();
     for (int b = 0; b < branches; b++) {
-      recorder.add(Trace.index(RoomColumn.HEAT, model.branchRoom[b]), heat[b]);
-      recorder.set(Trace.index(BranchColumn.MASS_FLOW, b, rooms), massFlow[b]);
-      boolean flowing = massFlow[b] > 0;
-      recorder.set(
-          Trace.index(BranchColumn.INLET, b, rooms), flowing ? flowTemperature : Double.NaN);
-      recorder.set(
-          Trace.index(BranchColumn.RETURN, b, rooms),
-          flowing ? emitters[b].meanReturn() : Double.NaN);
-      recorder.set(Trace.index(BranchColumn.HEAT, b, rooms), heat[b]);
-      recorder.set(Trace.index(BranchColumn.SENSED, b, rooms), valves.element(b));
-      recorder.set(Trace.index(BranchColumn.OPENING, b, rooms), valves.opening(b));
-      recorder.set(
-          Trace.index(BranchColumn.PRESSURE, b, rooms),
-          pumping ? house.distribution().pump().head(0, house.water().density()) : 0);
+      recorder.add(Trace.index(RoomColumn.HEAT, model.branchRoom[b]), circuit.heat(b));
+      boolean flowing = network.flow(b) > 0;
+      recordBranch(BranchColumn.MASS_FLOW, b, network.flow(b));
+      recordBranch(BranchColumn.INLET, b, flowing ? circuit.inlet(b) : Double.NaN);
+      recordBranch(
+          BranchColumn.RETURN, b, flowing ? circuit.emitters()[b].meanReturn() : Double.NaN);
+      recordBranch(BranchColumn.HEAT, b, circuit.heat(b));
+      recordBranch(BranchColumn.SENSED, b, valves.element(b));
+      recordBranch(BranchColumn.OPENING, b, valves.opening(b));
+      recordBranch(BranchColumn.PRESSURE, b, network.branchPressure(b));
     }
-    recorder.set(
-        Trace.index(HouseColumn.OUTDOOR), house.weather().meanOutdoor(time - lastLength, time));
-    boolean flowing = totalFlow > 0;
-    recorder.set(Trace.index(HouseColumn.FLOW), flowing ? flowTemperature : Double.NaN);
-    recorder.set(Trace.index(HouseColumn.RETURN), flowing ? returnTemperature : Double.NaN);
-    recorder.set(Trace.index(HouseColumn.MASS_FLOW), totalFlow);
-    recorder.set(Trace.index(HouseColumn.SOURCE_HEAT), source.heatMade() / lastLength);
-    recorder.set(Trace.index(HouseColumn.SOURCE_INPUT), source.input() / lastLength);
-    recorder.set(Trace.index(HouseColumn.CALL), called ? 1 : 0);
-    recorder.set(Trace.index(HouseColumn.SET_POINT), house.source().flowSetPoint());
-    recorder.set(Trace.index(HouseColumn.SOURCE_FLOW), flowing ? flowTemperature : Double.NaN);
-    recorder.set(Trace.index(HouseColumn.BACKUP_HEAT), source.backupHeat() / lastLength);
-    recorder.set(Trace.index(HouseColumn.STARTS), starts());
-    Pump pump = house.distribution().pump();
-    double head = pumping ? pump.head(totalFlow, house.water().density()) : 0;
-    recorder.set(Trace.index(HouseColumn.PUMP_HEAD), head);
-    recorder.set(
-        Trace.index(HouseColumn.PUMP_POWER),
-        head * totalFlow / house.water().density() / pump.efficiency());
-    recorder.set(Trace.index(HouseColumn.BYPASS_FLOW), 0);
-    recorder.set(Trace.index(HouseColumn.PIPE_LOSS), 0);
+    for (int i = 0; i < mains; i++) {
+      boolean flowing = network.mainFlow(i) > 0;
+      recordMain(MainColumn.MASS_FLOW, i, network.mainFlow(i));
+      recordMain(MainColumn.FLOW, i, flowing ? circuit.arriving(i) : Double.NaN);
+      recordMain(MainColumn.RETURN, i, flowing ? circuit.returning(i) : Double.NaN);
+      recordMain(MainColumn.PRESSURE, i, network.mainPressure(i));
+    }
+    recordHouse(HouseColumn.OUTDOOR, house.weather().meanOutdoor(time - lastLength, time));
+    boolean flowing = circuit.totalFlow() > 0;
+    recordHouse(HouseColumn.FLOW, flowing ? flowTemperature : Double.NaN);
+    recordHouse(HouseColumn.RETURN, flowing ? circuit.returnTemperature() : Double.NaN);
+    recordHouse(HouseColumn.MASS_FLOW, circuit.totalFlow());
+    recordHouse(HouseColumn.SOURCE_HEAT, source.heatMade() / lastLength);
+    recordHouse(HouseColumn.SOURCE_INPUT, source.input() / lastLength);
+    recordHouse(HouseColumn.CALL, called ? 1 : 0);
+    recordHouse(HouseColumn.SET_POINT, house.source().flowSetPoint());
+    recordHouse(HouseColumn.SOURCE_FLOW, flowing ? flowTemperature : Double.NaN);
+    recordHouse(HouseColumn.BACKUP_HEAT, source.backupHeat() / lastLength);
+    recordHouse(HouseColumn.STARTS, starts());
+    recordHouse(HouseColumn.PUMP_HEAD, network.head());
+    recordHouse(HouseColumn.PUMP_POWER, network.head() * circuit.totalFlow() * pumpPowerFactor);
+    recordHouse(HouseColumn.BYPASS_FLOW, network.bypassFlow());
+    recordHouse(HouseColumn.PIPE_LOSS, (circuit.pipeHeat() + circuit.outsideLoss()) / lastLength);
+  }
+
+  private void recordHouse(HouseColumn column, double value) {
+    recorder.set(Trace.index(column), value);
+  }
+
+  private void recordBranch(BranchColumn column, int branch, double value) {
+    recorder.set(Trace.index(column, branch, rooms), value);
+  }
+
+  private void recordMain(MainColumn column, int main, double value) {
+    recorder.set(Trace.index(column, main, rooms, branches), value);
   }
 
   /**
@@ -477,14 +456,6 @@ public final class HouseRun {
       t = programme.nextChange(t);
     }
     return t;
-  }
-
-  private double waterStored() {
-    double sum = 0;
-    for (EmitterStepper emitter : emitters) {
-      sum += emitter.stored();
-    }
-    return sum;
   }
 
   /** What was recorded. */
@@ -520,10 +491,10 @@ public final class HouseRun {
         roomStepper.outdoorLoss(),
         roomStepper.heldLoss(),
         sourceLoss,
-        0,
-        0,
+        pipeLoss,
+        pipeHeat,
         roomStepper.stored() - storedAtStart,
-        waterStored() - waterStoredAtStart,
+        circuit.stored() - waterStoredAtStart,
         source.stored() - sourceStoredAtStart,
         emitted);
   }

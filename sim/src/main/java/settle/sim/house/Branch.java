@@ -3,6 +3,7 @@ package settle.sim.house;
 import java.util.OptionalDouble;
 import settle.sim.emitter.Emitter;
 import settle.sim.hydraulics.Lockshield;
+import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.valve.Valve;
 
@@ -24,7 +25,8 @@ public record Branch(
     Lockshield lockshield,
     Pipe pipe,
     String fedFrom,
-    OptionalDouble designFlow) {
+    OptionalDouble designFlow)
+    implements NetworkFlow.Leaf {
 
   /** The same branch with its lockshield set otherwise. */
   public Branch withLockshield(Lockshield other) {

@@ -27,24 +27,13 @@ public final class BranchFlow {
   // Model
   private final double density;
   private final double lockshieldKv;
-  private final double fittingsResistance;
-  private final double frictionResistance;
-  private final double reynoldsPerFlow;
-  private final double rough;
-  private final double laminarFlow;
-  private final double turbulentFlow;
-  private final double laminarFactor;
-  private final double turbulentFactor;
-  private final double factorSlope;
+  private final PipeResistance pipe;
 
   // Last solution
   private double flow;
   private double lastKv = -1;
   private double lastPressure;
   private double valveDrop;
-
-  /** 1/sqrt(f) of the last turbulent solution, from which the next one starts. */
-  private double inverseRoot;
 
   /**
    * @param pipe the branch pipe
@@ -55,18 +44,7 @@ public final class BranchFlow {
   public BranchFlow(Pipe pipe, Lockshield lockshield, double density, double viscosity) {
     this.density = density;
     lockshieldKv = lockshield.kv();
-    double area = Math.PI * pipe.bore() * pipe.bore() / 4;
-    fittingsResistance = pipe.fittings() / (2 * density * area * area);
-    frictionResistance = pipe.length() / pipe.bore() / (2 * density * area * area);
-    reynoldsPerFlow = Friction.reynolds(1, pipe.bore(), viscosity);
-    rough = pipe.roughness() / pipe.bore() / 3.7;
-    laminarFlow = Friction.LAMINAR_LIMIT / reynoldsPerFlow;
-    turbulentFlow = Friction.TURBULENT_LIMIT / reynoldsPerFlow;
-    double relativeRoughness = pipe.roughness() / pipe.bore();
-    laminarFactor = Friction.darcyFactor(Friction.LAMINAR_LIMIT, relativeRoughness);
-    turbulentFactor = Friction.darcyFactor(Friction.TURBULENT_LIMIT, relativeRoughness);
-    factorSlope = (turbulentFactor - laminarFactor) / (turbulentFlow - laminarFlow);
-    inverseRoot = 1 / Math.sqrt(turbulentFactor);
+    this.pipe = new PipeResistance(pipe, density, viscosity);
   }
 
   /**
@@ -88,11 +66,16 @@ public final class BranchFlow {
       valveDrop = kv == 0 ? pressure : 0;
       return 0;
     }
-    double resistance = FlowCoefficient.pressureDrop(1, series, density) + fittingsResistance;
-    if (pressure <= (resistance + laminarFactor * frictionResistance) * laminarFlow * laminarFlow) {
+    double resistance = FlowCoefficient.pressureDrop(1, series, density) + pipe.fittings;
+    if (pressure
+        <= (resistance + pipe.laminarFactor * pipe.friction)
+            * pipe.laminarFlow
+            * pipe.laminarFlow) {
       flow = laminar(resistance, pressure);
     } else if (pressure
-        >= (resistance + turbulentFactor * frictionResistance) * turbulentFlow * turbulentFlow) {
+        >= (resistance + pipe.turbulentFactor * pipe.friction)
+            * pipe.turbulentFlow
+            * pipe.turbulentFlow) {
       flow = turbulent(resistance, pressure);
     } else {
       flow = between(resistance, pressure);
@@ -103,15 +86,16 @@ public final class BranchFlow {
 
   /** R m² + (64 B/c) m = p. */
   private double laminar(double resistance, double pressure) {
-    double half = 32 * frictionResistance / reynoldsPerFlow;
+    double half = 32 * pipe.friction / pipe.reynoldsPerFlow;
     return pressure / (half + Math.sqrt(half * half + resistance * pressure));
   }
 
   /** (R + (f_1 + s (m - m_1)) B) m² = p. */
   private double between(double resistance, double pressure) {
-    double cubic = factorSlope * frictionResistance;
-    double square = resistance + (laminarFactor - factorSlope * laminarFlow) * frictionResistance;
-    double m = flow > laminarFlow && flow < turbulentFlow ? flow : turbulentFlow;
+    double cubic = pipe.factorSlope * pipe.friction;
+    double square =
+        resistance + (pipe.laminarFactor - pipe.factorSlope * pipe.laminarFlow) * pipe.friction;
+    double m = flow > pipe.laminarFlow && flow < pipe.turbulentFlow ? flow : pipe.turbulentFlow;
     for (int i = 0; i < MOST_STEPS; i++) {
       double excess = (square + cubic * m) * m * m - pressure;
       double step = excess / ((2 * square + 3 * cubic * m) * m);
@@ -125,14 +109,14 @@ public final class BranchFlow {
 
   /** d(x/m)/dx = (1 - B m²/(p x²))/m, since m falls as f, and so 1/x², rises. */
   private double turbulent(double resistance, double pressure) {
-    double x = inverseRoot;
+    double x = pipe.inverseRoot;
     double m = 0;
     for (int i = 0; i < MOST_STEPS; i++) {
-      double friction = frictionResistance / (x * x);
+      double friction = pipe.friction / (x * x);
       double total = resistance + friction;
       m = Math.sqrt(pressure / total);
-      double viscous = 2.51 / (reynoldsPerFlow * m);
-      double argument = rough + viscous * x;
+      double viscous = 2.51 / (pipe.reynoldsPerFlow * m);
+      double argument = pipe.rough + viscous * x;
       double residual = x + 2 / LN10 * Math.log(argument);
       double slope = 1 + 2 / LN10 * viscous * (1 - friction / total) / argument;
       double step = residual / slope;
@@ -141,8 +125,8 @@ public final class BranchFlow {
         break;
       }
     }
-    inverseRoot = x;
-    return Math.sqrt(pressure / (resistance + frictionResistance / (x * x)));
+    pipe.inverseRoot = x;
+    return Math.sqrt(pressure / (resistance + pipe.friction / (x * x)));
   }
 
   /** Pressure across the valve in the last solution [Pa]. */

@@ -1,0 +1,300 @@
+package settle.sim.engine;
+
+import java.util.List;
+import settle.sim.emitter.EmitterStepper;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+import settle.sim.hydraulics.Main;
+import settle.sim.hydraulics.NetworkFlow;
+import settle.sim.hydraulics.Pipe;
+import settle.sim.hydraulics.PipeWater;
+import settle.sim.room.RoomStepper;
+
+/**
+ * The water of a run from the source's outlet back to its inlet: flows, and what becomes of the
+ * temperature on the way through mains, branch pipes and emitters.
+ *
+ * <p>Water goes one way, so one pass along the tree outwards and one back finds every temperature;
+ * where streams meet they mix in proportion to their flows. Pipes give their heat to the room they
+ * lie in, or lose it.
+ */
+final class WaterCircuit {
+
+  // Model: node 0 is the source, node i + 1 the end of mains i
+  private final HouseModel model;
+  private final int branches;
+  private final int mains;
+  private final double specificHeat;
+  private final int[] parent;
+  private final int[] branchNode;
+  private final int bypassNode;
+  private final int[] mainRoom;
+  private final double[] mainSurroundings;
+
+  // State
+  private final NetworkFlow network;
+  private final EmitterStepper[] emitters;
+
+  /** Null where a pipe's delay is neglected. */
+  private final PipeWater[] branchFlow;
+
+  private final PipeWater[] branchReturn;
+  private final PipeWater[] mainFlow;
+  private final PipeWater[] mainReturn;
+
+  // Attempt
+  private final double[] arriving;
+  private final double[] returning;
+  private final double[] inlet;
+  private final double[] heat;
+  private final double[] reference;
+  private final double[] pipeHeat;
+  private double outsideLoss;
+  private double returnTemperature;
+
+  /**
+   * @param model the prepared house
+   * @param start temperature of all water [°C]
+   */
+  WaterCircuit(HouseModel model, double start) {
+    this.model = model;
+    House house = model.house;
+    specificHeat = house.water().specificHeat();
+    List<Main> mainList = house.distribution().mains();
+    List<Branch> branchList = model.arrangement.branches();
+    branches = branchList.size();
+    mains = mainList.size();
+    network = model.networkFlow();
+    emitters = model.emitterSteppers(start);
+    parent = new int[mains + 1];
+    mainRoom = new int[mains];
+    mainSurroundings = new double[mains];
+    mainFlow = new PipeWater[mains];
+    mainReturn = new PipeWater[mains];
+    for (int i = 0; i < mains; i++) {
+      Main main = mainList.get(i);
+      parent[i + 1] = house.distribution().mainIndex(main.fedFrom()) + 1;
+      mainRoom[i] = main.room() == null ? -1 : house.roomIndex(main.room());
+      mainSurroundings[i] = main.surroundings();
+      mainFlow[i] = half(main.pipe(), start);
+      mainReturn[i] = half(main.pipe(), start);
+    }
+    branchNode = new int[branches];
+    branchFlow = new PipeWater[branches];
+    branchReturn = new PipeWater[branches];
+    for (int b = 0; b < branches; b++) {
+      Branch branch = branchList.get(b);
+      branchNode[b] = house.distribution().mainIndex(branch.fedFrom()) + 1;
+      branchFlow[b] = half(branch.pipe(), start);
+      branchReturn[b] = half(branch.pipe(), start);
+    }
+    bypassNode =
+        house
+            .distribution()
+            .bypass()
+            .map(bypass -> house.distribution().mainIndex(bypass.fedFrom()) + 1)
+            .orElse(0);
+    arriving = new double[mains + 1];
+    returning = new double[mains + 1];
+    inlet = new double[branches];
+    heat = new double[branches];
+    reference = new double[branches];
+    pipeHeat = new double[house.rooms().size()];
+    returnTemperature = start;
+  }
+
+  /** The flow or the return of a pair. */
+  private static PipeWater half(Pipe pipe, double start) {
+    return pipe.delays() ? new PipeWater(pipe, pipe.length() / 2, start) : null;
+  }
+
+  /** Finds all flows for the valves' openings [m³/h at 1 bar]. */
+  void flows(double[] kv, boolean pumping) {
+    network.solve(kv, pumping);
+  }
+
+  /**
+   * Tries all pipes and emitters with the temperature of the water that leaves the source; gives
+   * their heats to the rooms and finds the return temperature.
+   *
+   * @param h length of the step [s]
+   * @param flow temperature of the water [°C]
+   * @param rooms takes the heats
+   * @return largest change of an emitter's reference temperature that follows from them [K]
+   */
+  double attempt(double h, double flow, RoomStepper rooms) {
+    for (int r = 0; r < pipeHeat.length; r++) {
+      pipeHeat[r] = 0;
+    }
+    outsideLoss = 0;
+    arriving[0] = flow;
+    returning[0] = 0;
+    for (int i = 0; i < mains; i++) {
+      arriving[i + 1] = passMain(h, i, mainFlow[i], arriving[parent[i + 1]], rooms);
+      returning[i + 1] = 0;
+    }
+    for (int b = 0; b < branches; b++) {
+      int r = model.branchRoom[b];
+      double f = model.radiantFraction[b];
+      reference[b] = f * rooms.meanStar(r) + (1 - f) * rooms.meanAir(r);
+    }
+    double moved = 0;
+    for (int b = 0; b < branches; b++) {
+      moved = Math.max(moved, passBranch(h, b, rooms));
+    }
+    returning[bypassNode] += network.bypassFlow() * arriving[bypassNode];
+    for (int i = mains - 1; i >= 0; i--) {
+      double m = network.mainFlow(i);
+      double mixed = m > 0 ? returning[i + 1] / m : arriving[i + 1];
+      returning[i + 1] = mixed;
+      returning[parent[i + 1]] += m * passMain(h, i, mainReturn[i], mixed, rooms);
+    }
+    if (network.totalFlow() > 0) {
+      returnTemperature = returning[0] / network.totalFlow();
+    }
+    for (int r = 0; r < pipeHeat.length; r++) {
+      if (model.pipeHeatInput[r] >= 0) {
+        rooms.setHeat(model.pipeHeatInput[r], pipeHeat[r] / h);
+      }
+    }
+    return moved;
+  }
+
+  private double passMain(double h, int i, PipeWater pipe, double entering, RoomStepper rooms) {
+    if (pipe == null) {
+      return entering;
+    }
+    int r = mainRoom[i];
+    double around = r >= 0 ? rooms.meanAir(r) : mainSurroundings[i];
+    pipe.attempt(h, network.mainFlow(i) * specificHeat, entering, around);
+    if (r >= 0) {
+      pipeHeat[r] += pipe.loss();
+    } else {
+      outsideLoss += pipe.loss();
+    }
+    return pipe.outlet();
+  }
+
+  private double passBranch(double h, int b, RoomStepper rooms) {
+    int r = model.branchRoom[b];
+    double m = network.flow(b);
+    double capacityFlow = m * specificHeat;
+    PipeWater there = branchFlow[b];
+    PipeWater back = branchReturn[b];
+    double entering = arriving[branchNode[b]];
+    if (there != null) {
+      there.attempt(h, capacityFlow, entering, rooms.meanAir(r));
+      pipeHeat[r] += there.loss();
+      entering = there.outlet();
+    }
+    inlet[b] = entering;
+    emitters[b].attempt(h, capacityFlow, entering, reference[b]);
+    double leaving = emitters[b].meanReturn();
+    if (back != null) {
+      back.attempt(h, capacityFlow, leaving, rooms.meanAir(r));
+      pipeHeat[r] += back.loss();
+      leaving = back.outlet();
+    }
+    returning[branchNode[b]] += m * leaving;
+    heat[b] = emitters[b].emitted() / h;
+    double rise = rooms.referenceRise(b, model.radiantFraction[b]);
+    double moved = Math.abs(rise * (heat[b] - rooms.heat(b)));
+    rooms.setHeat(b, heat[b]);
+    return moved;
+  }
+
+  /** Makes the attempted step the state. */
+  void accept() {
+    for (int b = 0; b < branches; b++) {
+      emitters[b].accept();
+      if (branchFlow[b] != null) {
+        branchFlow[b].accept();
+        branchReturn[b].accept();
+      }
+    }
+    for (int i = 0; i < mains; i++) {
+      if (mainFlow[i] != null) {
+        mainFlow[i].accept();
+        mainReturn[i].accept();
+      }
+    }
+  }
+
+  /** Mass flow through the source's side of the mains, bypass counted [kg/s]. */
+  double totalFlow() {
+    return network.totalFlow();
+  }
+
+  /** The same as a flow of heat capacity, m c [W/K]. */
+  double capacityFlow() {
+    return network.totalFlow() * specificHeat;
+  }
+
+  /**
+   * Mean temperature of the water that comes back to the source [°C]; the last one without flow.
+   */
+  double returnTemperature() {
+    return returnTemperature;
+  }
+
+  /** Flows and pressures. */
+  NetworkFlow network() {
+    return network;
+  }
+
+  /** The emitters. */
+  EmitterStepper[] emitters() {
+    return emitters;
+  }
+
+  /** Mean temperature of the water entering an emitter [°C]. */
+  double inlet(int branch) {
+    return inlet[branch];
+  }
+
+  /** Mean output of an emitter over the step [W]. */
+  double heat(int branch) {
+    return heat[branch];
+  }
+
+  /** Mean temperature of the water arriving at the end of mains [°C]. */
+  double arriving(int main) {
+    return arriving[main + 1];
+  }
+
+  /** Mean temperature of the water that comes together at the end of mains to go back [°C]. */
+  double returning(int main) {
+    return returning[main + 1];
+  }
+
+  /** Heat given by pipes to rooms over the step [J]. */
+  double pipeHeat() {
+    double sum = 0;
+    for (double given : pipeHeat) {
+      sum += given;
+    }
+    return sum;
+  }
+
+  /** Heat lost by mains outside the rooms over the step [J]. */
+  double outsideLoss() {
+    return outsideLoss;
+  }
+
+  /** Heat stored in emitters and pipes, above 0 °C [J]. */
+  double stored() {
+    double sum = 0;
+    for (int b = 0; b < branches; b++) {
+      sum += emitters[b].stored();
+      if (branchFlow[b] != null) {
+        sum += branchFlow[b].stored() + branchReturn[b].stored();
+      }
+    }
+    for (int i = 0; i < mains; i++) {
+      if (mainFlow[i] != null) {
+        sum += mainFlow[i].stored() + mainReturn[i].stored();
+      }
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,333 @@
+package settle.sim.hydraulics;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Flows and pressures of a tree of mains with its branches, bypass and pump.
+ *
+ * <p>Unknown are the flows m of the branches; those of the mains are sums of them, so that mass is
+ * balanced at every node by construction. With h the pressure each part takes at its flow and H the
+ * pump's head, every branch must satisfy
+ *
+ * <pre>
+ *   H(M) = sum of h_j(M_j) over the mains on its way + h(m)
+ * </pre>
+ *
+ * <p>Solved by Newton's method. Since the network is a tree, its linear system is solved exactly by
+ * one sweep from the leaves to the source, in which the flow into each pair of mains comes out as a
+ * linear function of the pressure at its beginning, and one back; the cost rises in proportion to
+ * the number of parts. Pressures rise with the flow, more than in proportion, so the method
+ * converges from any flows above 0. The bypass, whose flow is a function of pressure, is a leaf of
+ * the other kind.
+ */
+public final class NetworkFlow {
+
+  private static final int SOURCE = 0;
+  private static final int MOST_ROUNDS = 200;
+
+  /** Rounds after which steps are halved, should they go to and fro about a kink of a curve. */
+  private static final int PATIENCE = 20;
+
+  /**
+   * Relative change of a flow below which a round is the last; the method being quadratic, the
+   * error left is of the order of its square.
+   */
+  private static final double LAST_CHANGE = 1e-6;
+
+  /** Least flow a change is measured against, and a newly opened branch begins with [kg/s]. */
+  private static final double LEAST_FLOW = 1e-6;
+
+  // Model: node 0 is the source, node i + 1 the end of mains i
+  private final Pump pump;
+  private final Bypass bypass;
+  private final int bypassNode;
+  private final double density;
+  private final int branches;
+  private final int mains;
+  private final int[] branchNode;
+  private final int[] parent;
+  private final PipeResistance[] branchPipe;
+  private final PipeResistance[] mainPipe;
+  private final double[] lockshieldKv;
+
+  // Last solution
+  private final double[] kv;
+  private boolean pumping;
+  private final double[] flow;
+  private final double[] nodeFlow;
+  private final double[] pressure;
+  private double bypassFlow;
+  private int rounds;
+
+  // Scratch of a round: the change of flow into a node is gain P - offset
+  private final double[] gain;
+  private final double[] offset;
+  private final double[] valveResistance;
+  private final double[] branchDrop;
+  private final double[] branchSlope;
+  private double bypassGain;
+  private double bypassAim;
+
+  /** What a branch needs of the network. */
+  public interface Leaf {
+
+    /** Its pipe, flow and return. */
+    Pipe pipe();
+
+    /** Its lockshield. */
+    Lockshield lockshield();
+
+    /** Name of the mains it begins at; null at the source. */
+    String fedFrom();
+  }
+
+  /**
+   * @param pump the circulator
+   * @param mains the tree, each after the one it is fed from
+   * @param bypass automatic bypass; null if there is none
+   * @param leaves the branches
+   * @param density of the water [kg/m³]
+   * @param viscosity dynamic viscosity of the water [Pa s]
+   */
+  public NetworkFlow(
+      Pump pump,
+      List<Main> mains,
+      Bypass bypass,
+      List<? extends Leaf> leaves,
+      double density,
+      double viscosity) {
+    this.pump = pump;
+    this.bypass = bypass;
+    this.density = density;
+    this.mains = mains.size();
+    branches = leaves.size();
+    List<String> names = mains.stream().map(Main::name).toList();
+    bypassNode = bypass == null ? SOURCE : node(names, bypass.fedFrom());
+    parent = new int[this.mains + 1];
+    mainPipe = new PipeResistance[this.mains + 1];
+    for (int i = 0; i < this.mains; i++) {
+      parent[i + 1] = node(names, mains.get(i).fedFrom());
+      mainPipe[i + 1] = new PipeResistance(mains.get(i).pipe(), density, viscosity);
+    }
+    branchNode = new int[branches];
+    branchPipe = new PipeResistance[branches];
+    lockshieldKv = new double[branches];
+    for (int b = 0; b < branches; b++) {
+      Leaf leaf = leaves.get(b);
+      branchNode[b] = node(names, leaf.fedFrom());
+      branchPipe[b] = new PipeResistance(leaf.pipe(), density, viscosity);
+      lockshieldKv[b] = leaf.lockshield().kv();
+    }
+    kv = new double[branches];
+    Arrays.fill(kv, Double.NaN);
+    flow = new double[branches];
+    valveResistance = new double[branches];
+    branchDrop = new double[branches];
+    branchSlope = new double[branches];
+    nodeFlow = new double[this.mains + 1];
+    pressure = new double[this.mains + 1];
+    gain = new double[this.mains + 1];
+    offset = new double[this.mains + 1];
+  }
+
+  private static int node(List<String> names, String fedFrom) {
+    if (fedFrom == null) {
+      return SOURCE;
+    }
+    int index = names.indexOf(fedFrom);
+    if (index < 0) {
+      throw new IllegalArgumentException("no mains are called '" + fedFrom + "'");
+    }
+    return index + 1;
+  }
+
+  /**
+   * Solves for all flows and pressures.
+   *
+   * @param valveKv flow coefficient of each branch's valve [m³/h at 1 bar]; not modified
+   * @param on whether the pump runs; a resting pump passes nothing
+   * @throws ArithmeticException if no solution is found, which no network of this kind should cause
+   */
+  public void solve(double[] valveKv, boolean on) {
+    if (on == pumping && Arrays.equals(valveKv, kv)) {
+      return;
+    }
+    System.arraycopy(valveKv, 0, kv, 0, branches);
+    pumping = on;
+    rounds = 0;
+    if (!on) {
+      rest();
+      return;
+    }
+    begin();
+    while (!round()) {
+      if (++rounds > MOST_ROUNDS) {
+        throw new ArithmeticException("no flows found for the pipe network");
+      }
+    }
+  }
+
+  private void rest() {
+    Arrays.fill(flow, 0);
+    Arrays.fill(nodeFlow, 0);
+    Arrays.fill(pressure, 0);
+    bypassFlow = 0;
+  }
+
+  /** Resistances of valves, and a flow above 0 in every open branch. */
+  private void begin() {
+    for (int b = 0; b < branches; b++) {
+      double series = FlowCoefficient.series(kv[b], lockshieldKv[b]);
+      if (series == 0) {
+        flow[b] = 0;
+        valveResistance[b] = Double.POSITIVE_INFINITY;
+      } else {
+        valveResistance[b] = FlowCoefficient.pressureDrop(1, series, density);
+        flow[b] = Math.max(flow[b], LEAST_FLOW);
+      }
+    }
+    sumFlows();
+    if (pressure[SOURCE] == 0) {
+      Arrays.fill(pressure, pump.head(nodeFlow[SOURCE], density));
+    }
+  }
+
+  private void sumFlows() {
+    Arrays.fill(nodeFlow, 0);
+    for (int b = 0; b < branches; b++) {
+      nodeFlow[branchNode[b]] += flow[b];
+    }
+    nodeFlow[bypassNode] += bypassFlow;
+    for (int i = mains; i > 0; i--) {
+      nodeFlow[parent[i]] += nodeFlow[i];
+    }
+  }
+
+  /**
+   * One round of Newton's method; true if it was the last.
+   *
+   * <p>Branch: P = h + h' d, so d = (P - h)/h'. Mains: P_end = P - h - h' D with D = gain P_end -
+   * offset, so D = (gain (P - h) - offset)/(1 + gain h'). Source: P = H + H' D.
+   */
+  private boolean round() {
+    Arrays.fill(gain, 0);
+    Arrays.fill(offset, 0);
+    for (int b = 0; b < branches; b++) {
+      if (flow[b] > 0) {
+        branchPipe[b].at(flow[b]);
+        branchDrop[b] = branchPipe[b].drop() + valveResistance[b] * flow[b] * flow[b];
+        branchSlope[b] = branchPipe[b].slope() + 2 * valveResistance[b] * flow[b];
+        gain[branchNode[b]] += 1 / branchSlope[b];
+        offset[branchNode[b]] += branchDrop[b] / branchSlope[b];
+      }
+    }
+    if (bypass != null) {
+      bypassAt(pressure[bypassNode]);
+      gain[bypassNode] += bypassGain;
+      offset[bypassNode] += bypassFlow - bypassAim + bypassGain * pressure[bypassNode];
+    }
+    for (int i = mains; i > 0; i--) {
+      mainPipe[i].at(nodeFlow[i]);
+      double stiff = 1 + gain[i] * mainPipe[i].slope();
+      gain[parent[i]] += gain[i] / stiff;
+      offset[parent[i]] += (gain[i] * mainPipe[i].drop() + offset[i]) / stiff;
+    }
+    double head = pump.head(nodeFlow[SOURCE], density);
+    double fall = pump.slope(nodeFlow[SOURCE], density);
+    pressure[SOURCE] = (head - fall * offset[SOURCE]) / (1 - fall * gain[SOURCE]);
+    for (int i = 1; i <= mains; i++) {
+      double before = pressure[parent[i]];
+      double slope = mainPipe[i].slope();
+      double change = (gain[i] * (before - mainPipe[i].drop()) - offset[i]) / (1 + gain[i] * slope);
+      pressure[i] = before - mainPipe[i].drop() - slope * change;
+    }
+    return follow();
+  }
+
+  /** Lets flows follow the pressures just found. */
+  private boolean follow() {
+    double share = rounds < PATIENCE ? 1 : 0.5;
+    boolean last = true;
+    for (int b = 0; b < branches; b++) {
+      if (flow[b] > 0) {
+        double change = (pressure[branchNode[b]] - branchDrop[b]) / branchSlope[b];
+        last &= Math.abs(change) <= LAST_CHANGE * flow[b];
+        // Never to 0 or below: the pressure a part takes says nothing there.
+        flow[b] = Math.max(flow[b] + share * change, flow[b] / 10);
+      }
+    }
+    if (bypass != null) {
+      bypassAt(pressure[bypassNode]);
+      double change = bypassAim - bypassFlow;
+      last &= Math.abs(change) <= LAST_CHANGE * Math.max(bypassFlow, LEAST_FLOW);
+      bypassFlow = Math.max(bypassFlow + share * change, 0);
+    }
+    sumFlows();
+    return last;
+  }
+
+  /**
+   * Flow of the bypass at a pressure and its rise: Kv = Kv_full clamp((p - set)/band, 0, 1), m
+   * proportional to Kv sqrt(p).
+   */
+  private void bypassAt(double p) {
+    double open = Math.min((p - bypass.setPressure()) / bypass.band(), 1);
+    if (!(open > 0)) {
+      bypassAim = 0;
+      bypassGain = 0;
+      return;
+    }
+    double full = FlowCoefficient.massFlow(p, bypass.kv(), density);
+    bypassAim = full * open;
+    bypassGain = full * (open < 1 ? 1 / bypass.band() : 0) + bypassAim / (2 * p);
+  }
+
+  /** Mass flow through a branch [kg/s]. */
+  public double flow(int branch) {
+    return flow[branch];
+  }
+
+  /** Mass flow through mains [kg/s]. */
+  public double mainFlow(int main) {
+    return nodeFlow[main + 1];
+  }
+
+  /** Mass flow through the pump, bypass counted [kg/s]. */
+  public double totalFlow() {
+    return nodeFlow[SOURCE];
+  }
+
+  /** Mass flow through the bypass [kg/s]. */
+  public double bypassFlow() {
+    return bypassFlow;
+  }
+
+  /** Differential pressure over the pump [Pa]; 0 while it rests. */
+  public double head() {
+    return pressure[SOURCE];
+  }
+
+  /** Differential pressure at the end of mains [Pa]. */
+  public double mainPressure(int main) {
+    return pressure[main + 1];
+  }
+
+  /** Differential pressure where a branch is connected [Pa]. */
+  public double branchPressure(int branch) {
+    return pressure[branchNode[branch]];
+  }
+
+  /** Differential pressure across a branch's valve [Pa]; all there is where the valve is shut. */
+  public double valveDrop(int branch) {
+    if (kv[branch] == 0) {
+      return pressure[branchNode[branch]];
+    }
+    return FlowCoefficient.pressureDrop(flow[branch], kv[branch], density);
+  }
+
+  /** Rounds that the last solution took. */
+  public int rounds() {
+    return rounds;
+  }
+}
