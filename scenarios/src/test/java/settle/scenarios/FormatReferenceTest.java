@@ -114,6 +114,8 @@ class FormatReferenceTest {
       return "words";
     } else if (form instanceof Form.Choice choice) {
       return String.join(", ", choice.words());
+    } else if (form instanceof Form.YesNo) {
+      return "yes or no";
     } else if (form instanceof Form.Reference reference) {
       return "name of a " + reference.kind();
     } else if (form instanceof Form.Size) {

@@ -146,8 +146,8 @@ class SchemaTest {
   }
 
   /**
-   * As an editor sees it: plain texts that look like numbers are numbers, those that look like
-   * nothing are null.
+   * As an editor sees it: plain texts that look like numbers are numbers, true and false are
+   * booleans, those that look like nothing are null.
    */
   private static JsonNode json(Node node) {
     JsonNodeFactory factory = JsonNodeFactory.instance;
@@ -166,6 +166,9 @@ class SchemaTest {
     }
     if (!text.quoted() && text.text().matches("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d+)?")) {
       return factory.numberNode(Double.parseDouble(text.text()));
+    }
+    if (!text.quoted() && text.text().matches("true|false")) {
+      return factory.booleanNode(Boolean.parseBoolean(text.text()));
     }
     return factory.textNode(text.text());
   }

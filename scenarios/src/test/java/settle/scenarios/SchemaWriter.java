@@ -107,6 +107,10 @@ final class SchemaWriter {
       return text(".*\\S.*");
     } else if (form instanceof Form.Choice choice) {
       return oneOfWords(choice.words());
+    } else if (form instanceof Form.YesNo) {
+      ObjectNode node = oneOfWords(List.of("yes", "no"));
+      ((ArrayNode) node.get("enum")).add(true).add(false);
+      return node;
     } else if (form instanceof Form.Reference reference) {
       return reference(reference.kind());
     } else if (form instanceof Form.Size) {

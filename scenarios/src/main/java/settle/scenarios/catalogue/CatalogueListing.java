@@ -8,6 +8,7 @@ import settle.scenarios.quantity.Dimension;
 import settle.scenarios.quantity.NumberText;
 import settle.sim.fabric.Construction;
 import settle.sim.fabric.Facing;
+import settle.sim.hydraulics.Pipe;
 import settle.sim.source.Boiler;
 import settle.sim.valve.WaxValve;
 
@@ -148,7 +149,13 @@ public final class CatalogueListing {
   }
 
   private static String facts(PipeType p) {
-    return "bore " + Dimension.LENGTH.show(p.bore());
+    Pipe metre = p.run(1, 0, 0);
+    return "bore "
+        + Dimension.LENGTH.show(p.bore())
+        + ", "
+        + Dimension.CAPACITY_PER_LENGTH.show(rounded(metre.heatCapacity(), 0))
+        + " with its water, bare "
+        + Dimension.CONDUCTANCE_PER_LENGTH.show(rounded(metre.lossCoefficient(), 2));
   }
 
   private static String facts(ValveType type) {

@@ -282,6 +282,8 @@ public final class DefinitionsReader {
     return new PipeType(
         described(entry.name(), s),
         s.number(DefinitionKeys.BORE),
+        s.number(DefinitionKeys.WALL),
+        PipeMaterial.of(s.choice(DefinitionKeys.MADE_OF)),
         s.number(DefinitionKeys.ROUGHNESS));
   }
 

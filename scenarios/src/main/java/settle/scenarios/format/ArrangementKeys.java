@@ -5,6 +5,7 @@ import settle.scenarios.format.Form.Named;
 import settle.scenarios.format.Form.Reference;
 import settle.scenarios.format.Form.Several;
 import settle.scenarios.format.Form.Words;
+import settle.scenarios.format.Form.YesNo;
 import settle.scenarios.quantity.Dimension;
 
 /** An arrangement: for each room its emitters, with pipe, valve and lockshield. */
@@ -46,6 +47,24 @@ public final class ArrangementKeys {
               Forms.of(Dimension.NUMBER).notNegative().usually(0, 60),
               "sum of the loss coefficients (zeta) of the branch's fittings")
           .orElse("8", "six elbows and two tees, " + PRACTICE);
+  public static final Key PIPE_INSULATION =
+      Key.optional(
+              "pipe insulation",
+              DistributionKeys.INSULATION.form(),
+              "thickness of insulation of 0.035 W/mK round the pipe of the branch")
+          .orElse("0 mm", "bare in its room, " + PRACTICE);
+  public static final Key FED_FROM =
+      Key.optional(
+              "fed from",
+              DistributionKeys.FED_FROM.form(),
+              "mains at whose end the branch begins, or 'source'")
+          .orElse("the source");
+  public static final Key DESIGN_FLOW =
+      Key.optional(
+              "design flow",
+              Forms.of(Dimension.FLOW).positive().usually(3e-6, 4e-4),
+              "flow the branch is to have, for a balance")
+          .orElse("what carries its share of the room's heat loss at the design drop");
   public static final Key VALVE =
       Key.optional("valve", new Reference(DefinitionKeys.VALVE), "valve by name")
           .orElse("thermostatic valve", "every emitter has its own, " + PRACTICE);
@@ -89,6 +108,9 @@ public final class ArrangementKeys {
               PIPE,
               PIPE_LENGTH,
               FITTINGS,
+              PIPE_INSULATION,
+              FED_FROM,
+              DESIGN_FLOW,
               VALVE,
               HEAD_BIAS)
           .atMostOneOf(SET, KNOB)
@@ -104,7 +126,14 @@ public final class ArrangementKeys {
           "rooms",
           new Named(RoomKeys.ROOM, new Several(new Keys(BRANCH_TABLE))),
           "the emitter, or list of emitters, of each room");
-  public static final Table TABLE = Table.of("a way of heating the house", EVERY_ROOM, ROOMS);
+  public static final Key BALANCED =
+      Key.optional(
+              "balanced",
+              new YesNo(),
+              "whether lockshields and pump are set by a balance before the run")
+          .orElse("no", "as the lockshields are written");
+  public static final Table TABLE =
+      Table.of("a way of heating the house", EVERY_ROOM, BALANCED, ROOMS);
 
   private ArrangementKeys() {}
 }

@@ -241,7 +241,14 @@ public final class DefinitionKeys {
               Forms.of(Dimension.LENGTH).notNegative().usually(0, 0.0005),
               "absolute roughness of the bore")
           .orElse("0.0015 mm", "drawn tubing, Moody 1944, from memory");
-  public static final Table PIPE_TABLE = Table.of("a pipe", BORE, ROUGHNESS, ABOUT, SOURCE);
+  public static final Key WALL =
+      Key.optional("wall", Forms.LENGTH.atMost(0.02).usually(0.0004, 0.005), "wall thickness")
+          .orElse("0.7 mm", "15 mm copper, EN 1057");
+  public static final Key MADE_OF =
+      Key.optional("made of", new Choice(List.of("copper", "steel", "plastic")), "its material")
+          .orElse("copper", PRACTICE);
+  public static final Table PIPE_TABLE =
+      Table.of("a pipe", BORE, WALL, MADE_OF, ROUGHNESS, ABOUT, SOURCE);
 
   // Valves.
 

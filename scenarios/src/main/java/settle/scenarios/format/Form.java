@@ -63,6 +63,13 @@ public sealed interface Form {
     }
   }
 
+  /** Yes or no; true and false are understood. */
+  record YesNo() implements Form {
+
+    public static final List<String> YES = List.of("yes", "true");
+    public static final List<String> NO = List.of("no", "false");
+  }
+
   /** Free text on one line. */
   record Words() implements Form {}
 

@@ -18,12 +18,12 @@ public final class ScenarioFormat {
           "arrangements",
           new Named("arrangement", new Keys(ArrangementKeys.TABLE)),
           "ways of heating the house by name, to be compared");
-  public static final Key DISTRIBUTION = section("distribution", PlantKeys.DISTRIBUTION_TABLE);
+  public static final Key DISTRIBUTION = section("distribution", DistributionKeys.TABLE);
   public static final Key SOURCE =
-      Key.required("source", new Keys(PlantKeys.SOURCE_TABLE), PlantKeys.SOURCE_TABLE.about());
-  public static final Key CONTROL = section("control", PlantKeys.CONTROL_TABLE);
-  public static final Key AIMS = section("aims", PlantKeys.AIMS_TABLE);
-  public static final Key RUN = section("run", PlantKeys.RUN_TABLE);
+      Key.required("source", new Keys(SourceKeys.TABLE), SourceKeys.TABLE.about());
+  public static final Key CONTROL = section("control", ControlKeys.TABLE);
+  public static final Key AIMS = section("aims", RunKeys.AIMS_TABLE);
+  public static final Key RUN = section("run", RunKeys.RUN_TABLE);
 
   /** The top of the file. */
   public static final Table TABLE =

@@ -1,6 +1,7 @@
 package settle.scenarios.format;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -203,6 +204,21 @@ public final class Section {
       return value.get().choice((Form.Choice) key.form());
     }
     return noted(key);
+  }
+
+  /** The name of one of some things. Left out: the default, noted; else the stand-in. */
+  public String name(Key key, Collection<String> names, String standIn) {
+    Optional<Value> value = value(key);
+    if (value.isPresent()) {
+      return value.get().reference((Form.Reference) key.form(), names, standIn);
+    }
+    return key.fallback().isEmpty() ? standIn : noted(key);
+  }
+
+  /** Yes or no. Left out: the default, noted. */
+  public boolean yesNo(Key key) {
+    Optional<Value> value = value(key);
+    return value.isPresent() ? value.get().yesNo() : Form.YesNo.YES.contains(noted(key));
   }
 
   /** Words. Left out: the default, noted. */

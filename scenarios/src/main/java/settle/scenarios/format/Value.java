@@ -133,6 +133,22 @@ public final class Value {
     }
   }
 
+  /** Yes or no; no where it is neither. */
+  public boolean yesNo() {
+    try {
+      String text = text("yes or no").strip();
+      if (Form.YesNo.YES.contains(text)) {
+        return true;
+      }
+      if (!Form.YesNo.NO.contains(text)) {
+        throw new QuantityException("found " + node.found() + ", expected yes or no");
+      }
+    } catch (QuantityException e) {
+      problem(e.getMessage());
+    }
+    return false;
+  }
+
   /** The name of one of some things; the stand-in where it is none of them. */
   public String reference(Form.Reference form, Collection<String> names, String standIn) {
     try {

@@ -1,6 +1,7 @@
 package settle.scenarios.house;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,7 +16,7 @@ import settle.scenarios.catalogue.KnobScale;
 import settle.scenarios.catalogue.PipeType;
 import settle.scenarios.catalogue.ValveType;
 import settle.scenarios.format.ArrangementKeys;
-import settle.scenarios.format.Form;
+import settle.scenarios.format.DistributionKeys;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.RoomKeys;
 import settle.scenarios.format.Section;
@@ -25,6 +26,7 @@ import settle.sim.emitter.Emitter;
 import settle.sim.fabric.Surface;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.WaterProperties;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Pipe;
@@ -38,10 +40,19 @@ final class ArrangementsReader {
 
   private final Definitions known;
   private final Map<String, RoomDraft> rooms;
+  private final Collection<String> mains;
 
-  ArrangementsReader(Definitions known, Map<String, RoomDraft> rooms) {
+  /**
+   * A reader.
+   *
+   * @param known what can be used by name
+   * @param rooms the rooms by name
+   * @param mains names of the mains, which branches may be fed from
+   */
+  ArrangementsReader(Definitions known, Map<String, RoomDraft> rooms, Collection<String> mains) {
     this.known = known;
     this.rooms = rooms;
+    this.mains = mains;
   }
 
   List<Arrangement> read(Map<String, Value> values) {
@@ -53,8 +64,9 @@ final class ArrangementsReader {
         (name, s) -> {
           Set<String> roomsHeated = new LinkedHashSet<>();
           List<Branch> branches = branches(s, roomsHeated);
+          boolean balanced = s.yesNo(ArrangementKeys.BALANCED);
           if (!branches.isEmpty()) {
-            arrangements.add(new Arrangement(name, branches, false));
+            arrangements.add(new Arrangement(name, branches, balanced));
             heated.put(s, roomsHeated);
           }
         });
@@ -139,21 +151,9 @@ final class ArrangementsReader {
       return own.has(key) || own.has(other) ? own : with(key);
     }
 
-    private String name(Key key, java.util.Collection<String> names, String standIn) {
-      Optional<Value> value = with(key).value(key);
-      if (value.isPresent()) {
-        return value.get().reference((Form.Reference) key.form(), names, standIn);
-      }
-      if (key.fallback().isEmpty()) {
-        return standIn;
-      }
-      own.note(key, key.fallback());
-      return key.fallback();
-    }
-
     Branch read() {
       return new Branch(
-          room.name, emitter(), valve(), lockshield(), pipe(), null, OptionalDouble.empty());
+          room.name, emitter(), valve(), lockshield(), pipe(), fedFrom(), designFlow());
     }
 
     private Emitter emitter() {
@@ -163,7 +163,12 @@ final class ArrangementsReader {
       EmitterType type =
           known
               .emitters()
-              .get(name(ArrangementKeys.EMITTER, known.emitters().keySet(), Catalogue.ANY_EMITTER));
+              .get(
+                  with(ArrangementKeys.EMITTER)
+                      .name(
+                          ArrangementKeys.EMITTER,
+                          known.emitters().keySet(),
+                          Catalogue.ANY_EMITTER));
       Section lengthFrom = with(ArrangementKeys.LENGTH);
       if (type.soldByLength() && !lengthFrom.has(ArrangementKeys.LENGTH) && own.isSound()) {
         own.lacks(ArrangementKeys.LENGTH);
@@ -233,7 +238,9 @@ final class ArrangementsReader {
       ValveType type =
           known
               .valves()
-              .get(name(ArrangementKeys.VALVE, known.valves().keySet(), Catalogue.ANY_VALVE));
+              .get(
+                  with(ArrangementKeys.VALVE)
+                      .name(ArrangementKeys.VALVE, known.valves().keySet(), Catalogue.ANY_VALVE));
       Section set = with(ArrangementKeys.SET, ArrangementKeys.KNOB);
       Section knob = with(ArrangementKeys.KNOB, ArrangementKeys.SET);
       Section bias = with(ArrangementKeys.HEAD_BIAS);
@@ -269,10 +276,32 @@ final class ArrangementsReader {
 
     private Pipe pipe() {
       PipeType type =
-          known.pipes().get(name(ArrangementKeys.PIPE, known.pipes().keySet(), Catalogue.ANY_PIPE));
-      return type.branch(
+          known
+              .pipes()
+              .get(
+                  with(ArrangementKeys.PIPE)
+                      .name(ArrangementKeys.PIPE, known.pipes().keySet(), Catalogue.ANY_PIPE));
+      return type.run(
           with(ArrangementKeys.PIPE_LENGTH).number(ArrangementKeys.PIPE_LENGTH),
-          with(ArrangementKeys.FITTINGS).number(ArrangementKeys.FITTINGS));
+          with(ArrangementKeys.FITTINGS).number(ArrangementKeys.FITTINGS),
+          with(ArrangementKeys.PIPE_INSULATION).number(ArrangementKeys.PIPE_INSULATION));
+    }
+
+    private String fedFrom() {
+      Optional<Value> value = with(ArrangementKeys.FED_FROM).value(ArrangementKeys.FED_FROM);
+      if (value.isEmpty() && !mains.isEmpty()) {
+        own.note(ArrangementKeys.FED_FROM, DistributionKeys.AT_SOURCE);
+      }
+      return value.map(v -> DistributionReader.fedFrom(v, mains)).orElse(null);
+    }
+
+    /** As the scenario has it by volume, with the water's density as mass [kg/s]. */
+    private OptionalDouble designFlow() {
+      OptionalDouble flow =
+          with(ArrangementKeys.DESIGN_FLOW).numberIfWritten(ArrangementKeys.DESIGN_FLOW);
+      return flow.isPresent()
+          ? OptionalDouble.of(flow.getAsDouble() * WaterProperties.AT_50.density())
+          : flow;
     }
   }
 }

@@ -13,6 +13,7 @@ import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.house.WaterProperties;
+import settle.sim.source.Source;
 
 /** Reads the whole house. */
 public final class HouseReader {
@@ -40,10 +41,17 @@ public final class HouseReader {
     roomValues.forEach(rooms::read);
     rooms.close();
 
+    DistributionReader distribution =
+        new DistributionReader(root.section(ScenarioFormat.DISTRIBUTION), known, roomNames);
     List<Arrangement> arrangements =
-        new ArrangementsReader(known, rooms.drafts()).read(root.named(ScenarioFormat.ARRANGEMENTS));
-    PlantReader plant = new PlantReader(known, roomNames, programmes.any());
-    RunSettings run = plant.run(root.section(ScenarioFormat.RUN));
+        new ArrangementsReader(known, rooms.drafts(), distribution.mainNames())
+            .read(root.named(ScenarioFormat.ARRANGEMENTS));
+    distribution.warnOfMainsUnused(arrangements);
+    Source source =
+        root.has(ScenarioFormat.SOURCE)
+            ? new SourceReader(known).source(root.section(ScenarioFormat.SOURCE))
+            : SourceReader.anySource();
+    RunSettings run = RunReader.run(root.section(ScenarioFormat.RUN), programmes.any());
     return new House(
         title(root, file),
         site.designOutdoor(),
@@ -53,13 +61,11 @@ public final class HouseReader {
         rooms.airExchanges(),
         arrangements,
         WaterProperties.AT_50,
-        plant.distribution(root.section(ScenarioFormat.DISTRIBUTION)),
-        root.has(ScenarioFormat.SOURCE)
-            ? plant.source(root.section(ScenarioFormat.SOURCE))
-            : plant.anySource(),
+        distribution.read(source),
+        source,
         Optional.empty(),
-        plant.control(control),
-        plant.tolerance(root.section(ScenarioFormat.AIMS)),
+        new ControlReader(roomNames, programmes.any()).read(control),
+        RunReader.tolerance(root.section(ScenarioFormat.AIMS)),
         run);
   }
 

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import settle.scenarios.format.ControlKeys;
 import settle.scenarios.format.Form;
-import settle.scenarios.format.PlantKeys;
 import settle.scenarios.format.RoomKeys;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
@@ -50,7 +50,7 @@ final class Programmes {
   Timetable want(Section room, double want) {
     Optional<Value> programme = room.value(RoomKeys.PROGRAMME);
     if (programme.isEmpty()) {
-      programme = control.value(PlantKeys.PROGRAMME);
+      programme = control.value(ControlKeys.PROGRAMME);
     }
     if (programme.isEmpty()) {
       room.value(RoomKeys.SETBACK).ifPresent(v -> v.warn("has no effect without a programme"));
@@ -70,7 +70,7 @@ final class Programmes {
 
   private double houseSetback() {
     if (Double.isNaN(houseSetback)) {
-      houseSetback = control.number(PlantKeys.SETBACK);
+      houseSetback = control.number(ControlKeys.SETBACK);
     }
     return houseSetback;
   }

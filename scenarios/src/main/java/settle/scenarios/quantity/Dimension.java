@@ -59,6 +59,10 @@ public enum Dimension {
   MASS_PER_LENGTH("a mass per metre", "1.5", unit("kg/m", 1)),
   /** A water content per metre, inside [m3/m]. */
   VOLUME_PER_LENGTH("a water content per metre", "0.3", unit("l/m", 1e-3)),
+  /** A heat capacity per metre, inside [J/(m K)]. */
+  CAPACITY_PER_LENGTH("a heat capacity per metre", "710", unit("J/mK", 1), unit("kJ/mK", 1000)),
+  /** A heat loss per metre, inside [W/(m K)]. */
+  CONDUCTANCE_PER_LENGTH("a heat loss per metre", "0.47", unit("W/mK", 1)),
   /** A volume flow, inside [m3/s]. */
   FLOW(
       "a flow",

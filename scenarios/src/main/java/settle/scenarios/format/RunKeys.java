@@ -1,0 +1,58 @@
+package settle.scenarios.format;
+
+import settle.scenarios.format.Form.Several;
+import settle.scenarios.quantity.Dimension;
+
+/** What counts as warm, and the run. */
+public final class RunKeys {
+
+  private static final String PRACTICE = "common practice, no source";
+
+  public static final Key TOLERANCE =
+      Key.optional(
+              "tolerance",
+              Forms.of(Dimension.TEMPERATURE_DIFFERENCE).from(0, 5).usually(0.1, 2),
+              "how far below want still counts as warm")
+          .orElse("0.5 K", PRACTICE);
+  public static final Table AIMS_TABLE = Table.of("what counts as warm", TOLERANCE);
+
+  public static final Key LENGTH =
+      Key.optional("length", Forms.DURATION.atMost(400 * 86_400.0), "how long is recorded")
+          .orElse("48 h", "a day to settle and a day to see it repeat, " + PRACTICE);
+  public static final Key LEAD_IN =
+      Key.optional(
+              "lead in",
+              Forms.DURATION_OR_NONE.atMost(60 * 86_400.0),
+              "time run before, so that walls have found their daily course")
+          .orElse(
+              "24 h where there is a programme, otherwise none: a warm-up from the start temperature");
+  public static final Key START_TEMPERATURE =
+      Key.optional(
+              "start temperature",
+              Forms.TEMPERATURE.usually(-5, 25),
+              "air, walls and water at the beginning")
+          .orElse("16 °C", "a house left unheated for some hours, " + PRACTICE);
+  public static final Key SHORTEST_STEP =
+      Key.optional("shortest step", Forms.DURATION.from(0.1, 3600), "time step after an event")
+          .orElse("10 s", "the engine's own choice");
+  public static final Key LONGEST_STEP =
+      Key.optional("longest step", Forms.DURATION.from(0.1, 3600), "time step in quiet stretches")
+          .orElse("the engine's own choice");
+  public static final Key PROFILES_AT =
+      Key.optional(
+              "profiles at",
+              new Several(Forms.DURATION),
+              "times after the first call for heat at which the temperature along each emitter is kept")
+          .orElse("half a minute to half an hour");
+  public static final Table RUN_TABLE =
+      Table.of(
+          "how long and from what state",
+          LENGTH,
+          LEAD_IN,
+          START_TEMPERATURE,
+          SHORTEST_STEP,
+          LONGEST_STEP,
+          PROFILES_AT);
+
+  private RunKeys() {}
+}
