@@ -22,6 +22,7 @@ import settle.sim.source.Boiler;
 import settle.sim.source.BoilerStepper;
 import settle.sim.source.Buffer;
 import settle.sim.source.HeatPump;
+import settle.sim.source.HeatPumpStepper;
 import settle.sim.source.IdealSource;
 import settle.sim.source.IdealSourceStepper;
 import settle.sim.source.Source;
@@ -171,6 +172,9 @@ public final class HouseModel {
     Source source = house.source();
     if (source instanceof Boiler boiler) {
       return new BoilerStepper(boiler, startTemperature);
+    }
+    if (source instanceof HeatPump pump) {
+      return new HeatPumpStepper(pump, house.water().specificHeat(), startTemperature);
     }
     return new IdealSourceStepper((IdealSource) source);
   }

@@ -11,6 +11,7 @@ public final class IdealSourceStepper implements SourceStepper {
   private double made;
   private boolean running;
   private boolean calledNow;
+  private double leaving;
   private int starts;
 
   /**
@@ -30,6 +31,11 @@ public final class IdealSourceStepper implements SourceStepper {
   public double attempt(
       double length, double capacityFlow, double returnTemperature, boolean called) {
     calledNow = called;
+    leaving = flowTemperature(capacityFlow, returnTemperature, called);
+    return leaving;
+  }
+
+  private double flowTemperature(double capacityFlow, double returnTemperature, boolean called) {
     if (!called || capacityFlow == 0) {
       return called ? setPoint : returnTemperature;
     }
@@ -57,12 +63,22 @@ public final class IdealSourceStepper implements SourceStepper {
   }
 
   @Override
+  public double leaving() {
+    return leaving;
+  }
+
+  @Override
   public double timeAtMinimum() {
     return 0;
   }
 
   @Override
   public double timeBlocked() {
+    return 0;
+  }
+
+  @Override
+  public double timeOutsideMap() {
     return 0;
   }
 

@@ -48,11 +48,23 @@ public interface SourceStepper {
   /** Heat stored above 0 °C [J]. */
   double stored();
 
+  /**
+   * Mean temperature of the water that left the source itself, before any buffer, over the accepted
+   * step [°C].
+   */
+  double leaving();
+
   /** Time at least output within the accepted step [s]. */
   double timeAtMinimum();
 
   /** Time called, but kept from running by too little flow, within the accepted step [s]. */
   double timeBlocked();
+
+  /**
+   * Running time within the accepted step at an outdoor temperature and set-point that the declared
+   * performance does not cover [s].
+   */
+  double timeOutsideMap();
 
   /** Number of starts so far. */
   int starts();

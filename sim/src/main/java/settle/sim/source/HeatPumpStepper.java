@@ -1,0 +1,207 @@
+package settle.sim.source;
+
+/**
+ * Steps a heat pump, its water and metal being {@link ControlledWater}: the compressor modulates
+ * between least output and capacity, the backup heater above that.
+ *
+ * <ul>
+ *   <li>It starts at set-point - band, if called, its rest past and enough water flowing.
+ *   <li>It stops at set-point + band, its running time past; at once where least output would carry
+ *       the flow past its highest temperature, where too little water flows and where the call
+ *       ends.
+ *   <li>Compressor time within the ice range adds up, over rests too; when it is reached the unit
+ *       turns round and takes heat from the water. A defrost ends early where the water is down to
+ *       5 °C, the flow fails or the call ends; ice left on the coil counts as running time in
+ *       proportion. The backup heater rests meanwhile.
+ * </ul>
+ *
+ * <p>Capacity is that at the step's outdoor temperature and set-point, so that a step's output does
+ * not depend on where in a swing it begins; COP is that at the mean flow temperature of each
+ * stretch, and the same at part load.
+ */
+public final class HeatPumpStepper extends SwitchedStepper {
+
+  /** Water is never cooled further by a defrost [°C]. */
+  private static final double COLDEST_DEFROST = 5;
+
+  /** A defrost that is due waits for water of this temperature [°C]. */
+  private static final double DEFROSTS_FROM = 6;
+
+  private final HeatPump pump;
+  private final double leastFlow;
+  private final double icingTime;
+  private final double defrostTime;
+
+  // What holds over the step
+  private double outdoor;
+  private double setPoint;
+  private double capacity;
+  private double least;
+  private double backup;
+  private boolean covered;
+  private boolean icing;
+
+  /**
+   * @param pump its parameters
+   * @param specificHeat of the water [J/(kg K)]
+   * @param startTemperature of its water and metal [°C]
+   */
+  public HeatPumpStepper(HeatPump pump, double specificHeat, double startTemperature) {
+    super(
+        new ControlledWater(pump.thermalMass(), 0, 0, pump.controlTime()),
+        startTemperature,
+        pump.minimumOffTime());
+    this.pump = pump;
+    leastFlow = pump.minimumFlow() * specificHeat * (1 - 1e-9);
+    icingTime = pump.defrost().map(Defrost::runningTime).orElse(Double.POSITIVE_INFINITY);
+    defrostTime = pump.defrost().map(Defrost::duration).orElse(0.0);
+    begin(0, pump.flowSetPoint());
+  }
+
+  @Override
+  public void begin(double outdoorNow, double flowAsked) {
+    outdoor = outdoorNow;
+    setPoint = Math.min(flowAsked, pump.highestFlow());
+    capacity = pump.performance().capacity(outdoor, setPoint);
+    covered = pump.performance().covers(outdoor, setPoint);
+    least = pump.minimumModulation() * capacity;
+    backup = pump.backup().isPresent() ? pump.backup().get().availableAt(outdoor) : 0;
+    icing = pump.defrost().isPresent() && pump.defrost().get().icesAt(outdoor);
+  }
+
+  @Override
+  public double attempt(
+      double length, double capacityFlow, double returnTemperature, boolean called) {
+    SwitchedState s = beginAttempt(length, capacityFlow, returnTemperature);
+    boolean flows = capacityFlow > 0 && capacityFlow >= leastFlow;
+    double left = length;
+    while (left > 1e-9) {
+      decide(s, called, flows);
+      left -=
+          s.defrosting ? defrost(s, left) : s.running ? run(s, left) : rest(s, called, flows, left);
+    }
+    double nextSwitch =
+        s.running ? setPoint + pump.switchingBand() : called && flows ? low() : Double.NaN;
+    return endAttempt(length, capacityFlow, returnTemperature, nextSwitch);
+  }
+
+  private double low() {
+    return setPoint - pump.switchingBand();
+  }
+
+  private boolean aboveBand(SwitchedState s) {
+    return s.temperature >= setPoint + pump.switchingBand() - 1e-9;
+  }
+
+  private boolean iced(SwitchedState s) {
+    return s.iced >= icingTime - 1e-9;
+  }
+
+  private void decide(SwitchedState s, boolean called, boolean flows) {
+    if (s.defrosting
+        && (!called
+            || !flows
+            || s.defrosted >= defrostTime - 1e-9
+            || s.temperature <= COLDEST_DEFROST + 1e-9)) {
+      s.iced *= Math.max(1 - s.defrosted / defrostTime, 0);
+      s.defrosting = false;
+      s.change();
+    }
+    if (s.running && (!called || !flows || (!s.defrosting && tooHot(s)))) {
+      s.stop();
+    } else if (s.running && !s.defrosting && iced(s) && s.temperature >= DEFROSTS_FROM - 1e-9) {
+      s.defrosting = true;
+      s.defrosted = 0;
+      s.defrosts++;
+      s.change();
+    } else if (!s.running
+        && called
+        && flows
+        && s.temperature <= low() + 1e-9
+        && s.sinceStop >= pump.minimumOffTime() - 1e-9) {
+      s.start();
+    }
+  }
+
+  /** Whether a running unit stops for the temperature of its water. */
+  private boolean tooHot(SwitchedState s) {
+    return (aboveBand(s) && s.sinceStart >= pump.minimumOnTime() - 1e-9)
+        || (s.temperature >= pump.highestFlow() - 1e-9
+            && water.asksLessThan(least, s.temperature, setPoint));
+  }
+
+  private double run(SwitchedState s, double left) {
+    double limit = left;
+    if (s.sinceStart < pump.minimumOnTime() - 1e-9) {
+      limit = Math.min(limit, pump.minimumOnTime() - s.sinceStart);
+    }
+    double stopAt = pump.highestFlow();
+    if (iced(s)) {
+      stopAt = DEFROSTS_FROM;
+    } else {
+      if (icing) {
+        limit = Math.min(limit, icingTime - s.iced);
+      }
+      if (!aboveBand(s)) {
+        stopAt = Math.min(stopAt, setPoint + pump.switchingBand());
+      }
+    }
+    boolean helped = backup > 0 && water.asksMoreThan(capacity, s.temperature, setPoint);
+    double stretch =
+        helped
+            ? water.modulate(s.temperature, setPoint, capacity, capacity + backup, stopAt, limit)
+            : water.modulate(s.temperature, setPoint, least, capacity, stopAt, limit);
+    double byBackup = helped ? water.heat() - capacity * stretch : 0;
+    double cop = pump.performance().cop(outdoor, water.area() / stretch);
+    s.backup += byBackup;
+    s.input += (water.heat() - byBackup) / cop + byBackup;
+    if (water.ranAt(least)) {
+      s.atMinimum += stretch;
+    }
+    if (!covered) {
+      s.outsideMap += stretch;
+    }
+    if (icing) {
+      s.iced += stretch;
+    }
+    s.pass(water, stretch);
+    return stretch;
+  }
+
+  private double defrost(SwitchedState s, double left) {
+    Defrost defrost = pump.defrost().orElseThrow();
+    double limit = Math.min(left, defrostTime - s.defrosted);
+    double stretch = water.hold(s.temperature, -defrost.heatTaken(), COLDEST_DEFROST, limit);
+    s.defrosted += stretch;
+    s.input += defrost.electricity() * stretch;
+    s.pass(water, stretch);
+    return stretch;
+  }
+
+  private double rest(SwitchedState s, boolean called, boolean flows, double left) {
+    double limit = left;
+    if (called && s.sinceStop < pump.minimumOffTime() - 1e-9) {
+      limit = Math.min(limit, pump.minimumOffTime() - s.sinceStop);
+    }
+    double stretch = water.hold(s.temperature, 0, low(), limit);
+    if (called) {
+      s.input += pump.standbyPower() * stretch;
+      if (!flows) {
+        s.blocked += stretch;
+      }
+    }
+    s.pass(water, stretch);
+    return stretch;
+  }
+
+  /** Also short while it defrosts, and no longer than until the next defrost. */
+  @Override
+  public double steadyFor() {
+    SwitchedState s = accepted();
+    double steady = super.steadyFor();
+    if (s.defrosting) {
+      return Math.min(steady, defrostTime / 4);
+    }
+    return s.running && icing && !iced(s) ? Math.min(steady, icingTime - s.iced) : steady;
+  }
+}
