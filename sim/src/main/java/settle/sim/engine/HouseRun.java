@@ -1,8 +1,8 @@
 package settle.sim.engine;
 
 import java.util.List;
-import settle.sim.control.CallForHeat;
 import settle.sim.control.Control;
+import settle.sim.control.PlantControl;
 import settle.sim.control.Timetable;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
@@ -75,14 +75,16 @@ public final class HouseRun {
   private final double[] solarAperture;
   private final double[] airCapacity;
   private final double overRun;
-  private final int referenceRoom;
+  private final boolean[] watched;
+  private final boolean byHeads;
+  private final double ownSetPoint;
 
   // State
   private final RoomStepper roomStepper;
   private final WaterCircuit circuit;
   private final ValveStepper valves;
   private final SourceStepper source;
-  private final CallForHeat callForHeat;
+  private final PlantControl control;
   private final StepLadder ladder;
   private double time;
   private double nextEvent;
@@ -103,9 +105,11 @@ public final class HouseRun {
 
   // Scratch of one step
   private final double[] want;
+  private final double[] carriedOut;
   private final double[] convective;
   private final double[] radiant;
   private final double[] valveDrop;
+  private double flowSetPoint;
   private double flowTemperature;
 
   private int startsBeforeRecording;
@@ -131,10 +135,17 @@ public final class HouseRun {
     source = model.sourceStepper(start);
     ladder = new StepLadder(settings.shortestStep(), settings.longestStep());
     roomStepper.prepare(ladder.lengths());
-    Control control = house.control();
-    referenceRoom =
-        control.setback() == Control.Setback.SOURCE ? house.roomIndex(control.referenceRoom()) : 0;
-    callForHeat = new CallForHeat(control, house.rooms().get(referenceRoom).want());
+    Control rules = house.control();
+    int referenceRoom = rules.usesReferenceRoom() ? house.roomIndex(rules.referenceRoom()) : 0;
+    List<Timetable> wants = house.rooms().stream().map(Room::want).toList();
+    control = new PlantControl(rules, wants, referenceRoom, house.wantTolerance(), start);
+    watched = new boolean[rooms];
+    for (int r = 0; r < rooms; r++) {
+      watched[r] = control.watches(r);
+    }
+    byHeads = rules.setback() == Control.Setback.HEADS;
+    carriedOut = new double[rooms];
+    ownSetPoint = house.source().flowSetPoint();
     overRun = house.source().overRunTime();
     dayWant = new double[rooms];
     solarAperture = new double[rooms];
@@ -193,45 +204,35 @@ public final class HouseRun {
   }
 
   /**
-   * Events: programmes, gains and weather that jump. Steps begin short where a head's set-point
-   * moves; rooms take a jump of gains or weather exactly.
+   * Events: programmes, gains and weather that jump. Steps begin short where what is carried out
+   * changes; rooms take a jump of gains or weather exactly.
    */
   private void atEvent() {
     nextEvent = house.weather().nextBreak(time);
     for (int r = 0; r < rooms; r++) {
       Room room = house.rooms().get(r);
-      double wanted = room.want().valueAt(time);
-      if (wanted != want[r]) {
-        want[r] = wanted;
-        ladder.reset();
-      }
+      want[r] = room.want().valueAt(time);
       convective[r] = room.convectiveGain().valueAt(time);
       radiant[r] = room.radiantGain().valueAt(time);
       nextEvent = Math.min(nextEvent, room.want().nextChange(time));
       nextEvent = Math.min(nextEvent, room.convectiveGain().nextChange(time));
       nextEvent = Math.min(nextEvent, room.radiantGain().nextChange(time));
     }
-    if (house.control().setback() == Control.Setback.HEADS) {
-      for (int b = 0; b < branches; b++) {
-        int r = model.branchRoom[b];
-        valves.shiftSetPoint(b, want[r] - dayWant[r]);
-      }
-    }
   }
 
   private void step(double stop) {
     decideCall();
-    double until = stop;
+    double until = Math.min(stop, control.nextSwitch());
     if (!called && pumping) {
       until = Math.min(until, Math.max(pumpUntil, time + 1e-3));
     }
     double steady =
         Math.min(Math.min(valves.steadyFor(HEAD_TRAVEL), source.steadyFor()), heatSteadyFor);
+    steady = Math.min(steady, control.steadyFor());
     int level = ladder.next(steady, until - time);
     double h = level >= 0 ? ladder.lengths()[level] : until - time;
 
     weatherAndGains(h);
-    source.begin(house.weather().meanOutdoor(time, time + h), house.source().flowSetPoint());
     if (level >= 0) {
       roomStepper.beginPrepared(level);
     } else {
@@ -265,6 +266,7 @@ public final class HouseRun {
     // C_a).
     heatSteadyFor =
         heatRate > 0 ? Math.sqrt(6 * HELD_HEAT_ERROR * h / heatRate) : Double.POSITIVE_INFINITY;
+    observe(h);
     source.accept(taken);
     sourceHeat += source.heatMade();
     sourceLoss += source.loss();
@@ -282,7 +284,19 @@ public final class HouseRun {
 
   private void decideCall() {
     boolean before = called;
-    called = callForHeat.update(time, operative(referenceRoom));
+    called = control.decide(time, true);
+    for (int r = 0; r < rooms; r++) {
+      if (control.want(r) != carriedOut[r]) {
+        carriedOut[r] = control.want(r);
+        ladder.reset();
+      }
+    }
+    if (byHeads) {
+      for (int b = 0; b < branches; b++) {
+        int r = model.branchRoom[b];
+        valves.shiftSetPoint(b, carriedOut[r] - dayWant[r]);
+      }
+    }
     if (before && !called) {
       pumpUntil = time + overRun;
     }
@@ -292,9 +306,22 @@ public final class HouseRun {
     }
   }
 
+  /** Lets the controls see what the rooms have done. */
+  private void observe(double h) {
+    for (int r = 0; r < rooms; r++) {
+      if (watched[r]) {
+        double mean = (roomStepper.settledAir(r) + roomStepper.settledStar(r)) / 2;
+        control.follow(r, h, mean, operative(r));
+      }
+    }
+  }
+
   private void weatherAndGains(double h) {
     Weather weather = house.weather();
-    roomStepper.setOutdoor(weather.meanOutdoor(time, time + h));
+    double outdoor = weather.meanOutdoor(time, time + h);
+    roomStepper.setOutdoor(outdoor);
+    flowSetPoint = control.flowSetPoint(outdoor, ownSetPoint);
+    source.begin(outdoor, flowSetPoint);
     double sun = weather.meanIrradiance(time, time + h);
     for (int r = 0; r < rooms; r++) {
       roomStepper.setGains(r, convective[r], radiant[r] + solarAperture[r] * sun);
@@ -414,7 +441,7 @@ public final class HouseRun {
     recordHouse(HouseColumn.SOURCE_HEAT, source.heatMade() / lastLength);
     recordHouse(HouseColumn.SOURCE_INPUT, source.input() / lastLength);
     recordHouse(HouseColumn.CALL, called ? 1 : 0);
-    recordHouse(HouseColumn.SET_POINT, house.source().flowSetPoint());
+    recordHouse(HouseColumn.SET_POINT, flowSetPoint);
     recordHouse(HouseColumn.SOURCE_FLOW, flowing ? flowTemperature : Double.NaN);
     recordHouse(HouseColumn.BACKUP_HEAT, source.backupHeat() / lastLength);
     recordHouse(HouseColumn.STARTS, starts());

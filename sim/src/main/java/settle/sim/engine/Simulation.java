@@ -122,7 +122,13 @@ public final class Simulation {
       convective[r] = room.convectiveGain().mean();
       radiant[r] = room.radiantGain().mean() + sun * room.solarAperture();
     }
-    return new SettledHouse(model, outdoor, convective, radiant, house.source().flowSetPoint());
+    double flow =
+        house
+            .control()
+            .flowCurve()
+            .map(curve -> curve.setPoint(outdoor, 0))
+            .orElse(house.source().flowSetPoint());
+    return new SettledHouse(model, outdoor, convective, radiant, flow);
   }
 
   private static List<String> warnings(Trace trace) {
