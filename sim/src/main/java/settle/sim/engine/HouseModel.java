@@ -88,6 +88,29 @@ public final class HouseModel {
         HouseFabric.of(house.rooms(), house.partitions(), house.airExchanges(), heats, refinement);
   }
 
+  /** The same model with lockshields and pump as a balance sets them; the fabric is shared. */
+  HouseModel as(Balancing balancing) {
+    return new HouseModel(this, balancing);
+  }
+
+  private HouseModel(HouseModel given, Balancing balancing) {
+    house = given.house.withDistribution(given.house.distribution().withPump(balancing.pump()));
+    arrangement = balancing.arrangement();
+    branchRoom = given.branchRoom;
+    radiantFraction = given.radiantFraction;
+    pipeHeatInput = given.pipeHeatInput;
+    fabric = given.fabric;
+  }
+
+  /** Number of heat inputs: first one per branch, then those of the pipes. */
+  int heatInputs() {
+    int sum = branchRoom.length;
+    for (int input : pipeHeatInput) {
+      sum += input >= 0 ? 1 : 0;
+    }
+    return sum;
+  }
+
   private boolean pipesHeat(String room) {
     for (Branch branch : arrangement.branches()) {
       if (branch.room().equals(room) && branch.pipe().delays()) {

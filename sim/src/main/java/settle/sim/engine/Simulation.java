@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
-import settle.sim.hydraulics.Balance;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
@@ -55,7 +54,9 @@ public final class Simulation {
    */
   public static RunResult run(
       House house, Arrangement arrangement, RunSettings settings, double refinement) {
-    HouseModel model = new HouseModel(house, arrangement, refinement);
+    HouseModel given = new HouseModel(house, arrangement, refinement);
+    Balancing balancing = new Balancing(given);
+    HouseModel model = arrangement.balanced() ? given.as(balancing) : given;
     HouseRun run = new HouseRun(model, settings);
     run.run();
     Trace trace = run.trace();
@@ -84,7 +85,7 @@ public final class Simulation {
         trace,
         figures,
         reader.plant(plantFacts(model, run)),
-        new Balance(false, 0, 0, 0, List.of(), List.of()),
+        balancing.balance(),
         run.ledger(),
         run.profiles(),
         run.firstCall(),

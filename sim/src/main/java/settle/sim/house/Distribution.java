@@ -48,6 +48,11 @@ public record Distribution(
     return new Distribution(pump, List.of(), Optional.empty(), 10, LockshieldScale.TYPICAL);
   }
 
+  /** The same with the pump set otherwise. */
+  public Distribution withPump(Pump other) {
+    return new Distribution(other, mains, bypass, designDrop, lockshields);
+  }
+
   /**
    * Position of mains in {@link #mains()}; -1 for null, which is the source.
    *

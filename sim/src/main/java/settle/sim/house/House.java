@@ -114,6 +114,25 @@ public record House(
         other);
   }
 
+  /** The same house with its water distributed otherwise. */
+  public House withDistribution(Distribution other) {
+    return new House(
+        title,
+        designOutdoor,
+        weather,
+        rooms,
+        partitions,
+        airExchanges,
+        arrangements,
+        water,
+        other,
+        source,
+        buffer,
+        control,
+        wantTolerance,
+        run);
+  }
+
   /** The same house with one or several arrangements of other emitters. */
   public House withArrangements(List<Arrangement> others) {
     return new House(

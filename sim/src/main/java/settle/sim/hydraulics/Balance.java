@@ -37,8 +37,8 @@ public record Balance(
    * @param lockshield as it is run
    * @param velocity of the water in its pipe [m/s]
    * @param pressure between flow and return where it is connected [Pa]
-   * @param authority of its valve: share of the pressure over the branch that the open valve takes
-   *     [-]
+   * @param authority of its valve: share of the pressure over the branch that it takes at nominal
+   *     opening [-]; 0 without flow
    */
   public record BranchBalance(
       String name,

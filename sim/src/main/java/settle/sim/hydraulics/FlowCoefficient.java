@@ -50,6 +50,22 @@ public final class FlowCoefficient {
   }
 
   /**
+   * Kv that takes a pressure at a flow.
+   *
+   * @param massFlow m [kg/s], > 0
+   * @param pressureDrop dp [Pa]
+   * @param density rho [kg/m3]
+   * @return Kv [m3/h]; infinite where no pressure is to be taken
+   */
+  public static double kv(double massFlow, double pressureDrop, double density) {
+    if (!(pressureDrop > 0)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double bar = pressureDrop / PASCAL_PER_BAR;
+    return SECONDS_PER_HOUR * massFlow / density * Math.sqrt(density / REFERENCE_DENSITY / bar);
+  }
+
+  /**
    * Two parts one after the other: 1/Kv^2 = 1/Kv1^2 + 1/Kv2^2.
    *
    * @param first Kv [m3/h], 0 or more; an unresisting part is infinite

@@ -10,7 +10,7 @@ package settle.sim.hydraulics;
  * <p>f is that of {@link Friction}: 64/Re up to Re 2000, Colebrook and White's from Re 4000,
  * straight between.
  */
-final class PipeResistance {
+public final class PipeResistance {
 
   private static final double LN10 = Math.log(10);
   private static final int MOST_STEPS = 60;
@@ -38,7 +38,7 @@ final class PipeResistance {
    * @param density of the water [kg/m³]
    * @param viscosity dynamic viscosity of the water [Pa s]
    */
-  PipeResistance(Pipe pipe, double density, double viscosity) {
+  public PipeResistance(Pipe pipe, double density, double viscosity) {
     double area = pipe.area();
     fittings = pipe.fittings() / (2 * density * area * area);
     friction = pipe.length() / pipe.bore() / (2 * density * area * area);
@@ -58,7 +58,7 @@ final class PipeResistance {
    *
    * @param m mass flow [kg/s], >= 0
    */
-  void at(double m) {
+  public void at(double m) {
     if (m <= laminarFlow) {
       double laminar = 64 / reynoldsPerFlow * friction;
       drop = (fittings * m + laminar) * m;
@@ -99,12 +99,12 @@ final class PipeResistance {
   }
 
   /** Pressure at the last flow asked for [Pa]. */
-  double drop() {
+  public double drop() {
     return drop;
   }
 
   /** Its rise with the flow [Pa s/kg], > 0 for a pipe that has length. */
-  double slope() {
+  public double slope() {
     return slope;
   }
 }

@@ -8,7 +8,7 @@ import settle.sim.recording.Trace;
 /**
  * Everything one run gives.
  *
- * @param arrangement what was simulated, lockshields as they were run
+ * @param arrangement what was simulated, as it was given; {@code balance} says what was set
  * @param trace what was recorded
  * @param rooms figures per room, in the house's order
  * @param plant figures of source and water

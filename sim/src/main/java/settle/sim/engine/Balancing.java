@@ -1,0 +1,327 @@
+package settle.sim.engine;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
+import settle.sim.house.Distribution;
+import settle.sim.house.House;
+import settle.sim.hydraulics.Balance;
+import settle.sim.hydraulics.Balance.BranchBalance;
+import settle.sim.hydraulics.ConstantPump;
+import settle.sim.hydraulics.CurvePump;
+import settle.sim.hydraulics.FlowCoefficient;
+import settle.sim.hydraulics.Lockshield;
+import settle.sim.hydraulics.LockshieldScale;
+import settle.sim.hydraulics.Main;
+import settle.sim.hydraulics.NetworkFlow;
+import settle.sim.hydraulics.PipeResistance;
+import settle.sim.hydraulics.ProportionalPump;
+import settle.sim.hydraulics.Pump;
+import settle.sim.valve.Valve;
+import settle.sim.valve.WaxValve;
+
+/**
+ * Balances an arrangement, or looks at it as it is: every valve open, as an installer works, heads
+ * off.
+ *
+ * <p>The branch that needs most pressure at its design flow, its lockshield open, is the index
+ * branch. The pump is set to what that branch needs, though not above its given setting, and every
+ * other lockshield takes what its branch is offered too much. Where the pump does not suffice, all
+ * flows are brought down in one proportion. A pump with a curve has no setting: there the index
+ * branch's lockshield takes what is too much as well.
+ */
+final class Balancing {
+
+  /** Velocity above which water is heard in a pipe [m/s]; common practice, no source. */
+  private static final double NOISY_VELOCITY = 1.0;
+
+  /** Pressure at which a closing valve is heard [Pa]; common practice, no source. */
+  private static final double NOISY_PRESSURE = 20_000;
+
+  /** Authority below which a valve hardly governs its flow [-]; common practice, no source. */
+  private static final double LEAST_AUTHORITY = 0.3;
+
+  /**
+   * Opening below which a lockshield blocks up and sets badly [turns]; common practice, no source.
+   */
+  private static final double LEAST_TURNS = 0.25;
+
+  private final House house;
+  private final Arrangement given;
+  private final Distribution distribution;
+  private final double density;
+  private final int[] branchNode;
+  private final double[] designFlow;
+  private final PipeResistance[] branchPipe;
+  private final PipeResistance[] mainPipe;
+  private final Arrangement arrangement;
+  private final Pump pump;
+  private final Balance balance;
+
+  /**
+   * @param model the house with the arrangement as it is given
+   */
+  Balancing(HouseModel model) {
+    house = model.house;
+    given = model.arrangement;
+    distribution = house.distribution();
+    density = house.water().density();
+    double viscosity = house.water().viscosity();
+    int n = given.branches().size();
+    DesignFlows design = new DesignFlows(model);
+    branchNode = new int[n];
+    designFlow = new double[n];
+    branchPipe = new PipeResistance[n];
+    for (int b = 0; b < n; b++) {
+      Branch branch = given.branches().get(b);
+      branchNode[b] = distribution.mainIndex(branch.fedFrom());
+      designFlow[b] = design.flow(b);
+      branchPipe[b] = new PipeResistance(branch.pipe(), density, viscosity);
+    }
+    mainPipe = new PipeResistance[distribution.mains().size()];
+    for (int i = 0; i < mainPipe.length; i++) {
+      mainPipe[i] = new PipeResistance(distribution.mains().get(i).pipe(), density, viscosity);
+    }
+    double[] need = needs(1);
+    int index = 0;
+    for (int b = 1; b < n; b++) {
+      index = need[b] > need[index] ? b : index;
+    }
+    double headNeeded = need[index];
+    List<String> warnings = new ArrayList<>();
+    if (given.balanced()) {
+      double share = attainable(headNeeded);
+      pump = set(share < 1 ? distribution.pump().head(total(share), density) : headNeeded);
+      arrangement = given.withBranches(throttled(share));
+      if (share < 1) {
+        warnings.add(tooWeak(index, headNeeded, share));
+      }
+    } else {
+      pump = distribution.pump();
+      arrangement = given;
+    }
+    NetworkFlow before = network(distribution.pump(), given);
+    NetworkFlow after = network(pump, arrangement);
+    List<BranchBalance> branches = new ArrayList<>();
+    for (int b = 0; b < n; b++) {
+      branches.add(branch(model, b, before, after));
+    }
+    addLimits(warnings, branches, after);
+    balance = new Balance(given.balanced(), index, headNeeded, after.head(), branches, warnings);
+  }
+
+  private double total(double share) {
+    return share * Arrays.stream(designFlow).sum();
+  }
+
+  /**
+   * Pressure each branch needs at the pump with every flow at a share of its design flow, its valve
+   * and lockshield open [Pa].
+   */
+  private double[] needs(double share) {
+    double[] mainFlow = new double[mainPipe.length];
+    for (int b = 0; b < branchNode.length; b++) {
+      for (int j = branchNode[b]; j >= 0; j = parent(j)) {
+        mainFlow[j] += share * designFlow[b];
+      }
+    }
+    double[] need = new double[branchNode.length];
+    Lockshield open = distribution.lockshields().open();
+    for (int b = 0; b < need.length; b++) {
+      double m = share * designFlow[b];
+      need[b] = withoutLockshield(b, m) + FlowCoefficient.pressureDrop(m, open.kv(), density);
+      for (int j = branchNode[b]; j >= 0; j = parent(j)) {
+        mainPipe[j].at(mainFlow[j]);
+        need[b] += mainPipe[j].drop();
+      }
+    }
+    return need;
+  }
+
+  private int parent(int main) {
+    return distribution.mainIndex(distribution.mains().get(main).fedFrom());
+  }
+
+  /** Pressure over a branch's pipe and open valve [Pa]. */
+  private double withoutLockshield(int b, double m) {
+    branchPipe[b].at(m);
+    double kv = given.branches().get(b).valve().kvMaximum();
+    return branchPipe[b].drop()
+        + (kv > 0 ? FlowCoefficient.pressureDrop(m, kv, density) : Double.POSITIVE_INFINITY);
+  }
+
+  /** Largest share of the design flows, at most 1, for which the pump's head suffices [-]. */
+  private double attainable(double headNeeded) {
+    if (!(headNeeded > distribution.pump().head(total(1), density))) {
+      return 1;
+    }
+    return new BrentSolver(1e-9)
+        .solve(
+            200,
+            share ->
+                Arrays.stream(needs(share)).max().orElseThrow()
+                    - distribution.pump().head(total(share), density),
+            1e-4,
+            1);
+  }
+
+  private Pump set(double head) {
+    Pump as = distribution.pump();
+    if (as instanceof ConstantPump constant) {
+      return new ConstantPump(Math.min(head, constant.head()), constant.efficiency());
+    }
+    if (as instanceof ProportionalPump proportional) {
+      return new ProportionalPump(
+          Math.min(head, proportional.head()), total(1) / density, proportional.efficiency());
+    }
+    return as;
+  }
+
+  /** Branches with every lockshield taking what its branch is offered too much. */
+  private List<Branch> throttled(double share) {
+    double[] need = needs(share);
+    double head = pump.head(total(share), density);
+    LockshieldScale scale = distribution.lockshields();
+    List<Branch> branches = new ArrayList<>();
+    for (int b = 0; b < need.length; b++) {
+      double m = share * designFlow[b];
+      double open = scale.open().kv();
+      double take = head - need[b] + FlowCoefficient.pressureDrop(m, open, density);
+      double kv = Math.min(FlowCoefficient.kv(m, take, density), open);
+      branches.add(given.branches().get(b).withLockshield(scale.atKv(kv)));
+    }
+    return branches;
+  }
+
+  private NetworkFlow network(Pump running, Arrangement with) {
+    NetworkFlow network =
+        new NetworkFlow(
+            running,
+            distribution.mains(),
+            distribution.bypass().orElse(null),
+            with.branches(),
+            density,
+            house.water().viscosity());
+    double[] open = with.branches().stream().mapToDouble(b -> b.valve().kvMaximum()).toArray();
+    network.solve(open, true);
+    return network;
+  }
+
+  private BranchBalance branch(HouseModel model, int b, NetworkFlow before, NetworkFlow after) {
+    Branch branch = arrangement.branches().get(b);
+    double m = after.flow(b);
+    return new BranchBalance(
+        model.branchNames().get(b),
+        designFlow[b],
+        before.flow(b),
+        m,
+        branch.lockshield(),
+        m / (density * branch.pipe().area()),
+        after.branchPressure(b),
+        authority(branch.valve(), m, after.branchPressure(b)));
+  }
+
+  /** Of the valve at its nominal opening, in series with lockshield and pipe as they are. */
+  private double authority(Valve valve, double m, double pressure) {
+    if (m == 0) {
+      return 0;
+    }
+    double nominal = valve instanceof WaxValve wax ? wax.kvNominal() : valve.kvMaximum();
+    double rest = pressure - FlowCoefficient.pressureDrop(m, valve.kvMaximum(), density);
+    double drop = FlowCoefficient.pressureDrop(m, nominal, density);
+    return drop / (drop + Math.max(rest, 0));
+  }
+
+  private String tooWeak(int index, double headNeeded, double share) {
+    return "the pump cannot carry the design flows: '"
+        + name(index)
+        + "' needs "
+        + kilopascal(headNeeded)
+        + " at the pump; every branch gets "
+        + Math.round(share * 100)
+        + " % of its design flow; use larger pipe on that way or a stronger pump";
+  }
+
+  private String name(int branch) {
+    Branch b = given.branches().get(branch);
+    return b.room() + ": " + b.emitter().name();
+  }
+
+  private void addLimits(List<String> warnings, List<BranchBalance> branches, NetworkFlow after) {
+    for (BranchBalance b : branches) {
+      if (b.velocity() > NOISY_VELOCITY) {
+        warnings.add(
+            "'"
+                + b.name()
+                + "': water runs at "
+                + tenths(b.velocity())
+                + " m/s and will be heard; use a larger pipe or throttle it");
+      }
+      if (b.flow() > 0 && b.authority() < LEAST_AUTHORITY) {
+        warnings.add(
+            "'"
+                + b.name()
+                + "': the valve has "
+                + Math.round(b.authority() * 100)
+                + " % authority and hardly governs its flow; use a valve of smaller Kv"
+                + " or a larger pipe");
+      }
+      if (given.balanced() && b.lockshield().turns() < LEAST_TURNS) {
+        warnings.add(
+            "'"
+                + b.name()
+                + "': the lockshield is open by less than "
+                + LEAST_TURNS
+                + " turns, where it sets badly and blocks; lower the pump's head"
+                + " or use a valve of smaller Kv");
+      }
+    }
+    List<Main> mains = distribution.mains();
+    for (int i = 0; i < mains.size(); i++) {
+      double velocity = after.mainFlow(i) / (density * mains.get(i).pipe().area());
+      if (velocity > NOISY_VELOCITY) {
+        warnings.add(
+            "mains '"
+                + mains.get(i).name()
+                + "': water runs at "
+                + tenths(velocity)
+                + " m/s and will be heard; use a larger pipe");
+      }
+    }
+    double shut = pump.head(0, density);
+    if (shut > NOISY_PRESSURE && (distribution.bypass().isEmpty() || pump instanceof CurvePump)) {
+      warnings.add(
+          "the pump makes "
+              + kilopascal(shut)
+              + " when the valves close, and valves are heard above "
+              + kilopascal(NOISY_PRESSURE)
+              + "; lower its head, or use one that lowers it as the flow falls, or a bypass");
+    }
+  }
+
+  private static String tenths(double value) {
+    return String.valueOf(Math.round(value * 10) / 10.0);
+  }
+
+  private static String kilopascal(double pascal) {
+    return tenths(pascal / 1000) + " kPa";
+  }
+
+  /** The arrangement as it is run. */
+  Arrangement arrangement() {
+    return arrangement;
+  }
+
+  /** The pump as it is run. */
+  Pump pump() {
+    return pump;
+  }
+
+  /** What comes of it. */
+  Balance balance() {
+    return balance;
+  }
+}

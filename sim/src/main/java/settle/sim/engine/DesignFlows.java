@@ -1,0 +1,101 @@
+package settle.sim.engine;
+
+import java.util.List;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.LUDecomposition;
+import org.apache.commons.math3.linear.RealVector;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+import settle.sim.room.SteadyRooms;
+
+/**
+ * What each branch has to carry in design weather: the heat that holds every heated room at its
+ * want, without sun and other gains, and the flow that brings it with the design drop.
+ *
+ * <p>Rooms without an emitter settle where they will. Emitters of one room share its heat as their
+ * rated outputs.
+ */
+final class DesignFlows {
+
+  /**
+   * Least heat a branch is laid out for, as a share of its rated output [-]: a room warmed by its
+   * neighbours still needs water to warm up.
+   */
+  private static final double LEAST_SHARE = 0.05;
+
+  private final double[] heat;
+  private final double[] flow;
+
+  DesignFlows(HouseModel model) {
+    House house = model.house;
+    List<Branch> branches = model.arrangement.branches();
+    int rooms = house.rooms().size();
+    double[] none = new double[rooms];
+    SteadyRooms steady = new SteadyRooms(model.fabric, house.designOutdoor(), none, none);
+    double[] load = loads(model, steady);
+    heat = new double[branches.size()];
+    flow = new double[branches.size()];
+    double perFlow = house.water().specificHeat() * house.distribution().designDrop();
+    for (int b = 0; b < heat.length; b++) {
+      Branch branch = branches.get(b);
+      double rated = branch.emitter().ratedOutput();
+      double share = rated / model.arrangement.ratedOutput(branch.room());
+      heat[b] = Math.max(load[model.branchRoom[b]] * share, LEAST_SHARE * rated);
+      flow[b] = branch.designFlow().orElse(heat[b] / perFlow);
+    }
+  }
+
+  /** Heat each room needs from its emitters [W]; 0 for a room that has none. */
+  private static double[] loads(HouseModel model, SteadyRooms steady) {
+    House house = model.house;
+    List<Branch> branches = model.arrangement.branches();
+    int rooms = house.rooms().size();
+    double[] heats = new double[model.heatInputs()];
+    int[] heated = java.util.stream.IntStream.of(model.branchRoom).distinct().sorted().toArray();
+    int n = heated.length;
+    double[][] rise = new double[n][n];
+    double[] lacking = new double[n];
+    for (int i = 0; i < n; i++) {
+      int r = heated[i];
+      lacking[i] = house.rooms().get(r).want().maximum() - operative(steady, r, heats);
+    }
+    for (int j = 0; j < n; j++) {
+      String room = house.rooms().get(heated[j]).name();
+      java.util.Arrays.fill(heats, 0);
+      for (int b = 0; b < branches.size(); b++) {
+        if (model.branchRoom[b] == heated[j]) {
+          heats[b] = branches.get(b).emitter().ratedOutput() / model.arrangement.ratedOutput(room);
+        }
+      }
+      for (int i = 0; i < n; i++) {
+        int r = heated[i];
+        double want = house.rooms().get(r).want().maximum();
+        rise[i][j] = operative(steady, r, heats) - (want - lacking[i]);
+      }
+    }
+    RealVector solved =
+        new LUDecomposition(new Array2DRowRealMatrix(rise, false))
+            .getSolver()
+            .solve(new ArrayRealVector(lacking, false));
+    double[] load = new double[rooms];
+    for (int i = 0; i < n; i++) {
+      load[heated[i]] = solved.getEntry(i);
+    }
+    return load;
+  }
+
+  private static double operative(SteadyRooms steady, int room, double[] heats) {
+    return (steady.air(room, heats) + steady.star(room, heats)) / 2;
+  }
+
+  /** Heat a branch's emitter has to give [W]. */
+  double heat(int branch) {
+    return heat[branch];
+  }
+
+  /** Flow of a branch [kg/s]. */
+  double flow(int branch) {
+    return flow[branch];
+  }
+}
