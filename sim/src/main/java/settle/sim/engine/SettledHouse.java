@@ -1,12 +1,19 @@
 package settle.sim.engine;
 
-import java.util.Arrays;
+import java.util.List;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import settle.sim.control.Control;
+import settle.sim.control.FlowCurve;
+import settle.sim.control.Thermostat;
 import settle.sim.emitter.EmitterStepper;
 import settle.sim.house.Branch;
+import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.hydraulics.BranchFlow;
+import settle.sim.hydraulics.Main;
+import settle.sim.hydraulics.NetworkFlow;
+import settle.sim.hydraulics.Pipe;
 import settle.sim.room.SteadyRooms;
 import settle.sim.valve.CapacityCurve;
 import settle.sim.valve.RoomSensing;
@@ -16,13 +23,23 @@ import settle.sim.valve.WaxValve;
 /**
  * A house at rest: where every room settles under weather, gains and flow temperature that stay as
  * they are, valves in the middle of their play. Solved, not run: for each branch the heat Q at
- * which emitter and room agree is a root of a falling function; the branches are swept until none
- * moves.
+ * which emitter and room agree is a root of a falling function; branches, pipes and flows are swept
+ * until none moves.
+ *
+ * <p>A source that starts and stops is taken at its mean. Where a room thermostat would stop it,
+ * the flow temperature is lowered until the reference room settles at its want.
  */
 public final class SettledHouse {
 
   private static final double HEAT_AGREEMENT = 1e-3;
+
+  /** Agreement asked of the pressure at each branch, as a share of the pump's head [-]. */
+  private static final double PRESSURE_AGREEMENT = 1e-7;
+
   private static final int MOST_SWEEPS = 500;
+
+  /** Sweeps after which pressures move half way only, should valves and network go to and fro. */
+  private static final int PATIENCE = 30;
 
   /** A step so long that an emitter has forgotten where it began [s]. */
   private static final double FOREVER = 1e8;
@@ -31,8 +48,18 @@ public final class SettledHouse {
   private final SteadyRooms rooms;
   private final EmitterStepper[] emitters;
   private final BranchFlow[] flows;
+  private final NetworkFlow network;
   private final double[] heat;
+  private final double[] kv;
+  private final double[] pressure;
+  private final double[] massFlow;
+  private final double[] arriving;
+  private final double[] returning;
+  private final int[] branchNode;
+  private final int[] parent;
+  private final int bypassNode;
   private final double capacityPerFlow;
+  private double outsideLoss;
   private double flowTemperature;
 
   /**
@@ -42,8 +69,8 @@ public final class SettledHouse {
    * @param outdoor outdoor temperature [°C]
    * @param convective convective gain of each room [W]
    * @param radiant radiant gain of each room [W]
-   * @param flowTemperature flow temperature asked of the source [°C]; lowered until its power
-   *     suffices
+   * @param flowTemperature flow temperature asked of the source where no weather compensation sets
+   *     it [°C]; lowered until its power suffices
    */
   public SettledHouse(
       HouseModel model,
@@ -52,69 +79,243 @@ public final class SettledHouse {
       double[] radiant,
       double flowTemperature) {
     this.model = model;
+    House house = model.house;
+    Distribution distribution = house.distribution();
     rooms = new SteadyRooms(model.fabric, outdoor, convective, radiant);
     emitters = model.emitterSteppers(20);
     flows = model.branchFlows();
-    heat = new double[emitters.length];
-    capacityPerFlow = model.house.water().specificHeat();
-    this.flowTemperature = flowTemperature;
-    double power = model.house.source().maximumPower(outdoor, flowTemperature);
-    if (sweep(flowTemperature) > power * (1 + 1e-9)) {
-      double coldest = Math.min(outdoor, flowTemperature - 1);
-      this.flowTemperature =
-          new BrentSolver(1e-6).solve(200, t -> sweep(t) - power, coldest, flowTemperature);
-      sweep(this.flowTemperature);
+    network = model.networkFlow();
+    heat = new double[model.heatInputs()];
+    kv = new double[emitters.length];
+    pressure = new double[emitters.length];
+    massFlow = new double[emitters.length];
+    branchNode = new int[emitters.length];
+    for (int b = 0; b < branchNode.length; b++) {
+      branchNode[b] = distribution.mainIndex(model.arrangement.branches().get(b).fedFrom()) + 1;
+    }
+    bypassNode =
+        distribution.bypass().map(by -> distribution.mainIndex(by.fedFrom()) + 1).orElse(0);
+    int mains = distribution.mains().size();
+    arriving = new double[mains + 1];
+    returning = new double[mains + 1];
+    parent = new int[mains + 1];
+    for (int i = 0; i < mains; i++) {
+      parent[i + 1] = distribution.mainIndex(distribution.mains().get(i).fedFrom()) + 1;
+    }
+    capacityPerFlow = house.water().specificHeat();
+    for (int b = 0; b < kv.length; b++) {
+      kv[b] = model.arrangement.branches().get(b).valve().kvMaximum();
+    }
+    network.solve(kv, true);
+    for (int b = 0; b < kv.length; b++) {
+      pressure[b] = network.branchPressure(b);
+    }
+    double coldest = Math.min(outdoor, flowTemperature - 1);
+    this.flowTemperature = compensated(outdoor, flowTemperature);
+    if (excessPower(this.flowTemperature, outdoor) > 0) {
+      this.flowTemperature = lowered(t -> excessPower(t, outdoor), coldest);
+    }
+    if (!(house.control().thermostat() instanceof Thermostat.None)) {
+      int room = house.roomIndex(house.control().referenceRoom());
+      double want = house.rooms().get(room).want().maximum();
+      if (operative(room) > want) {
+        this.flowTemperature =
+            lowered(
+                t -> {
+                  sweep(t);
+                  return operative(room) - want;
+                },
+                coldest);
+      }
     }
   }
 
+  /**
+   * What weather compensation asks for, room influence included: the root of T = curve(T_e, want -
+   * T_room(T)), whose right side falls as T rises.
+   */
+  private double compensated(double outdoor, double plain) {
+    Control control = model.house.control();
+    if (control.flowCurve().isEmpty()) {
+      return plain;
+    }
+    FlowCurve curve = control.flowCurve().get();
+    double uninfluenced = curve.setPoint(outdoor, 0);
+    if (curve.roomInfluence() == 0 || curve.lowest() == curve.highest()) {
+      return uninfluenced;
+    }
+    int room = model.house.roomIndex(control.referenceRoom());
+    double want = model.house.rooms().get(room).want().maximum();
+    UnivariateFunction excess =
+        t -> {
+          sweep(t);
+          return t - curve.setPoint(outdoor, want - operative(room));
+        };
+    if (excess.value(curve.lowest()) >= 0) {
+      return curve.lowest();
+    }
+    if (excess.value(curve.highest()) <= 0) {
+      return curve.highest();
+    }
+    return new BrentSolver(1e-6).solve(200, excess, curve.lowest(), curve.highest());
+  }
+
+  /** The flow temperature, below the present one, at which an excess vanishes. */
+  private double lowered(UnivariateFunction excess, double coldest) {
+    if (excess.value(coldest) > 0) {
+      return coldest;
+    }
+    double found = new BrentSolver(1e-6).solve(200, excess, coldest, flowTemperature);
+    sweep(found);
+    return found;
+  }
+
+  /** What the house takes more than the source can give [W]. */
+  private double excessPower(double flow, double outdoor) {
+    double most = model.house.source().maximumPower(outdoor, flow);
+    return sweep(flow) - most * (1 + 1e-9);
+  }
+
+  /** Heat the water takes at a flow temperature, everything at rest [W]. */
   private double sweep(double flow) {
+    double total = 0;
     for (int k = 0; k < MOST_SWEEPS; k++) {
       double moved = 0;
-      for (int b = 0; b < heat.length; b++) {
+      outwards(flow);
+      for (int b = 0; b < emitters.length; b++) {
         double before = heat[b];
-        heat[b] = solveBranch(b, flow);
+        heat[b] = solveBranch(b, arriving[branchNode[b]]);
         moved = Math.max(moved, Math.abs(heat[b] - before));
       }
-      if (moved < HEAT_AGREEMENT) {
+      network.solve(kv, true);
+      double share = k < PATIENCE ? 1 : 0.5;
+      double strained = 0;
+      for (int b = 0; b < emitters.length; b++) {
+        double change = network.branchPressure(b) - pressure[b];
+        pressure[b] += share * change;
+        strained = Math.max(strained, Math.abs(change));
+      }
+      total = pipes(flow);
+      if (moved < HEAT_AGREEMENT && strained <= PRESSURE_AGREEMENT * network.head()) {
         break;
       }
     }
-    return Arrays.stream(heat).sum();
+    return total;
   }
 
-  private double solveBranch(int b, double flow) {
+  /** Temperatures of the water that arrives at the end of each pair of mains. */
+  private void outwards(double flow) {
+    arriving[0] = flow;
+    for (int i = 0; i + 1 < arriving.length; i++) {
+      arriving[i + 1] = passMain(i, arriving[parent[i + 1]]);
+    }
+  }
+
+  private double passMain(int i, double entering) {
+    Main main = model.house.distribution().mains().get(i);
+    double around =
+        main.room() == null ? main.surroundings() : air(model.house.roomIndex(main.room()));
+    return cooled(main.pipe(), network.mainFlow(i), entering, around);
+  }
+
+  /** What leaves one of a pair of pipes: T_s + (T - T_s) e^(-G' L/(m c)). */
+  private double cooled(Pipe pipe, double m, double entering, double around) {
+    if (!pipe.delays()) {
+      return entering;
+    }
+    if (m == 0) {
+      return around;
+    }
+    double loss = pipe.lossCoefficient() * pipe.length() / 2;
+    return around + (entering - around) * Math.exp(-loss / (m * capacityPerFlow));
+  }
+
+  /** Heat of all pipes, given to their rooms; returns the heat taken from the source [W]. */
+  private double pipes(double flow) {
+    House house = model.house;
+    for (int input : model.pipeHeatInput) {
+      if (input >= 0) {
+        heat[input] = 0;
+      }
+    }
+    outsideLoss = 0;
+    java.util.Arrays.fill(returning, 0);
+    double pipeHeat = 0;
+    for (int b = 0; b < emitters.length; b++) {
+      Pipe pipe = model.arrangement.branches().get(b).pipe();
+      double m = massFlow[b];
+      double around = air(model.branchRoom[b]);
+      double entering = arriving[branchNode[b]];
+      double inlet = cooled(pipe, m, entering, around);
+      double outlet = m > 0 ? inlet - heat[b] / (m * capacityPerFlow) : around;
+      double back = cooled(pipe, m, outlet, around);
+      if (m > 0) {
+        pipeHeat +=
+            give(model.branchRoom[b], m * capacityPerFlow * (entering - inlet + outlet - back));
+      }
+      returning[branchNode[b]] += m * back;
+    }
+    returning[bypassNode] += network.bypassFlow() * arriving[bypassNode];
+    List<Main> mains = house.distribution().mains();
+    for (int i = mains.size() - 1; i >= 0; i--) {
+      double m = network.mainFlow(i);
+      if (m == 0) {
+        continue;
+      }
+      double mixed = returning[i + 1] / m;
+      double back = passMain(i, mixed);
+      double lost =
+          m * capacityPerFlow * (arriving[parent[i + 1]] - arriving[i + 1] + mixed - back);
+      if (mains.get(i).room() == null) {
+        outsideLoss += lost;
+      } else {
+        pipeHeat += give(house.roomIndex(mains.get(i).room()), lost);
+      }
+      returning[parent[i + 1]] += m * back;
+    }
+    double emitted = 0;
+    for (int b = 0; b < emitters.length; b++) {
+      emitted += heat[b];
+    }
+    return emitted + pipeHeat + outsideLoss;
+  }
+
+  private double give(int room, double watts) {
+    if (model.pipeHeatInput[room] >= 0) {
+      heat[model.pipeHeatInput[room]] += watts;
+    }
+    return watts;
+  }
+
+  private double solveBranch(int b, double water) {
     UnivariateFunction excess =
         q -> {
           heat[b] = q;
-          return emission(b, flow) - q;
+          return emission(b, water) - q;
         };
     double most = excess.value(0);
     if (most <= HEAT_AGREEMENT) {
       return 0;
     }
-    return new BrentSolver(1e-9, 1e-5).solve(200, excess, 0, most * (1 + 1e-9) + 1e-9);
+    double found = new BrentSolver(1e-9, 1e-5).solve(200, excess, 0, most * (1 + 1e-9) + 1e-9);
+    excess.value(found);
+    return found;
   }
 
-  private double emission(int b, double flow) {
-    House house = model.house;
+  private double emission(int b, double water) {
     Branch branch = model.arrangement.branches().get(b);
     int r = model.branchRoom[b];
     double air = rooms.air(r, heat);
     double star = rooms.star(r, heat);
     double f = model.radiantFraction[b];
-    double kv =
-        steadyKv(
-            branch.valve(),
-            flows[b],
-            air,
-            star,
-            flow,
-            house.distribution().pump().head(0, house.water().density()));
-    double massFlow =
-        flows[b].solve(kv, house.distribution().pump().head(0, house.water().density()));
-    emitters[b].attempt(FOREVER, massFlow * capacityPerFlow, flow, f * star + (1 - f) * air);
+    kv[b] = steadyKv(branch.valve(), flows[b], air, star, water, pressure[b]);
+    massFlow[b] = flows[b].solve(kv[b], pressure[b]);
+    double inlet = cooled(branch.pipe(), massFlow[b], water, air);
+    double capacityFlow = massFlow[b] * capacityPerFlow;
+    double reference = f * star + (1 - f) * air;
+    emitters[b].attempt(FOREVER, capacityFlow, inlet, reference);
     emitters[b].accept();
-    emitters[b].attempt(FOREVER, massFlow * capacityPerFlow, flow, f * star + (1 - f) * air);
+    emitters[b].attempt(FOREVER, capacityFlow, inlet, reference);
     return emitters[b].emitted() / FOREVER;
   }
 
@@ -158,6 +359,11 @@ public final class SettledHouse {
   /** Output of a branch's emitter [W]. */
   public double heat(int branch) {
     return heat[branch];
+  }
+
+  /** Heat lost by mains outside the rooms [W]. */
+  public double outsideLoss() {
+    return outsideLoss;
   }
 
   /** Flow temperature that the source can hold [°C]. */
