@@ -18,8 +18,8 @@ import java.util.List;
  * one sweep from the leaves to the source, in which the flow into each pair of mains comes out as a
  * linear function of the pressure at its beginning, and one back; the cost rises in proportion to
  * the number of parts. Pressures rise with the flow, more than in proportion, so the method
- * converges from any flows above 0. The bypass, whose flow is a function of pressure, is a leaf of
- * the other kind.
+ * converges from any flows above 0. The bypass is one more leaf, once the pressure at its place is
+ * above its set pressure.
  */
 public final class NetworkFlow {
 
@@ -33,7 +33,22 @@ public final class NetworkFlow {
    * Relative change of a flow below which a round is the last; the method being quadratic, the
    * error left is of the order of its square.
    */
-  private static final double LAST_CHANGE = 1e-6;
+  private static final double LAST_CHANGE = 1e-8;
+
+  /** The same where steps are halved or a rise of the head is not followed. */
+  private static final double LAST_SLOW_CHANGE = 1e-12;
+
+  /** Agreement asked of a head found by bisection, as a share of it [-]. */
+  private static final double HEAD_AGREEMENT = 1e-12;
+
+  /**
+   * A head that rises with the flow is followed only while the flow it causes is less than this
+   * share of its cause [-]; near a solution it is a quarter at most.
+   */
+  private static final double STEEPEST_RISE = 0.5;
+
+  /** Flow below which a bypass whose pressure is too low has shut [kg/s]. */
+  private static final double SHUT_FLOW = 1e-10;
 
   /** Least flow a change is measured against, and a newly opened branch begins with [kg/s]. */
   private static final double LEAST_FLOW = 1e-6;
@@ -60,14 +75,20 @@ public final class NetworkFlow {
   private double bypassFlow;
   private int rounds;
 
+  /** Head held while it is found by bisection [Pa]; not a number otherwise. */
+  private double heldHead = Double.NaN;
+
   // Scratch of a round: the change of flow into a node is gain P - offset
   private final double[] gain;
   private final double[] offset;
   private final double[] valveResistance;
   private final double[] branchDrop;
   private final double[] branchSlope;
-  private double bypassGain;
-  private double bypassAim;
+  private double bypassDrop;
+  private double bypassSlope;
+
+  /** Mass flow of the open bypass per root of the pressure [kg/(s sqrt(Pa))]. */
+  private final double bypassCapacity;
 
   /** What a branch needs of the network. */
   public interface Leaf {
@@ -103,6 +124,7 @@ public final class NetworkFlow {
     this.mains = mains.size();
     branches = leaves.size();
     List<String> names = mains.stream().map(Main::name).toList();
+    bypassCapacity = bypass == null ? 0 : FlowCoefficient.massFlow(1, bypass.kv(), density);
     bypassNode = bypass == null ? SOURCE : node(names, bypass.fedFrom());
     parent = new int[this.mains + 1];
     mainPipe = new PipeResistance[this.mains + 1];
@@ -161,11 +183,55 @@ public final class NetworkFlow {
       return;
     }
     begin();
-    while (!round()) {
-      if (++rounds > MOST_ROUNDS) {
+    heldHead = Double.NaN;
+    if (!converge()) {
+      holdHead();
+    }
+  }
+
+  /**
+   * Goes on until flows stay and the bypass is as its pressure says; false if that takes too long.
+   */
+  private boolean converge() {
+    int begun = rounds;
+    do {
+      while (!round()) {
+        if (++rounds - begun > MOST_ROUNDS) {
+          return false;
+        }
+      }
+    } while (bypassOpens());
+    return true;
+  }
+
+  /**
+   * For a head that rises with the flow while a bypass opens, where each drives the other: the head
+   * is held and found by bisection, h = H(M(h)).
+   */
+  private void holdHead() {
+    double low = 0;
+    double high = Math.max(pump.head(0, density), pump.head(Double.MAX_VALUE, density));
+    while (high - low > HEAD_AGREEMENT * high) {
+      heldHead = (low + high) / 2;
+      if (!converge()) {
         throw new ArithmeticException("no flows found for the pipe network");
       }
+      if (pump.head(nodeFlow[SOURCE], density) > heldHead) {
+        low = heldHead;
+      } else {
+        high = heldHead;
+      }
     }
+  }
+
+  /** Opens the bypass where the pressure found is above its set pressure. */
+  private boolean bypassOpens() {
+    if (bypass == null || bypassFlow > 0 || pressure[bypassNode] <= bypass.setPressure()) {
+      return false;
+    }
+    bypassFlow = LEAST_FLOW;
+    sumFlows();
+    return true;
   }
 
   private void rest() {
@@ -188,9 +254,6 @@ public final class NetworkFlow {
       }
     }
     sumFlows();
-    if (pressure[SOURCE] == 0) {
-      Arrays.fill(pressure, pump.head(nodeFlow[SOURCE], density));
-    }
   }
 
   private void sumFlows() {
@@ -222,10 +285,10 @@ public final class NetworkFlow {
         offset[branchNode[b]] += branchDrop[b] / branchSlope[b];
       }
     }
-    if (bypass != null) {
-      bypassAt(pressure[bypassNode]);
-      gain[bypassNode] += bypassGain;
-      offset[bypassNode] += bypassFlow - bypassAim + bypassGain * pressure[bypassNode];
+    if (bypassFlow > 0) {
+      bypassAt(bypassFlow);
+      gain[bypassNode] += 1 / bypassSlope;
+      offset[bypassNode] += bypassDrop / bypassSlope;
     }
     for (int i = mains; i > 0; i--) {
       mainPipe[i].at(nodeFlow[i]);
@@ -233,8 +296,13 @@ public final class NetworkFlow {
       gain[parent[i]] += gain[i] / stiff;
       offset[parent[i]] += (gain[i] * mainPipe[i].drop() + offset[i]) / stiff;
     }
-    double head = pump.head(nodeFlow[SOURCE], density);
-    double fall = pump.slope(nodeFlow[SOURCE], density);
+    boolean held = !Double.isNaN(heldHead);
+    double head = held ? heldHead : pump.head(nodeFlow[SOURCE], density);
+    double fall = held ? 0 : pump.slope(nodeFlow[SOURCE], density);
+    boolean whole = fall * gain[SOURCE] <= STEEPEST_RISE;
+    if (!whole) {
+      fall = 0;
+    }
     pressure[SOURCE] = (head - fall * offset[SOURCE]) / (1 - fall * gain[SOURCE]);
     for (int i = 1; i <= mains; i++) {
       double before = pressure[parent[i]];
@@ -242,45 +310,62 @@ public final class NetworkFlow {
       double change = (gain[i] * (before - mainPipe[i].drop()) - offset[i]) / (1 + gain[i] * slope);
       pressure[i] = before - mainPipe[i].drop() - slope * change;
     }
-    return follow();
+    return follow(whole && rounds < PATIENCE);
   }
 
-  /** Lets flows follow the pressures just found. */
-  private boolean follow() {
+  /**
+   * Lets flows follow the pressures just found.
+   *
+   * @param quadratic whether the round was one of Newton's in full
+   */
+  private boolean follow(boolean quadratic) {
     double share = rounds < PATIENCE ? 1 : 0.5;
+    double least = quadratic ? LAST_CHANGE : LAST_SLOW_CHANGE;
     boolean last = true;
     for (int b = 0; b < branches; b++) {
       if (flow[b] > 0) {
         double change = (pressure[branchNode[b]] - branchDrop[b]) / branchSlope[b];
-        last &= Math.abs(change) <= LAST_CHANGE * flow[b];
+        last &= Math.abs(change) <= least * flow[b];
         // Never to 0 or below: the pressure a part takes says nothing there.
         flow[b] = Math.max(flow[b] + share * change, flow[b] / 10);
       }
     }
-    if (bypass != null) {
-      bypassAt(pressure[bypassNode]);
-      double change = bypassAim - bypassFlow;
-      last &= Math.abs(change) <= LAST_CHANGE * Math.max(bypassFlow, LEAST_FLOW);
-      bypassFlow = Math.max(bypassFlow + share * change, 0);
+    if (bypassFlow > 0) {
+      double change = (pressure[bypassNode] - bypassDrop) / bypassSlope;
+      last &= Math.abs(change) <= least * Math.max(bypassFlow, LEAST_FLOW);
+      bypassFlow = Math.max(bypassFlow + share * change, bypassFlow / 10);
+      if (bypassFlow < SHUT_FLOW) {
+        bypassFlow = 0;
+      }
     }
     sumFlows();
     return last;
   }
 
   /**
-   * Flow of the bypass at a pressure and its rise: Kv = Kv_full clamp((p - set)/band, 0, 1), m
-   * proportional to Kv sqrt(p).
+   * Pressure of the bypass at a flow and its rise. Opening, m = k sqrt(p) (p - set)/band: with x =
+   * sqrt(p) the root of x³ - set x - m band/k = 0 above sqrt(set), which Newton's method reaches
+   * from above. Open, m = k sqrt(p).
    */
-  private void bypassAt(double p) {
-    double open = Math.min((p - bypass.setPressure()) / bypass.band(), 1);
-    if (!(open > 0)) {
-      bypassAim = 0;
-      bypassGain = 0;
+  private void bypassAt(double m) {
+    double set = bypass.setPressure();
+    double open = m / bypassCapacity;
+    if (open * open >= set + bypass.band()) {
+      bypassDrop = open * open;
+      bypassSlope = 2 * open / bypassCapacity;
       return;
     }
-    double full = FlowCoefficient.massFlow(p, bypass.kv(), density);
-    bypassAim = full * open;
-    bypassGain = full * (open < 1 ? 1 / bypass.band() : 0) + bypassAim / (2 * p);
+    double constant = open * bypass.band();
+    double x = Math.sqrt(set + bypass.band());
+    for (int i = 0; i < MOST_ROUNDS; i++) {
+      double step = (x * (x * x - set) - constant) / (3 * x * x - set);
+      x -= step;
+      if (Math.abs(step) < 1e-14 * x) {
+        break;
+      }
+    }
+    bypassDrop = x * x;
+    bypassSlope = 2 * x * bypass.band() / bypassCapacity / (3 * x * x - set);
   }
 
   /** Mass flow through a branch [kg/s]. */

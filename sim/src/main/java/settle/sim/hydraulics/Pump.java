@@ -1,8 +1,8 @@
 package settle.sim.hydraulics;
 
 /**
- * A circulator. Its head falls or stays as the flow rises; switched off it passes nothing, a check
- * valve being part of it.
+ * A circulator. Its head falls, stays or, less than in proportion, rises with the flow; switched
+ * off it passes nothing, a check valve being part of it.
  */
 public sealed interface Pump permits ConstantPump, ProportionalPump, CurvePump {
 
@@ -15,7 +15,7 @@ public sealed interface Pump permits ConstantPump, ProportionalPump, CurvePump {
   double head(double massFlow, double density);
 
   /**
-   * Slope of its head, d head/d m, <= 0 [Pa s/kg].
+   * Slope of its head, d head/d m [Pa s/kg].
    *
    * @param massFlow m [kg/s], >= 0
    * @param density of the water [kg/m³]
