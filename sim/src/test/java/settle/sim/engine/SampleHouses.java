@@ -24,7 +24,10 @@ import settle.sim.house.RunSettings;
 import settle.sim.house.WaterProperties;
 import settle.sim.hydraulics.ConstantPump;
 import settle.sim.hydraulics.Lockshield;
+import settle.sim.hydraulics.LockshieldScale;
+import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.Pipe;
+import settle.sim.hydraulics.Tube;
 import settle.sim.room.AirExchange;
 import settle.sim.room.Room;
 import settle.sim.source.Boiler;
@@ -207,6 +210,49 @@ public final class SampleHouses {
             RunSettings.DEFAULT_SHORTEST_STEP,
             RunSettings.DEFAULT_LONGEST_STEP,
             RunSettings.DEFAULT_PROFILE_TIMES));
+  }
+
+  /**
+   * The same house with its water in a tree of copper mains: a riser, from which one pair serves
+   * the rooms below and one those above. All pipes take time and lose heat; the riser outside the
+   * rooms. The branches have the lockshields of {@link #eightRooms} and 10 mm tails.
+   */
+  public static House onMains(House house) {
+    Pipe riser = pipe(Tube.copper(0.022, 0.0009), 8, 4, 0.3);
+    Pipe storey = pipe(Tube.copper(0.022, 0.0009), 14, 6, 0.8);
+    Pipe tail = pipe(Tube.copper(0.010, 0.0006), 10, 8, 0.4);
+    List<Main> mains =
+        List.of(
+            new Main("riser", null, riser, null, 12),
+            new Main("below", "riser", storey, house.rooms().get(0).name(), 15),
+            new Main("above", "riser", storey, house.rooms().get(4).name(), 15));
+    List<Arrangement> arrangements = new ArrayList<>();
+    for (Arrangement a : house.arrangements()) {
+      List<Branch> branches = new ArrayList<>();
+      for (Branch b : a.branches()) {
+        String from = house.roomIndex(b.room()) < 4 ? "below" : "above";
+        branches.add(
+            new Branch(
+                b.room(), b.emitter(), b.valve(), b.lockshield(), tail, from, b.designFlow()));
+      }
+      arrangements.add(a.withBranches(branches));
+    }
+    return house
+        .withDistribution(
+            new Distribution(
+                house.distribution().pump(), mains, Optional.empty(), 10, LockshieldScale.TYPICAL))
+        .withArrangements(arrangements);
+  }
+
+  private static Pipe pipe(Tube tube, double length, double fittings, double loss) {
+    return new Pipe(
+        "copper",
+        tube.bore(),
+        1.5e-6,
+        length,
+        fittings,
+        tube.heatCapacityPerMetre(988, 4180),
+        loss);
   }
 
   /** An ideal source at 60 °C. */
