@@ -241,6 +241,7 @@ final class SchemaWriter {
           case DefinitionKeys.PIPE -> catalogue.pipes().keySet();
           case DefinitionKeys.VALVE -> catalogue.valves().keySet();
           case DefinitionKeys.BOILER -> catalogue.boilers().keySet();
+          case DefinitionKeys.HEAT_PUMP -> catalogue.heatPumps().keySet();
           default -> List.of();
         };
     ObjectNode name = json.createObjectNode().put("type", "string");

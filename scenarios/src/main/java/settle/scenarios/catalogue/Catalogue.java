@@ -23,6 +23,7 @@ public final class Catalogue {
   public static final String ANY_PIPE = "15 mm copper";
   public static final String ANY_VALVE = "thermostatic valve";
   public static final String ANY_BOILER = "condensing boiler 18 kW";
+  public static final String ANY_HEAT_PUMP = "heat pump 8 kW";
 
   /** What closes a room towards rooms as warm, where the scenario does not say. */
   public static final String INNER_WALL = "stud partition";

@@ -10,6 +10,7 @@ import settle.sim.fabric.Construction;
 import settle.sim.fabric.Facing;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.source.Boiler;
+import settle.sim.source.HeatPump;
 import settle.sim.valve.WaxValve;
 
 /**
@@ -65,6 +66,10 @@ public final class CatalogueListing {
         .boilers()
         .values()
         .forEach(b -> add(DefinitionKeys.BOILERS.name(), b.described(), facts(b)));
+    definitions
+        .heatPumps()
+        .values()
+        .forEach(h -> add(DefinitionKeys.HEAT_PUMPS.name(), h.described(), facts(h)));
   }
 
   /** Everything, section by section, in the order of the catalogue. */
@@ -185,6 +190,29 @@ public final class CatalogueListing {
         + " at 30 °C return, "
         + Dimension.SHARE.show(b.efficiency().at(60, 1))
         + " at 60 °C";
+  }
+
+  private static String facts(HeatPumpType type) {
+    HeatPump h = type.pattern();
+    return rated(h, 7, 35)
+        + "; "
+        + rated(h, -7, 35)
+        + "; "
+        + rated(h, -7, 55)
+        + "; down to "
+        + Dimension.SHARE.show(h.minimumModulation())
+        + ", at most "
+        + Dimension.TEMPERATURE.show(h.highestFlow());
+  }
+
+  private static String rated(HeatPump h, double outdoor, double flow) {
+    return Dimension.POWER.show(h.performance().capacity(outdoor, flow))
+        + " with COP "
+        + NumberText.write(h.performance().cop(outdoor, flow))
+        + " at "
+        + NumberText.write(outdoor)
+        + "/"
+        + Dimension.TEMPERATURE.show(flow);
   }
 
   private static double rounded(double value, int decimals) {

@@ -13,6 +13,7 @@ public final class Definitions {
   final Shelf<PipeType> pipes;
   final Shelf<ValveType> valves;
   final Shelf<BoilerType> boilers;
+  final Shelf<HeatPumpType> heatPumps;
 
   Definitions() {
     materials = new Shelf<>();
@@ -22,6 +23,7 @@ public final class Definitions {
     pipes = new Shelf<>();
     valves = new Shelf<>();
     boilers = new Shelf<>();
+    heatPumps = new Shelf<>();
   }
 
   /** Everything that another one has, to which more is added. */
@@ -33,6 +35,7 @@ public final class Definitions {
     pipes = new Shelf<>(other.pipes);
     valves = new Shelf<>(other.valves);
     boilers = new Shelf<>(other.boilers);
+    heatPumps = new Shelf<>(other.heatPumps);
   }
 
   /** Materials by name. */
@@ -68,5 +71,10 @@ public final class Definitions {
   /** Boilers by name. */
   public Map<String, BoilerType> boilers() {
     return Collections.unmodifiableMap(boilers);
+  }
+
+  /** Heat pumps by name. */
+  public Map<String, HeatPumpType> heatPumps() {
+    return Collections.unmodifiableMap(heatPumps);
   }
 }

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import settle.scenarios.format.DefinitionKeys;
 import settle.scenarios.format.Form;
+import settle.scenarios.format.HeatPumpKeys;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
@@ -58,6 +59,7 @@ public final class DefinitionsReader {
     reader.add(section, DefinitionKeys.PIPES, all.pipes, reader::pipe);
     reader.add(section, DefinitionKeys.VALVES, all.valves, reader::valve);
     reader.add(section, DefinitionKeys.BOILERS, all.boilers, reader::boiler);
+    reader.add(section, DefinitionKeys.HEAT_PUMPS, all.heatPumps, reader::heatPump);
     return all;
   }
 
@@ -86,6 +88,8 @@ public final class DefinitionsReader {
       all.valves.putUnread(name, () -> reader.valve(entry.get()));
     } else if (section.equals(DefinitionKeys.BOILERS.name())) {
       all.boilers.putUnread(name, () -> reader.boiler(entry.get()));
+    } else if (section.equals(DefinitionKeys.HEAT_PUMPS.name())) {
+      all.heatPumps.putUnread(name, () -> reader.heatPump(entry.get()));
     } else {
       throw new IllegalArgumentException("no section '" + section + "' in a catalogue");
     }
@@ -350,6 +354,11 @@ public final class DefinitionsReader {
             s.number(DefinitionKeys.OVER_RUN),
             s.number(DefinitionKeys.STANDING_LOSS),
             efficiency(s)));
+  }
+
+  private HeatPumpType heatPump(Entry entry) {
+    Section s = entry.value().section(HeatPumpKeys.TABLE);
+    return new HeatPumpType(described(entry.name(), s), HeatPumpReader.read(entry.name(), s));
   }
 
   private static BoilerEfficiency efficiency(Section boiler) {

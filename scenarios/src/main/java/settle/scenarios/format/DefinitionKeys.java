@@ -30,6 +30,7 @@ public final class DefinitionKeys {
   public static final String PIPE = "pipe";
   public static final String VALVE = "valve";
   public static final String BOILER = "boiler";
+  public static final String HEAT_PUMP = "heat pump";
 
   public static final Key ABOUT = Key.optional("about", new Words(), "what it is, in a line");
   public static final Key SOURCE =
@@ -428,9 +429,21 @@ public final class DefinitionKeys {
   public static final Key VALVES = section("valves", VALVE, VALVE_FORM);
   public static final Key BOILERS = section("boilers", BOILER, new Keys(BOILER_TABLE));
 
+  public static final Key HEAT_PUMPS =
+      section("heat pumps", HEAT_PUMP, new Keys(HeatPumpKeys.TABLE));
+
   /** A file of definitions and nothing else: the built-in catalogue. */
   public static final Table CATALOGUE_TABLE =
-      Table.of("definitions", MATERIALS, CONSTRUCTIONS, GLAZINGS, EMITTERS, PIPES, VALVES, BOILERS);
+      Table.of(
+          "definitions",
+          MATERIALS,
+          CONSTRUCTIONS,
+          GLAZINGS,
+          EMITTERS,
+          PIPES,
+          VALVES,
+          BOILERS,
+          HEAT_PUMPS);
 
   private DefinitionKeys() {}
 

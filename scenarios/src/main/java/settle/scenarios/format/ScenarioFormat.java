@@ -44,7 +44,8 @@ public final class ScenarioFormat {
           DefinitionKeys.EMITTERS,
           DefinitionKeys.PIPES,
           DefinitionKeys.VALVES,
-          DefinitionKeys.BOILERS);
+          DefinitionKeys.BOILERS,
+          DefinitionKeys.HEAT_PUMPS);
 
   private ScenarioFormat() {}
 

@@ -1,29 +1,86 @@
 package settle.scenarios.format;
 
+import java.util.List;
+import settle.scenarios.format.Form.Choice;
+import settle.scenarios.format.Form.Keys;
 import settle.scenarios.format.Form.Reference;
+import settle.scenarios.quantity.Dimension;
 
-/** What heats the water. */
+/** What heats the water, and a vessel of water beside it. */
 public final class SourceKeys {
 
   private static final String PRACTICE = "common practice, no source";
 
   public static final Key BOILER =
       Key.optional("boiler", new Reference(DefinitionKeys.BOILER), "boiler by name");
+  public static final Key HEAT_PUMP =
+      Key.optional("heat pump", new Reference(DefinitionKeys.HEAT_PUMP), "heat pump by name");
   public static final Key FIXED_FLOW =
       Key.optional(
           "fixed flow", Forms.FLOW_TEMPERATURE, "an ideal source that holds this flow temperature");
   public static final Key FLOW_TEMPERATURE =
       Key.optional(
-              "flow temperature", Forms.FLOW_TEMPERATURE, "flow temperature the boiler is set to")
-          .orElse("65 °C", PRACTICE);
+              "flow temperature",
+              Forms.FLOW_TEMPERATURE,
+              "flow temperature the boiler or heat pump is set to; with weather compensation, the highest")
+          .orElse("65 °C on a boiler, 45 °C on a heat pump: " + PRACTICE);
   public static final Key LARGEST_OUTPUT =
       Key.optional(
               "largest output",
               Forms.POWER.usually(500, 100_000),
               "largest heat output of an ideal source")
           .orElse("without limit");
+
+  // Buffer.
+
+  public static final String FLOW = "flow";
+  public static final String RETURN = "return";
+  public static final String PARALLEL = "parallel";
+  public static final Key VOLUME =
+      Key.required(
+          "volume",
+          Forms.of(Dimension.VOLUME).positive().atMost(20).usually(0.008, 1),
+          "water it holds");
+  public static final Key PLACEMENT =
+      Key.optional(
+              "placement",
+              new Choice(List.of(FLOW, RETURN, PARALLEL)),
+              "in series in the flow or in the return (a volumiser), or parallel, between the source's own pump and that of the mains")
+          .orElse(RETURN, "a volumiser as it is usually fitted, " + PRACTICE);
+  public static final Key LOSS =
+      Key.optional(
+              "loss",
+              Forms.of(Dimension.CONDUCTANCE).notNegative().usually(0.2, 10),
+              "heat it loses to its surroundings")
+          .orElse("1 W/K", "a small insulated vessel, " + PRACTICE);
+  public static final Key SURROUNDINGS =
+      Key.optional(
+              "surroundings",
+              Forms.of(Dimension.TEMPERATURE).from(-50, 60).usually(-5, 30),
+              "temperature about it")
+          .orElse("20 °C", "a cupboard in the house, " + PRACTICE);
+  public static final Key SOURCE_FLOW =
+      Key.optional(
+          "source flow",
+          Forms.of(Dimension.FLOW).positive().usually(5e-5, 2e-3),
+          "flow of the source's own pump, for a parallel buffer");
+  public static final Key BUFFER =
+      Key.optional(
+              "buffer",
+              new Keys(
+                  Table.of(
+                      "a vessel of water between source and mains",
+                      VOLUME,
+                      PLACEMENT,
+                      LOSS,
+                      SURROUNDINGS,
+                      SOURCE_FLOW)),
+              "vessel of water between source and mains")
+          .orElse("none");
+
   public static final Table TABLE =
-      Table.of("what heats the water", FLOW_TEMPERATURE, LARGEST_OUTPUT).oneOf(BOILER, FIXED_FLOW);
+      Table.of("what heats the water", FLOW_TEMPERATURE, LARGEST_OUTPUT, BUFFER)
+          .oneOf(BOILER, HEAT_PUMP, FIXED_FLOW);
 
   private SourceKeys() {}
 }

@@ -63,7 +63,9 @@ public final class HouseReader {
         WaterProperties.AT_50,
         distribution.read(source),
         source,
-        Optional.empty(),
+        root.has(ScenarioFormat.SOURCE)
+            ? SourceReader.buffer(root.section(ScenarioFormat.SOURCE))
+            : Optional.empty(),
         new ControlReader(roomNames, programmes.any()).read(control),
         RunReader.tolerance(root.section(ScenarioFormat.AIMS)),
         run);

@@ -18,6 +18,7 @@ import settle.sim.emitter.PlainPlate;
 import settle.sim.fabric.Facing;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.source.BoilerEfficiency;
+import settle.sim.source.PerformanceMap;
 
 class CatalogueTest {
 
@@ -69,6 +70,9 @@ class CatalogueTest {
     assertThat(List.copyOf(CATALOGUE.boilers().values()))
         .usingRecursiveComparison()
         .isEqualTo(List.copyOf(whole.boilers().values()));
+    assertThat(List.copyOf(CATALOGUE.heatPumps().values()))
+        .usingRecursiveComparison()
+        .isEqualTo(List.copyOf(whole.heatPumps().values()));
   }
 
   @Test
@@ -179,6 +183,30 @@ class CatalogueTest {
     BoilerEfficiency e = CATALOGUE.boilers().get("condensing boiler 12 kW").pattern().efficiency();
     for (double load : new double[] {0.2, 1}) {
       assertThat(e.at(30, load) - e.at(55, load)).isBetween(0.06, 0.09);
+    }
+  }
+
+  /**
+   * Share of Carnot's COP that a heat pump reaches: 0.4 to 0.5 about its best point (common
+   * practice, no source), less in the cold, where frost and the lift take their part, and at small
+   * lifts.
+   */
+  @Test
+  void heatPumpsReachABelievableShareOfCarnot() {
+    assertThat(CATALOGUE.heatPumps()).hasSizeGreaterThanOrEqualTo(3);
+    for (HeatPumpType type : CATALOGUE.heatPumps().values()) {
+      PerformanceMap map = (PerformanceMap) type.pattern().performance();
+      for (double outdoor : map.outdoors()) {
+        for (double flow : map.flows()) {
+          double carnot = (flow + 273.15) / (flow - outdoor);
+          assertThat(map.cop(outdoor, flow) / carnot)
+              .as(type.described().name() + " at " + outdoor + "/" + flow)
+              .isBetween(0.3, 0.45);
+        }
+      }
+      assertThat(map.cop(7, 35) / (308.15 / 28)).isBetween(0.4, 0.45);
+      assertThat(map.capacity(-7, 35) / map.capacity(7, 35)).isBetween(0.7, 0.9);
+      assertThat(map.capacity(7, 55)).isLessThan(map.capacity(7, 35));
     }
   }
 
