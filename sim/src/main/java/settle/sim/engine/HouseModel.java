@@ -21,6 +21,7 @@ import settle.sim.room.HouseFabric;
 import settle.sim.source.Boiler;
 import settle.sim.source.BoilerStepper;
 import settle.sim.source.Buffer;
+import settle.sim.source.BufferedSource;
 import settle.sim.source.HeatPump;
 import settle.sim.source.HeatPumpStepper;
 import settle.sim.source.IdealSource;
@@ -192,14 +193,21 @@ public final class HouseModel {
   }
 
   SourceStepper sourceStepper(double startTemperature) {
+    WaterProperties water = house.water();
     Source source = house.source();
+    SourceStepper stepper;
     if (source instanceof Boiler boiler) {
-      return new BoilerStepper(boiler, startTemperature);
+      stepper = new BoilerStepper(boiler, startTemperature);
+    } else if (source instanceof HeatPump pump) {
+      stepper = new HeatPumpStepper(pump, water.specificHeat(), startTemperature);
+    } else {
+      stepper = new IdealSourceStepper((IdealSource) source);
     }
-    if (source instanceof HeatPump pump) {
-      return new HeatPumpStepper(pump, house.water().specificHeat(), startTemperature);
+    if (house.buffer().isEmpty()) {
+      return stepper;
     }
-    return new IdealSourceStepper((IdealSource) source);
+    return new BufferedSource(
+        stepper, house.buffer().get(), water.density(), water.specificHeat(), startTemperature);
   }
 
   /** Water in circulation; what the source holds is reckoned from its heat capacity [m³]. */

@@ -113,6 +113,10 @@ public final class HouseRun {
   private double flowTemperature;
 
   private int startsBeforeRecording;
+  private int defrostsBeforeRecording;
+  private double timeAtMinimum;
+  private double timeBlocked;
+  private double timeOutsideMap;
   private final ProfileKeeper profiles;
   private Recorder recorder;
 
@@ -270,6 +274,9 @@ public final class HouseRun {
     source.accept(taken);
     sourceHeat += source.heatMade();
     sourceLoss += source.loss();
+    timeAtMinimum += source.timeAtMinimum();
+    timeBlocked += source.timeBlocked();
+    timeOutsideMap += source.timeOutsideMap();
     time += h;
     steps++;
     // Multiples of the shortest step are kept exact, so that events are met exactly.
@@ -383,6 +390,10 @@ public final class HouseRun {
 
   private void beginRecording() {
     startsBeforeRecording = source.starts();
+    defrostsBeforeRecording = source.defrosts();
+    timeAtMinimum = 0;
+    timeBlocked = 0;
+    timeOutsideMap = 0;
     recorder.begin(time);
     recorder.clear();
     recordRooms();
@@ -442,7 +453,7 @@ public final class HouseRun {
     recordHouse(HouseColumn.SOURCE_INPUT, source.input() / lastLength);
     recordHouse(HouseColumn.CALL, called ? 1 : 0);
     recordHouse(HouseColumn.SET_POINT, flowSetPoint);
-    recordHouse(HouseColumn.SOURCE_FLOW, flowing ? flowTemperature : Double.NaN);
+    recordHouse(HouseColumn.SOURCE_FLOW, flowing ? source.leaving() : Double.NaN);
     recordHouse(HouseColumn.BACKUP_HEAT, source.backupHeat() / lastLength);
     recordHouse(HouseColumn.STARTS, starts());
     recordHouse(HouseColumn.PUMP_HEAD, network.head());
@@ -503,6 +514,26 @@ public final class HouseRun {
   /** Source starts within the recording. */
   public int starts() {
     return source.starts() - startsBeforeRecording;
+  }
+
+  /** Defrosts within the recording. */
+  int defrosts() {
+    return source.defrosts() - defrostsBeforeRecording;
+  }
+
+  /** Time the source ran at least output within the recording [s]. */
+  double timeAtMinimum() {
+    return timeAtMinimum;
+  }
+
+  /** Time within the recording that too little flow kept the called source from running [s]. */
+  double timeBlocked() {
+    return timeBlocked;
+  }
+
+  /** Running time within the recording that the declared performance does not cover [s]. */
+  double timeOutsideMap() {
+    return timeOutsideMap;
   }
 
   /** Shortest complete firing [s]; infinite if there was none. */

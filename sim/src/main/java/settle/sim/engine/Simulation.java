@@ -16,6 +16,7 @@ import settle.sim.room.Room;
 import settle.sim.source.Boiler;
 import settle.sim.source.HeatPump;
 import settle.sim.source.Source;
+import settle.sim.source.WaterNeeded;
 
 /** Runs a house with one arrangement and reads its figures. */
 public final class Simulation {
@@ -91,7 +92,7 @@ public final class Simulation {
         run.firstCall(),
         keepsUp,
         run.steps(),
-        warnings(trace));
+        warnings(trace, run));
   }
 
   private static FigureReader.PlantFacts plantFacts(HouseModel model, HouseRun run) {
@@ -101,11 +102,32 @@ public final class Simulation {
         source instanceof Boiler,
         source instanceof HeatPump,
         run.shortestRun(),
-        0,
-        0,
-        0,
+        run.timeAtMinimum(),
+        run.defrosts(),
+        run.timeBlocked(),
         model.waterVolume(),
-        OptionalDouble.empty());
+        waterNeeded(model.house, run.trace()));
+  }
+
+  /** For a heat pump with a shortest running time, in the mildest weather of the run [m³]. */
+  private static OptionalDouble waterNeeded(House house, Trace trace) {
+    if (!(house.source() instanceof HeatPump pump) || pump.minimumOnTime() == 0) {
+      return OptionalDouble.empty();
+    }
+    double[] outdoor = trace.column(HouseColumn.OUTDOOR);
+    double mildest = Double.NEGATIVE_INFINITY;
+    for (int i = 1; i < outdoor.length; i++) {
+      mildest = Math.max(mildest, outdoor[i]);
+    }
+    double warmest = mildest;
+    double flow =
+        house
+            .control()
+            .flowCurve()
+            .map(curve -> curve.setPoint(warmest, 0))
+            .orElse(pump.flowSetPoint());
+    double volumetricHeat = house.water().density() * house.water().specificHeat();
+    return OptionalDouble.of(WaterNeeded.of(pump, mildest, flow, volumetricHeat));
   }
 
   /** The house at rest under the last day's mean weather and the mean gains. */
@@ -132,7 +154,7 @@ public final class Simulation {
     return new SettledHouse(model, outdoor, convective, radiant, flow);
   }
 
-  private static List<String> warnings(Trace trace) {
+  private static List<String> warnings(Trace trace, HouseRun run) {
     List<String> warnings = new ArrayList<>();
     double[] time = trace.time();
     double[] massFlow = trace.column(HouseColumn.MASS_FLOW);
@@ -150,6 +172,22 @@ public final class Simulation {
               "every valve is shut for %.1f h while heat is called for: the pump works against a dead end;"
                   + " fit a bypass or leave one emitter open",
               deadEnd / 3600));
+    }
+    if (run.timeBlocked() > 0) {
+      warnings.add(
+          String.format(
+              java.util.Locale.ROOT,
+              "too little water flows for %.1f h for the heat pump to run though heat is called for:"
+                  + " open valves or fit a bypass or a parallel buffer",
+              run.timeBlocked() / 3600));
+    }
+    if (run.timeOutsideMap() > 0) {
+      warnings.add(
+          String.format(
+              java.util.Locale.ROOT,
+              "the heat pump runs %.1f h at temperatures that its declared performance does not cover:"
+                  + " output and COP are held at its edge there",
+              run.timeOutsideMap() / 3600));
     }
     for (int b = 0; b < trace.branches().size(); b++) {
       double[] flow = trace.column(BranchColumn.MASS_FLOW, b);

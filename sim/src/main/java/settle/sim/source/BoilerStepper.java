@@ -34,7 +34,7 @@ public final class BoilerStepper extends SwitchedStepper {
   @Override
   public double attempt(
       double length, double capacityFlow, double returnTemperature, boolean called) {
-    SwitchedState s = beginAttempt(length, capacityFlow, returnTemperature);
+    SwitchedState s = beginAttempt(capacityFlow, returnTemperature);
     double low = setPoint - boiler.switchingBand();
     double high = setPoint + boiler.switchingBand();
     double left = length;

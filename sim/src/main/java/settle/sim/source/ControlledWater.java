@@ -18,8 +18,6 @@ final class ControlledWater {
   /** Shortest stretch [s]: what keeps the number of stretches finite where rounding hesitates. */
   private static final double SHORTEST_STRETCH = 1e-3;
 
-  private static final int MOST_STRETCHES = 10_000;
-
   /** Distance from set-point within which powers count as equal [K]. */
   private static final double HAIR = 1e-9;
 
@@ -33,7 +31,6 @@ final class ControlledWater {
   // What holds over a step: without power, dT/dt = rest - pull T
   private double pull;
   private double rest;
-  private double shortest;
 
   // The last stretch
   private double end;
@@ -62,15 +59,13 @@ final class ControlledWater {
   /**
    * Says what holds over a step.
    *
-   * @param length of the step [s]
    * @param capacityFlow m c of the water [W/K]
    * @param returnTemperature [°C]; ignored without flow
    */
-  void begin(double length, double capacityFlow, double returnTemperature) {
+  void begin(double capacityFlow, double returnTemperature) {
     pull = (capacityFlow + lossRate) / capacity;
     double carried = capacityFlow > 0 ? capacityFlow * returnTemperature : 0;
     rest = (carried + lossRate * surroundings) / capacity;
-    shortest = Math.max(SHORTEST_STRETCH, length / MOST_STRETCHES);
   }
 
   /**
@@ -180,7 +175,7 @@ final class ControlledWater {
   }
 
   private double advance(double from, double a, double b, double time, double limit) {
-    double stretch = Math.max(time, Math.min(limit, shortest));
+    double stretch = Math.max(time, Math.min(limit, SHORTEST_STRETCH));
     if (b * stretch > 1e-12) {
       double settled = a / b;
       double gone = -Math.expm1(-b * stretch);

@@ -72,7 +72,7 @@ public final class HeatPumpStepper extends SwitchedStepper {
   @Override
   public double attempt(
       double length, double capacityFlow, double returnTemperature, boolean called) {
-    SwitchedState s = beginAttempt(length, capacityFlow, returnTemperature);
+    SwitchedState s = beginAttempt(capacityFlow, returnTemperature);
     boolean flows = capacityFlow > 0 && capacityFlow >= leastFlow;
     double left = length;
     while (left > 1e-9) {

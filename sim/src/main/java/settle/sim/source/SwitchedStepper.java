@@ -31,8 +31,8 @@ abstract class SwitchedStepper implements SourceStepper {
   }
 
   /** Begins an attempt from the accepted state. */
-  final SwitchedState beginAttempt(double length, double capacityFlow, double returnTemperature) {
-    water.begin(length, capacityFlow, returnTemperature);
+  final SwitchedState beginAttempt(double capacityFlow, double returnTemperature) {
+    water.begin(capacityFlow, returnTemperature);
     tried.continueFrom(accepted);
     return tried;
   }

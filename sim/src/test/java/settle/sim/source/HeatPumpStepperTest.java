@@ -17,9 +17,7 @@ class HeatPumpStepperTest {
 
   private final SamplePump sample = new SamplePump();
 
-  /**
-   * Return 33 °C: least output, 2 kW, would settle at 35 °C; a return of 37 °C is past the band.
-   */
+  /** Return 30 °C and 1 kW/K: 35 °C takes 5 kW. */
   @Test
   void holdsTheSetPointWhileTheLoadLiesWithinItsRange() {
     HeatPumpStepper stepper = sample.stepper(30, 7);

@@ -1,0 +1,51 @@
+package settle.sim.source;
+
+/**
+ * Water that keeps a source running for so long within its switching band: what it makes beyond
+ * what is taken warms the water by no more than the swing,
+ *
+ * <pre>
+ *   V = (P - Q) t / (rho c dT)
+ * </pre>
+ *
+ * <p>An elementary balance of one mixed volume. It holds where the water goes round often in a run;
+ * where the sensor sits in the flow, each run begins with a jump of P/(m c) that uses up part of
+ * the swing.
+ */
+public final class WaterNeeded {
+
+  private WaterNeeded() {}
+
+  /**
+   * Least volume while heat is taken [m³]; 0 where all of it is.
+   *
+   * @param power P that the source makes at least [W]
+   * @param load Q taken meanwhile [W]
+   * @param time t it shall run [s]
+   * @param swing dT of its water from start to stop, twice the half-band [K]
+   * @param volumetricHeat rho c of the water [J/(m³ K)]
+   */
+  public static double volume(
+      double power, double load, double time, double swing, double volumetricHeat) {
+    return Math.max(power - load, 0) * time / (volumetricHeat * swing);
+  }
+
+  /**
+   * Least volume that keeps a heat pump's shortest running time at least output with no heat taken
+   * [m³].
+   *
+   * @param pump the unit
+   * @param outdoor outdoor temperature [°C]
+   * @param flow flow temperature asked for [°C]
+   * @param volumetricHeat rho c of the water [J/(m³ K)]
+   */
+  public static double of(HeatPump pump, double outdoor, double flow, double volumetricHeat) {
+    double asked = Math.min(flow, pump.highestFlow());
+    return volume(
+        pump.minimumPower(outdoor, asked),
+        0,
+        pump.minimumOnTime(),
+        2 * pump.switchingBand(),
+        volumetricHeat);
+  }
+}
