@@ -195,7 +195,7 @@ public final class SettledHouse {
         pressure[b] += share * change;
         strained = Math.max(strained, Math.abs(change));
       }
-      total = pipes(flow);
+      total = pipes();
       if (moved < HEAT_AGREEMENT && strained <= PRESSURE_AGREEMENT * network.head()) {
         break;
       }
@@ -231,7 +231,7 @@ public final class SettledHouse {
   }
 
   /** Heat of all pipes, given to their rooms; returns the heat taken from the source [W]. */
-  private double pipes(double flow) {
+  private double pipes() {
     House house = model.house;
     for (int input : model.pipeHeatInput) {
       if (input >= 0) {
