@@ -11,6 +11,8 @@ import settle.sim.fabric.Facing;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.source.Boiler;
 import settle.sim.source.HeatPump;
+import settle.sim.valve.MotorHead;
+import settle.sim.valve.OnOffActuator;
 import settle.sim.valve.WaxValve;
 
 /**
@@ -166,6 +168,26 @@ public final class CatalogueListing {
   private static String facts(ValveType type) {
     if (type instanceof ValveType.Fixed fixed) {
       return "Kvs " + Dimension.FLOW_COEFFICIENT.show(fixed.valve().kvMaximum());
+    }
+    if (type instanceof ValveType.Actuator actuator) {
+      OnOffActuator a = actuator.pattern();
+      return "Kvs "
+          + Dimension.FLOW_COEFFICIENT.show(a.kvMaximum())
+          + ", differential "
+          + Dimension.TEMPERATURE_DIFFERENCE.show(a.differential())
+          + ", travel time "
+          + Dimension.DURATION.show(a.travelTime());
+    }
+    if (type instanceof ValveType.Motor motor) {
+      MotorHead m = motor.pattern();
+      return "Kvs "
+          + Dimension.FLOW_COEFFICIENT.show(m.kvMaximum())
+          + ", gain "
+          + Dimension.SHARE_PER_KELVIN.show(m.gain())
+          + ", integral time "
+          + Dimension.DURATION.show(m.integralTime())
+          + ", travel time "
+          + Dimension.DURATION.show(m.travelTime());
     }
     WaxValve v = ((ValveType.Thermostatic) type).pattern();
     return "Kv "

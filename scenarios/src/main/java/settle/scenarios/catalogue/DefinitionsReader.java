@@ -18,6 +18,8 @@ import settle.sim.fabric.Layer;
 import settle.sim.source.Boiler;
 import settle.sim.source.BoilerEfficiency;
 import settle.sim.valve.FixedOpening;
+import settle.sim.valve.MotorHead;
+import settle.sim.valve.OnOffActuator;
 import settle.sim.valve.RoomSensing;
 import settle.sim.valve.WaxValve;
 
@@ -295,9 +297,41 @@ public final class DefinitionsReader {
     Section s = entry.value().section(DefinitionKeys.VALVE_FORM);
     Described described = described(entry.name(), s);
     double kvOpen = s.number(DefinitionKeys.KV_OPEN);
-    if (s.variant(DefinitionKeys.KIND).equals(DefinitionKeys.FIXED)) {
-      return new ValveType.Fixed(described, new FixedOpening(entry.name(), kvOpen));
+    switch (s.variant(DefinitionKeys.KIND)) {
+      case DefinitionKeys.FIXED:
+        return new ValveType.Fixed(described, new FixedOpening(entry.name(), kvOpen));
+      case DefinitionKeys.ACTUATOR:
+        return new ValveType.Actuator(
+            described,
+            new OnOffActuator(
+                entry.name(),
+                UNSET,
+                s.number(DefinitionKeys.ACTUATOR_DIFFERENTIAL),
+                s.number(DefinitionKeys.ACTUATOR_TRAVEL),
+                kvOpen,
+                sensing(s)));
+      case DefinitionKeys.MOTOR:
+        double integralTime = s.number(DefinitionKeys.INTEGRAL_TIME);
+        return new ValveType.Motor(
+            described,
+            new MotorHead(
+                entry.name(),
+                UNSET,
+                s.number(DefinitionKeys.GAIN),
+                integralTime > 0 ? integralTime : Double.POSITIVE_INFINITY,
+                s.number(DefinitionKeys.MOTOR_TRAVEL),
+                kvOpen,
+                sensing(s)));
+      default:
+        return thermostatic(described, s, kvOpen);
     }
+  }
+
+  private static RoomSensing sensing(Section s) {
+    return s.choice(DefinitionKeys.SENSES).equals("air") ? RoomSensing.AIR : RoomSensing.OPERATIVE;
+  }
+
+  private static ValveType thermostatic(Described described, Section s, double kvOpen) {
     double kvNominal = s.number(DefinitionKeys.KV_NOMINAL);
     if (kvNominal > kvOpen) {
       s.problem(
@@ -311,7 +345,7 @@ public final class DefinitionsReader {
     return new ValveType.Thermostatic(
         described,
         new WaxValve(
-            entry.name(),
+            described.name(),
             UNSET,
             s.number(DefinitionKeys.PROPORTIONAL_BAND),
             s.number(DefinitionKeys.HYSTERESIS),
@@ -323,9 +357,7 @@ public final class DefinitionsReader {
             s.number(DefinitionKeys.PRESSURE_INFLUENCE),
             kvNominal,
             kvOpen,
-            s.choice(DefinitionKeys.SENSES).equals("air")
-                ? RoomSensing.AIR
-                : RoomSensing.OPERATIVE));
+            sensing(s)));
   }
 
   private BoilerType boiler(Entry entry) {

@@ -1,6 +1,8 @@
 package settle.scenarios.catalogue;
 
 import settle.sim.valve.FixedOpening;
+import settle.sim.valve.MotorHead;
+import settle.sim.valve.OnOffActuator;
 import settle.sim.valve.Valve;
 import settle.sim.valve.WaxValve;
 
@@ -32,6 +34,47 @@ public sealed interface ValveType {
           headBias,
           pattern.pressureInfluence(),
           pattern.kvNominal(),
+          pattern.kvMaximum(),
+          pattern.sensing());
+    }
+  }
+
+  /**
+   * An on/off actuator; the set-point of the pattern is replaced when it is placed.
+   *
+   * @param described its name and source
+   * @param pattern everything but the set-point
+   */
+  record Actuator(Described described, OnOffActuator pattern) implements ValveType {
+
+    /** One of it: the temperature it holds [°C]. */
+    public Valve placed(double setPoint) {
+      return new OnOffActuator(
+          pattern.name(),
+          setPoint,
+          pattern.differential(),
+          pattern.travelTime(),
+          pattern.kvMaximum(),
+          pattern.sensing());
+    }
+  }
+
+  /**
+   * A motor head; the set-point of the pattern is replaced when it is placed.
+   *
+   * @param described its name and source
+   * @param pattern everything but the set-point
+   */
+  record Motor(Described described, MotorHead pattern) implements ValveType {
+
+    /** One of it: the temperature it holds [°C]. */
+    public Valve placed(double setPoint) {
+      return new MotorHead(
+          pattern.name(),
+          setPoint,
+          pattern.gain(),
+          pattern.integralTime(),
+          pattern.travelTime(),
           pattern.kvMaximum(),
           pattern.sensing());
     }

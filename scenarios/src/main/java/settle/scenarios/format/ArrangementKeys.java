@@ -72,9 +72,10 @@ public final class ArrangementKeys {
       Key.optional(
               "set",
               Forms.WANT,
-              "room temperature at which the thermostatic valve passes its nominal flow")
+              "room temperature at which the thermostatic valve passes its nominal flow, or that an actuator or motor head holds")
           .orElse(
-              "half the proportional band below want, so that the band lies about it; " + PRACTICE);
+              "want; on a thermostatic valve half the proportional band below, so that the band lies about want; "
+                  + PRACTICE);
   public static final Key KNOB =
       Key.optional(
           "knob",

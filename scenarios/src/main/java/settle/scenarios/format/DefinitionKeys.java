@@ -255,8 +255,13 @@ public final class DefinitionKeys {
 
   public static final String THERMOSTATIC = "thermostatic";
   public static final String FIXED = "fixed opening";
+  public static final String ACTUATOR = "on/off actuator";
+  public static final String MOTOR = "motor head";
   private static final Key VALVE_KIND =
-      Key.required(KIND, new Choice(List.of(THERMOSTATIC, FIXED)), "thermostatic or fixed opening");
+      Key.required(
+          KIND,
+          new Choice(List.of(THERMOSTATIC, FIXED, ACTUATOR, MOTOR)),
+          "thermostatic, fixed opening, on/off actuator or motor head");
   public static final Key KV_NOMINAL =
       Key.optional("Kv", Forms.FLOW_COEFFICIENT, "flow coefficient at the set temperature")
           .orElse("0.5 m³/h", "typical straight 15 mm body, " + PRACTICE);
@@ -325,8 +330,63 @@ public final class DefinitionKeys {
           SOURCE);
   public static final Table FIXED_TABLE =
       Table.of("a valve that stays where it is set", VALVE_KIND, KV_OPEN, ABOUT, SOURCE);
+  public static final Key ACTUATOR_DIFFERENTIAL =
+      Key.optional(
+              "differential",
+              Forms.DIFFERENCE.usually(0.1, 2),
+              "switching differential of its room's thermostat")
+          .orElse("0.5 K", PRACTICE);
+  public static final Key ACTUATOR_TRAVEL =
+      Key.optional("travel time", Forms.DURATION.usually(10, 600), "from shut to open, and back")
+          .orElse("3 min", "an electrothermal actuator, " + PRACTICE);
+  public static final Key GAIN =
+      Key.optional(
+              "gain",
+              Forms.of(Dimension.SHARE_PER_KELVIN).positive().usually(0.05, 5),
+              "share of its lift per kelvin that the room lacks")
+          .orElse("0.5 /K", PRACTICE);
+  public static final Key INTEGRAL_TIME =
+      Key.optional(
+              "integral time",
+              Forms.DURATION_OR_NONE.usually(0, 6 * 3600.0),
+              "time in which the integral part adds as much again; 0 for none")
+          .orElse("60 min", PRACTICE);
+  public static final Key MOTOR_TRAVEL =
+      Key.optional("travel time", Forms.DURATION.usually(5, 600), "from shut to open")
+          .orElse("1 min", PRACTICE);
+  public static final Table ACTUATOR_TABLE =
+      Table.of(
+          "an on/off actuator, switched by a thermostat of its room",
+          VALVE_KIND,
+          KV_OPEN,
+          ACTUATOR_DIFFERENTIAL,
+          ACTUATOR_TRAVEL,
+          SENSES,
+          ABOUT,
+          SOURCE);
+  public static final Table MOTOR_TABLE =
+      Table.of(
+          "a motor head with a PI controller",
+          VALVE_KIND,
+          KV_OPEN,
+          GAIN,
+          INTEGRAL_TIME,
+          MOTOR_TRAVEL,
+          SENSES,
+          ABOUT,
+          SOURCE);
   public static final Variants VALVE_FORM =
-      new Variants(KIND, ordered(THERMOSTATIC, THERMOSTATIC_TABLE, FIXED, FIXED_TABLE));
+      new Variants(
+          KIND,
+          ordered(
+              THERMOSTATIC,
+              THERMOSTATIC_TABLE,
+              FIXED,
+              FIXED_TABLE,
+              ACTUATOR,
+              ACTUATOR_TABLE,
+              MOTOR,
+              MOTOR_TABLE));
 
   // Boilers.
 
@@ -451,7 +511,7 @@ public final class DefinitionKeys {
     return Key.optional(name, new Named(kind, each), "your own, besides those of the catalogue");
   }
 
-  private static Map<String, Table> ordered(Object... namesAndTables) {
+  static Map<String, Table> ordered(Object... namesAndTables) {
     Map<String, Table> tables = new LinkedHashMap<>();
     for (int i = 0; i < namesAndTables.length; i += 2) {
       tables.put((String) namesAndTables[i], (Table) namesAndTables[i + 1]);

@@ -252,7 +252,21 @@ final class ArrangementsReader {
         }
         return fixed.valve();
       }
-      ValveType.Thermostatic thermostatic = (ValveType.Thermostatic) type;
+      if (!(type instanceof ValveType.Thermostatic thermostatic)) {
+        for (Key key : List.of(ArrangementKeys.KNOB, ArrangementKeys.HEAD_BIAS)) {
+          own.value(key)
+              .ifPresent(
+                  v ->
+                      v.problem(
+                          "goes with a thermostatic valve; '"
+                              + type.described().name()
+                              + "' is set in °C"));
+        }
+        double setPoint = set.number(ArrangementKeys.SET, room.want);
+        return type instanceof ValveType.Actuator actuator
+            ? actuator.placed(setPoint)
+            : ((ValveType.Motor) type).placed(setPoint);
+      }
       double headBias =
           bias.numberIfWritten(ArrangementKeys.HEAD_BIAS).orElse(thermostatic.pattern().bias());
       double setPoint =

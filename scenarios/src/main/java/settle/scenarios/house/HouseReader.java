@@ -66,7 +66,7 @@ public final class HouseReader {
         root.has(ScenarioFormat.SOURCE)
             ? SourceReader.buffer(root.section(ScenarioFormat.SOURCE))
             : Optional.empty(),
-        new ControlReader(roomNames, programmes.any()).read(control),
+        new ControlReader(control, roomNames, programmes.any()).read(source, arrangements),
         RunReader.tolerance(root.section(ScenarioFormat.AIMS)),
         run);
   }

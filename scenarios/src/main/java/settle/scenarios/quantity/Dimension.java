@@ -92,6 +92,11 @@ public enum Dimension {
   SHIFT_PER_PRESSURE("a shift per pressure", "0.5", unit("K/bar", 1)),
   /** A share of a whole, inside [1]; 0.3 and 30 % are the same. */
   SHARE("a share", "30", unit("%", 0.01, "percent"), unit("", 1)),
+  /** A length of time per temperature difference, inside [s/K]. */
+  DURATION_PER_KELVIN(
+      "a time per kelvin", "30", unit("min/K", 60), unit("h/K", 3600), unit("s/K", 1)),
+  /** A gain: share of the lift per temperature difference, inside [1/K]. */
+  SHARE_PER_KELVIN("a gain", "0.5", unit("/K", 1, "1/K", "K-1"), unit("%/K", 0.01)),
   /** A number without a unit. */
   NUMBER("a number", "1.3", unit("", 1)),
   /** A temperature change per temperature change, inside [1]: the slope of a curve. */
