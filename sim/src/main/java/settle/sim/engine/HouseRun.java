@@ -291,19 +291,20 @@ public final class HouseRun {
 
   private void decideCall() {
     boolean before = called;
-    called = control.decide(time, true);
+    called = control.decide(time, valves.anyElectricOpen());
     for (int r = 0; r < rooms; r++) {
       if (control.want(r) != carriedOut[r]) {
         carriedOut[r] = control.want(r);
         ladder.reset();
       }
     }
-    if (byHeads) {
-      for (int b = 0; b < branches; b++) {
+    for (int b = 0; b < branches; b++) {
+      if (byHeads || valves.electric(b)) {
         int r = model.branchRoom[b];
         valves.shiftSetPoint(b, carriedOut[r] - dayWant[r]);
       }
     }
+    valves.decide();
     if (before && !called) {
       pumpUntil = time + overRun;
     }
@@ -313,12 +314,18 @@ public final class HouseRun {
     }
   }
 
-  /** Lets the controls see what the rooms have done. */
+  /** Lets controls and electric heads see what the rooms have done. */
   private void observe(double h) {
     for (int r = 0; r < rooms; r++) {
       if (watched[r]) {
         double mean = (roomStepper.settledAir(r) + roomStepper.settledStar(r)) / 2;
         control.follow(r, h, mean, operative(r));
+      }
+    }
+    for (int b = 0; b < branches; b++) {
+      if (valves.electric(b)) {
+        int r = model.branchRoom[b];
+        valves.see(b, h, roomStepper.air(r), operative(r));
       }
     }
   }

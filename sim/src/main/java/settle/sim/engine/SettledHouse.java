@@ -16,6 +16,8 @@ import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.room.SteadyRooms;
 import settle.sim.valve.CapacityCurve;
+import settle.sim.valve.MotorHead;
+import settle.sim.valve.OnOffActuator;
 import settle.sim.valve.RoomSensing;
 import settle.sim.valve.Valve;
 import settle.sim.valve.WaxValve;
@@ -320,15 +322,23 @@ public final class SettledHouse {
   }
 
   /**
-   * K_v at rest; the pressure across the valve, which moves its set-point a little, is found by
-   * repetition.
+   * K_v at rest; the pressure across the valve, which moves a wax head's set-point a little, is
+   * found by repetition.
    */
   private static double steadyKv(
       Valve valve, BranchFlow branchFlow, double air, double star, double flow, double head) {
+    if (valve instanceof OnOffActuator actuator) {
+      double error = actuator.setPoint() - felt(actuator.sensing(), air, star);
+      return actuator.kvMaximum() * OnOffActuator.meanLift(error);
+    }
+    if (valve instanceof MotorHead motor) {
+      double error = motor.setPoint() - felt(motor.sensing(), air, star);
+      return motor.kvMaximum() * motor.liftAtRest(error);
+    }
     if (!(valve instanceof WaxValve wax)) {
       return valve.kvMaximum();
     }
-    double local = wax.sensing() == RoomSensing.AIR ? air : (air + star) / 2;
+    double local = felt(wax.sensing(), air, star);
     double sensed = CapacityCurve.sensed(local, wax.waterInfluence(), flow, wax.bias());
     double kv = wax.kvNominal();
     for (int k = 0; k < 30; k++) {
@@ -344,6 +354,10 @@ public final class SettledHouse {
       kv = next;
     }
     return kv;
+  }
+
+  private static double felt(RoomSensing sensing, double air, double star) {
+    return sensing == RoomSensing.AIR ? air : (air + star) / 2;
   }
 
   /** Air temperature of a room [°C]. */

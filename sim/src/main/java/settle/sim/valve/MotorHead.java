@@ -33,4 +33,16 @@ public record MotorHead(
     Range.positive("travel time of '" + name + "'", travelTime, "s");
     Range.positive("Kvs of '" + name + "'", kvMaximum, "m³/h");
   }
+
+  /**
+   * Lift at rest [-]. With an integral it rests at the set-point with any lift, elsewhere only open
+   * or shut: {@link OnOffActuator#meanLift}.
+   *
+   * @param error set-point - room temperature [K]
+   */
+  public double liftAtRest(double error) {
+    return Double.isFinite(integralTime)
+        ? OnOffActuator.meanLift(error)
+        : Math.min(Math.max(gain * error, 0), 1);
+  }
 }

@@ -27,4 +27,17 @@ public record OnOffActuator(
     Range.positive("travel time of '" + name + "'", travelTime, "s");
     Range.positive("Kvs of '" + name + "'", kvMaximum, "m³/h");
   }
+
+  /** Width of the step at the set-point, so that a mean lift can be found on it [K]. */
+  private static final double STEP_WIDTH = 0.01;
+
+  /**
+   * Mean lift at rest of what holds its set-point [-]: open for good where the room cannot be held,
+   * shut where it is warm without, anything between at the set-point.
+   *
+   * @param error set-point - room temperature [K]
+   */
+  public static double meanLift(double error) {
+    return Math.min(Math.max(0.5 + error / STEP_WIDTH, 0), 1);
+  }
 }

@@ -21,7 +21,6 @@ public final class NestedNetwork {
 
   private static final int MOST = 2000;
 
-  private final Pump pump;
   private final List<Main> mains;
   private final Bypass bypass;
   private final List<? extends NetworkFlow.Leaf> leaves;
@@ -40,7 +39,6 @@ public final class NestedNetwork {
       double[] kv,
       double density,
       double viscosity) {
-    this.pump = pump;
     this.mains = mains;
     this.bypass = bypass;
     this.leaves = leaves;

@@ -1,0 +1,64 @@
+package settle.sim.valve;
+
+/**
+ * What moves one valve. A step is looked ahead at, tried with what the room really did, accepted.
+ */
+interface ValveDrive {
+
+  /** Moves the set-point by so much from what was declared [K]. */
+  void shiftSetPoint(double shift);
+
+  /** Decides, at a step's beginning, what is decided then. */
+  void decide();
+
+  /**
+   * Mean K_v over a step in which the room goes on as it did [m³/h at 1 bar].
+   *
+   * @param length of the step [s]
+   * @param pressureDrop differential pressure across the valve as it was [Pa]
+   */
+  double lookAhead(double length, double pressureDrop);
+
+  /**
+   * Mean K_v over the step with what the room really did [m³/h at 1 bar].
+   *
+   * @param length of the step [s]
+   * @param air mean air temperature of its room over the step [°C]
+   * @param operative mean operative temperature of its room over the step [°C]
+   * @param massFlow through it [kg/s]
+   * @param inlet mean temperature of the water entering [°C]; ignored without flow
+   * @param pressureDrop differential pressure across it [Pa]
+   */
+  double feel(
+      double length,
+      double air,
+      double operative,
+      double massFlow,
+      double inlet,
+      double pressureDrop);
+
+  /** Makes the tried step the state. */
+  void accept(double length);
+
+  /**
+   * Sees where the accepted step has left the room.
+   *
+   * @param length of the step [s]
+   * @param air air temperature now [°C]
+   * @param operative operative temperature now [°C]
+   */
+  void see(double length, double air, double operative);
+
+  /** Temperature it acts on now [°C]. */
+  double sensed();
+
+  /** Share of its stroke by which the valve is open now [-]. */
+  double lift();
+
+  /**
+   * Longest step over which its opening changes little [s].
+   *
+   * @param share of its distance from shut that it may travel in a step [-]
+   */
+  double steadyFor(double share);
+}
