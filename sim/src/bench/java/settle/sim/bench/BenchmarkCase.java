@@ -18,7 +18,11 @@ public enum BenchmarkCase {
   /** Eight rooms on a boiler that cycles. */
   BOILER_7_DAYS("eight rooms on a boiler, 7 days", 8, 7, SampleHouses.boiler()),
   /** The same for a heating season. */
-  BOILER_212_DAYS("eight rooms on a boiler, 212 days", 8, 212, SampleHouses.boiler());
+  BOILER_212_DAYS("eight rooms on a boiler, 212 days", 8, 212, SampleHouses.boiler()),
+  /** Eight rooms on a tree of mains whose water takes time and loses heat, source as above. */
+  MAINS_7_DAYS("eight rooms on mains, 7 days", 8, 7, SampleHouses.ideal()),
+  /** The same on a heat pump with weather compensation and a bypass. */
+  WET_SYSTEM_7_DAYS("mains, bypass, heat pump, 7 days", 8, 7, SampleHouses.heatPump());
 
   /** Longest run that the general integrator is given [d]: two set-backs and two warm-ups. */
   private static final double LONGEST_INTEGRATED = 2;
@@ -58,12 +62,17 @@ public enum BenchmarkCase {
   /** The house with another length of run [d]. */
   House house(double length) {
     House eight = SampleHouses.eightRooms(length, source);
-    return rooms == 1 ? firstRoomOf(eight) : eight;
+    return switch (this) {
+      case ONE_ROOM_48_H -> firstRoomOf(eight);
+      case MAINS_7_DAYS -> SampleHouses.onMains(eight);
+      case WET_SYSTEM_7_DAYS -> SampleHouses.wetSystem(length);
+      default -> eight;
+    };
   }
 
   /** Whether the general model knows the source. */
   boolean integrable() {
-    return source instanceof IdealSource;
+    return source instanceof IdealSource && this != MAINS_7_DAYS;
   }
 
   /** How much of it the general integrator is measured on [d]; the rest is scaled. */

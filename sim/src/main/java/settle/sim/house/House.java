@@ -114,6 +114,25 @@ public record House(
         other);
   }
 
+  /** The same house controlled otherwise. */
+  public House withControl(Control other) {
+    return new House(
+        title,
+        designOutdoor,
+        weather,
+        rooms,
+        partitions,
+        airExchanges,
+        arrangements,
+        water,
+        distribution,
+        source,
+        buffer,
+        other,
+        wantTolerance,
+        run);
+  }
+
   /** The same house with its water distributed otherwise. */
   public House withDistribution(Distribution other) {
     return new House(

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import settle.sim.control.Control;
+import settle.sim.control.FlowCurve;
+import settle.sim.control.OptimumStart;
+import settle.sim.control.Thermostat;
 import settle.sim.control.Timetable;
 import settle.sim.emitter.Emitter;
 import settle.sim.emitter.PanelEmitter;
@@ -22,7 +25,9 @@ import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.house.WaterProperties;
+import settle.sim.hydraulics.Bypass;
 import settle.sim.hydraulics.ConstantPump;
+import settle.sim.hydraulics.CurvePump;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Main;
@@ -32,7 +37,10 @@ import settle.sim.room.AirExchange;
 import settle.sim.room.Room;
 import settle.sim.source.Boiler;
 import settle.sim.source.BoilerEfficiency;
+import settle.sim.source.Defrost;
+import settle.sim.source.HeatPump;
 import settle.sim.source.IdealSource;
+import settle.sim.source.PerformanceMap;
 import settle.sim.source.Source;
 import settle.sim.valve.RoomSensing;
 import settle.sim.valve.WaxValve;
@@ -281,6 +289,67 @@ public final class SampleHouses {
             },
             55);
     return new Boiler("boiler", 18_000, 5_000, 60, 5, 30_000, 60, 180, 180, 1.5, efficiency);
+  }
+
+  /** A heat pump that carries the house in all weathers and is too strong for it in mild ones. */
+  public static HeatPump heatPump() {
+    PerformanceMap map =
+        new PerformanceMap(
+            new double[] {-7, 2, 7, 12},
+            new double[] {35, 45, 55},
+            new double[][] {
+              {9200, 8900, 8500},
+              {11_000, 10_600, 10_200},
+              {13_000, 12_500, 12_000},
+              {14_500, 14_000, 13_400}
+            },
+            new double[][] {{2.8, 2.3, 1.9}, {3.6, 2.9, 2.4}, {4.6, 3.6, 2.9}, {5.2, 4.1, 3.3}});
+    return new HeatPump(
+        "heat pump",
+        map,
+        0.35,
+        50,
+        4,
+        60,
+        0.1,
+        300,
+        300,
+        60,
+        30_000,
+        180,
+        15,
+        Optional.of(new Defrost(-5, 5, 3600, 240, 5000, 1500)),
+        Optional.empty());
+  }
+
+  /**
+   * {@link #onMains} on that heat pump with weather compensation and an automatic bypass, pump on a
+   * falling curve: everything that a wet system has.
+   */
+  public static House wetSystem(double days) {
+    House house = onMains(eightRooms(days, heatPump()));
+    Distribution with = house.distribution();
+    Control control =
+        new Control(
+            Control.Setback.HEADS,
+            "",
+            0.5,
+            new Thermostat.None(),
+            Optional.of(new FlowCurve(1.6, 0, 30, 58, 0)),
+            new OptimumStart.None(),
+            false);
+    CurvePump pump =
+        new CurvePump(
+            new double[] {0, 2e-4, 4e-4, 8e-4}, new double[] {38_000, 36_000, 30_000, 0}, 0.3);
+    return house
+        .withDistribution(
+            new Distribution(
+                pump,
+                with.mains(),
+                Optional.of(new Bypass(null, 33_000, 4000, 1.5)),
+                with.designDrop(),
+                with.lockshields()))
+        .withControl(control);
   }
 
   /** Two rooms one above the other, otherwise as {@link #eightRooms}. */
