@@ -6,12 +6,6 @@ import settle.sim.control.PlantControl;
 import settle.sim.control.Timetable;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
-import settle.sim.hydraulics.NetworkFlow;
-import settle.sim.recording.BranchColumn;
-import settle.sim.recording.HouseColumn;
-import settle.sim.recording.MainColumn;
-import settle.sim.recording.Recorder;
-import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.EnergyLedger;
 import settle.sim.result.Profile;
@@ -66,10 +60,6 @@ public final class HouseRun {
   private final RunSettings settings;
   private final int rooms;
   private final int branches;
-  private final int mains;
-
-  /** Electrical power per hydraulic head and mass flow [m³/kg]. */
-  private final double pumpPowerFactor;
 
   private final double[] dayWant;
   private final double[] solarAperture;
@@ -118,7 +108,7 @@ public final class HouseRun {
   private double timeBlocked;
   private double timeOutsideMap;
   private final ProfileKeeper profiles;
-  private Recorder recorder;
+  private final RunRecorder recorder;
 
   /**
    * @param model the prepared house
@@ -130,8 +120,6 @@ public final class HouseRun {
     house = model.house;
     rooms = house.rooms().size();
     branches = model.branchRoom.length;
-    mains = house.distribution().mains().size();
-    pumpPowerFactor = 1 / (house.water().density() * house.distribution().pump().efficiency());
     double start = settings.startTemperature();
     roomStepper = new RoomStepper(model.fabric, start);
     circuit = new WaterCircuit(model, start);
@@ -169,6 +157,7 @@ public final class HouseRun {
     profiles =
         new ProfileKeeper(
             model.arrangement.branches(), firstCall(), settings.profileTimes(), settings.length());
+    recorder = new RunRecorder(model, settings, roomStepper, circuit, valves, source);
     storedAtStart = roomStepper.stored();
     waterStoredAtStart = circuit.stored();
     sourceStoredAtStart = source.stored();
@@ -182,12 +171,6 @@ public final class HouseRun {
    *     time
    */
   public void run() {
-    recorder =
-        new Recorder(
-            model.roomNames(),
-            model.branchNames(),
-            model.mainNames(),
-            (int) (settings.length() / settings.longestStep() * 4) + 1000);
     if (time >= 0) {
       beginRecording();
     }
@@ -401,84 +384,11 @@ public final class HouseRun {
     timeAtMinimum = 0;
     timeBlocked = 0;
     timeOutsideMap = 0;
-    recorder.begin(time);
-    recorder.clear();
-    recordRooms();
-    recorder.set(Trace.index(HouseColumn.STARTS), 0);
-    for (int b = 0; b < branches; b++) {
-      recorder.set(Trace.index(BranchColumn.SENSED, b, rooms), valves.element(b));
-    }
-  }
-
-  private void recordRooms() {
-    for (int r = 0; r < rooms; r++) {
-      double air = roomStepper.air(r);
-      double star = roomStepper.star(r);
-      if (Double.isNaN(air)) {
-        throw new ArithmeticException(
-            "room '" + house.rooms().get(r).name() + "': no temperature at " + time + " s");
-      }
-      recorder.set(Trace.index(RoomColumn.AIR, r), air);
-      recorder.set(Trace.index(RoomColumn.RADIANT, r), star);
-      recorder.set(Trace.index(RoomColumn.OPERATIVE, r), (air + star) / 2);
-      recorder.set(Trace.index(RoomColumn.WANT, r), want[r]);
-    }
+    recorder.begin(time, want);
   }
 
   private void record() {
-    recorder.begin(time);
-    recordRooms();
-    for (int r = 0; r < rooms; r++) {
-      recorder.set(Trace.index(RoomColumn.HEAT, r), 0);
-    }
-    NetworkFlow network = circuit.network();
-    for (int b = 0; b < branches; b++) {
-      recorder.add(Trace.index(RoomColumn.HEAT, model.branchRoom[b]), circuit.heat(b));
-      boolean flowing = network.flow(b) > 0;
-      recordBranch(BranchColumn.MASS_FLOW, b, network.flow(b));
-      recordBranch(BranchColumn.INLET, b, flowing ? circuit.inlet(b) : Double.NaN);
-      recordBranch(
-          BranchColumn.RETURN, b, flowing ? circuit.emitters()[b].meanReturn() : Double.NaN);
-      recordBranch(BranchColumn.HEAT, b, circuit.heat(b));
-      recordBranch(BranchColumn.SENSED, b, valves.element(b));
-      recordBranch(BranchColumn.OPENING, b, valves.opening(b));
-      recordBranch(BranchColumn.PRESSURE, b, network.branchPressure(b));
-    }
-    for (int i = 0; i < mains; i++) {
-      boolean flowing = network.mainFlow(i) > 0;
-      recordMain(MainColumn.MASS_FLOW, i, network.mainFlow(i));
-      recordMain(MainColumn.FLOW, i, flowing ? circuit.arriving(i) : Double.NaN);
-      recordMain(MainColumn.RETURN, i, flowing ? circuit.returning(i) : Double.NaN);
-      recordMain(MainColumn.PRESSURE, i, network.mainPressure(i));
-    }
-    recordHouse(HouseColumn.OUTDOOR, house.weather().meanOutdoor(time - lastLength, time));
-    boolean flowing = circuit.totalFlow() > 0;
-    recordHouse(HouseColumn.FLOW, flowing ? flowTemperature : Double.NaN);
-    recordHouse(HouseColumn.RETURN, flowing ? circuit.returnTemperature() : Double.NaN);
-    recordHouse(HouseColumn.MASS_FLOW, circuit.totalFlow());
-    recordHouse(HouseColumn.SOURCE_HEAT, source.heatMade() / lastLength);
-    recordHouse(HouseColumn.SOURCE_INPUT, source.input() / lastLength);
-    recordHouse(HouseColumn.CALL, called ? 1 : 0);
-    recordHouse(HouseColumn.SET_POINT, flowSetPoint);
-    recordHouse(HouseColumn.SOURCE_FLOW, flowing ? source.leaving() : Double.NaN);
-    recordHouse(HouseColumn.BACKUP_HEAT, source.backupHeat() / lastLength);
-    recordHouse(HouseColumn.STARTS, starts());
-    recordHouse(HouseColumn.PUMP_HEAD, network.head());
-    recordHouse(HouseColumn.PUMP_POWER, network.head() * circuit.totalFlow() * pumpPowerFactor);
-    recordHouse(HouseColumn.BYPASS_FLOW, network.bypassFlow());
-    recordHouse(HouseColumn.PIPE_LOSS, (circuit.pipeHeat() + circuit.outsideLoss()) / lastLength);
-  }
-
-  private void recordHouse(HouseColumn column, double value) {
-    recorder.set(Trace.index(column), value);
-  }
-
-  private void recordBranch(BranchColumn column, int branch, double value) {
-    recorder.set(Trace.index(column, branch, rooms), value);
-  }
-
-  private void recordMain(MainColumn column, int main, double value) {
-    recorder.set(Trace.index(column, main, rooms, branches), value);
+    recorder.record(time, lastLength, want, called, flowSetPoint, flowTemperature, starts());
   }
 
   /**

@@ -28,6 +28,11 @@ public record Branch(
     OptionalDouble designFlow)
     implements NetworkFlow.Leaf {
 
+  /** The same branch with another valve. */
+  public Branch withValve(Valve other) {
+    return new Branch(room, emitter, other, lockshield, pipe, fedFrom, designFlow);
+  }
+
   /** The same branch with its lockshield set otherwise. */
   public Branch withLockshield(Lockshield other) {
     return new Branch(room, emitter, valve, other, pipe, fedFrom, designFlow);

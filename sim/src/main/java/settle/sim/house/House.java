@@ -97,78 +97,104 @@ public record House(
 
   /** The same house, run otherwise. */
   public House withRun(RunSettings other) {
-    return new House(
-        title,
-        designOutdoor,
-        weather,
-        rooms,
-        partitions,
-        airExchanges,
-        arrangements,
-        water,
-        distribution,
-        source,
-        buffer,
-        control,
-        wantTolerance,
-        other);
+    Copy copy = new Copy(this);
+    copy.run = other;
+    return copy.house();
   }
 
-  /** The same house controlled otherwise. */
-  public House withControl(Control other) {
-    return new House(
-        title,
-        designOutdoor,
-        weather,
-        rooms,
-        partitions,
-        airExchanges,
-        arrangements,
-        water,
-        distribution,
-        source,
-        buffer,
-        other,
-        wantTolerance,
-        run);
+  /** The same house in other weather. */
+  public House withWeather(Weather other) {
+    Copy copy = new Copy(this);
+    copy.weather = other;
+    return copy.house();
   }
 
-  /** The same house with its water distributed otherwise. */
-  public House withDistribution(Distribution other) {
-    return new House(
-        title,
-        designOutdoor,
-        weather,
-        rooms,
-        partitions,
-        airExchanges,
-        arrangements,
-        water,
-        other,
-        source,
-        buffer,
-        control,
-        wantTolerance,
-        run);
+  /** The same house with other rooms of the same names. */
+  public House withRooms(List<Room> others) {
+    Copy copy = new Copy(this);
+    copy.rooms = others;
+    return copy.house();
   }
 
   /** The same house with one or several arrangements of other emitters. */
   public House withArrangements(List<Arrangement> others) {
-    return new House(
-        title,
-        designOutdoor,
-        weather,
-        rooms,
-        partitions,
-        airExchanges,
-        others,
-        water,
-        distribution,
-        source,
-        buffer,
-        control,
-        wantTolerance,
-        run);
+    Copy copy = new Copy(this);
+    copy.arrangements = others;
+    return copy.house();
+  }
+
+  /** The same house with its water distributed otherwise. */
+  public House withDistribution(Distribution other) {
+    Copy copy = new Copy(this);
+    copy.distribution = other;
+    return copy.house();
+  }
+
+  /** The same house with a vessel between source and mains. */
+  public House withBuffer(Buffer vessel) {
+    Copy copy = new Copy(this);
+    copy.buffer = Optional.of(vessel);
+    return copy.house();
+  }
+
+  /** The same house controlled otherwise. */
+  public House withControl(Control other) {
+    Copy copy = new Copy(this);
+    copy.control = other;
+    return copy.house();
+  }
+
+  /** A house being copied with something changed. */
+  private static final class Copy {
+    private final String title;
+    private final double designOutdoor;
+    private Weather weather;
+    private List<Room> rooms;
+    private final List<Partition> partitions;
+    private final List<AirExchange> airExchanges;
+    private List<Arrangement> arrangements;
+    private final WaterProperties water;
+    private Distribution distribution;
+    private final Source source;
+    private Optional<Buffer> buffer;
+    private Control control;
+    private final double wantTolerance;
+    private RunSettings run;
+
+    Copy(House house) {
+      title = house.title;
+      designOutdoor = house.designOutdoor;
+      weather = house.weather;
+      rooms = house.rooms;
+      partitions = house.partitions;
+      airExchanges = house.airExchanges;
+      arrangements = house.arrangements;
+      water = house.water;
+      distribution = house.distribution;
+      source = house.source;
+      buffer = house.buffer;
+      control = house.control;
+      wantTolerance = house.wantTolerance;
+      run = house.run;
+    }
+
+    House house() {
+      return new House(
+          title,
+          designOutdoor,
+          weather,
+          rooms,
+          partitions,
+          airExchanges,
+          arrangements,
+          water,
+          distribution,
+          source,
+          buffer,
+          control,
+          wantTolerance,
+          run);
+    }
   }
 
   /**

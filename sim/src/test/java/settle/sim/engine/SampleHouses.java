@@ -352,6 +352,27 @@ public final class SampleHouses {
         .withControl(control);
   }
 
+  /** A house without day and night: constant weather, wants at their day value, mean gains. */
+  public static House steady(House house, double outdoor) {
+    List<Room> rooms =
+        house.rooms().stream()
+            .map(
+                r ->
+                    new Room(
+                        r.name(),
+                        r.floorArea(),
+                        r.volume(),
+                        r.airChangesPerHour(),
+                        r.furnishingMultiplier(),
+                        r.surfaces(),
+                        r.windows(),
+                        Timetable.constant(r.want().maximum()),
+                        Timetable.constant(r.convectiveGain().mean()),
+                        Timetable.constant(r.radiantGain().mean())))
+            .toList();
+    return house.withRooms(rooms).withWeather(new Weather.Constant(outdoor));
+  }
+
   /** Two rooms one above the other, otherwise as {@link #eightRooms}. */
   public static House twoRooms(double days, Source source) {
     House whole = eightRooms(days, source);

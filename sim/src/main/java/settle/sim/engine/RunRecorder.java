@@ -1,0 +1,163 @@
+package settle.sim.engine;
+
+import settle.sim.house.House;
+import settle.sim.house.RunSettings;
+import settle.sim.hydraulics.NetworkFlow;
+import settle.sim.recording.BranchColumn;
+import settle.sim.recording.HouseColumn;
+import settle.sim.recording.MainColumn;
+import settle.sim.recording.Recorder;
+import settle.sim.recording.RoomColumn;
+import settle.sim.recording.Trace;
+import settle.sim.room.RoomStepper;
+import settle.sim.source.SourceStepper;
+import settle.sim.valve.ValveStepper;
+
+/** Writes down what a run has come to after each step. */
+final class RunRecorder {
+
+  private final HouseModel model;
+  private final House house;
+  private final RoomStepper roomStepper;
+  private final WaterCircuit circuit;
+  private final ValveStepper valves;
+  private final SourceStepper source;
+  private final int rooms;
+  private final int branches;
+  private final int mains;
+
+  /** Electrical power per hydraulic head and mass flow [m³/kg]. */
+  private final double pumpPowerFactor;
+
+  private final Recorder recorder;
+
+  RunRecorder(
+      HouseModel model,
+      RunSettings settings,
+      RoomStepper roomStepper,
+      WaterCircuit circuit,
+      ValveStepper valves,
+      SourceStepper source) {
+    this.model = model;
+    this.roomStepper = roomStepper;
+    this.circuit = circuit;
+    this.valves = valves;
+    this.source = source;
+    house = model.house;
+    rooms = house.rooms().size();
+    branches = model.branchRoom.length;
+    mains = house.distribution().mains().size();
+    pumpPowerFactor = 1 / (house.water().density() * house.distribution().pump().efficiency());
+    recorder =
+        new Recorder(
+            model.roomNames(),
+            model.branchNames(),
+            model.mainNames(),
+            (int) (settings.length() / settings.longestStep() * 4) + 1000);
+  }
+
+  /** The row before the first step: states only. */
+  void begin(double time, double[] want) {
+    recorder.begin(time);
+    recorder.clear();
+    recordRooms(time, want);
+    recordHouse(HouseColumn.STARTS, 0);
+    for (int b = 0; b < branches; b++) {
+      recordBranch(BranchColumn.SENSED, b, valves.element(b));
+    }
+  }
+
+  /**
+   * A row after a step.
+   *
+   * @param time at its end [s]
+   * @param length of it [s]
+   * @param want of each room [°C]
+   * @param called whether heat was called for
+   * @param setPoint flow temperature asked of the source [°C]
+   * @param flow mean temperature of the water that went into the mains [°C]
+   * @param starts of the source since the recording began
+   */
+  void record(
+      double time,
+      double length,
+      double[] want,
+      boolean called,
+      double setPoint,
+      double flow,
+      int starts) {
+    recorder.begin(time);
+    recordRooms(time, want);
+    for (int r = 0; r < rooms; r++) {
+      recorder.set(Trace.index(RoomColumn.HEAT, r), 0);
+    }
+    NetworkFlow network = circuit.network();
+    for (int b = 0; b < branches; b++) {
+      recorder.add(Trace.index(RoomColumn.HEAT, model.branchRoom[b]), circuit.heat(b));
+      boolean flowing = network.flow(b) > 0;
+      recordBranch(BranchColumn.MASS_FLOW, b, network.flow(b));
+      recordBranch(BranchColumn.INLET, b, flowing ? circuit.inlet(b) : Double.NaN);
+      recordBranch(
+          BranchColumn.RETURN, b, flowing ? circuit.emitters()[b].meanReturn() : Double.NaN);
+      recordBranch(BranchColumn.HEAT, b, circuit.heat(b));
+      recordBranch(BranchColumn.SENSED, b, valves.element(b));
+      recordBranch(BranchColumn.OPENING, b, valves.opening(b));
+      recordBranch(BranchColumn.PRESSURE, b, network.branchPressure(b));
+    }
+    for (int i = 0; i < mains; i++) {
+      boolean flowing = network.mainFlow(i) > 0;
+      recordMain(MainColumn.MASS_FLOW, i, network.mainFlow(i));
+      recordMain(MainColumn.FLOW, i, flowing ? circuit.arriving(i) : Double.NaN);
+      recordMain(MainColumn.RETURN, i, flowing ? circuit.returning(i) : Double.NaN);
+      recordMain(MainColumn.PRESSURE, i, network.mainPressure(i));
+    }
+    recordHouse(HouseColumn.OUTDOOR, house.weather().meanOutdoor(time - length, time));
+    boolean flowing = circuit.totalFlow() > 0;
+    recordHouse(HouseColumn.FLOW, flowing ? flow : Double.NaN);
+    recordHouse(HouseColumn.RETURN, flowing ? circuit.returnTemperature() : Double.NaN);
+    recordHouse(HouseColumn.MASS_FLOW, circuit.totalFlow());
+    recordHouse(HouseColumn.SOURCE_HEAT, source.heatMade() / length);
+    recordHouse(HouseColumn.SOURCE_INPUT, source.input() / length);
+    recordHouse(HouseColumn.CALL, called ? 1 : 0);
+    recordHouse(HouseColumn.SET_POINT, setPoint);
+    recordHouse(HouseColumn.SOURCE_FLOW, flowing ? source.leaving() : Double.NaN);
+    recordHouse(HouseColumn.BACKUP_HEAT, source.backupHeat() / length);
+    recordHouse(HouseColumn.STARTS, starts);
+    recordHouse(HouseColumn.PUMP_HEAD, network.head());
+    recordHouse(HouseColumn.PUMP_POWER, network.head() * circuit.totalFlow() * pumpPowerFactor);
+    recordHouse(HouseColumn.BYPASS_FLOW, network.bypassFlow());
+    recordHouse(HouseColumn.PIPE_LOSS, (circuit.pipeHeat() + circuit.outsideLoss()) / length);
+  }
+
+  private void recordHouse(HouseColumn column, double value) {
+    recorder.set(Trace.index(column), value);
+  }
+
+  private void recordBranch(BranchColumn column, int branch, double value) {
+    recorder.set(Trace.index(column, branch, rooms), value);
+  }
+
+  private void recordMain(MainColumn column, int main, double value) {
+    recorder.set(Trace.index(column, main, rooms, branches), value);
+  }
+
+  private void recordRooms(double time, double[] want) {
+    for (int r = 0; r < rooms; r++) {
+      double air = roomStepper.air(r);
+      double star = roomStepper.star(r);
+      if (Double.isNaN(air)) {
+        throw new ArithmeticException(
+            "room '" + house.rooms().get(r).name() + "': no temperature at " + time + " s");
+      }
+      recorder.set(Trace.index(RoomColumn.AIR, r), air);
+      recorder.set(Trace.index(RoomColumn.RADIANT, r), star);
+      recorder.set(Trace.index(RoomColumn.OPERATIVE, r), (air + star) / 2);
+      recorder.set(Trace.index(RoomColumn.WANT, r), want[r]);
+    }
+  }
+
+  /** What was written down. */
+  Trace trace() {
+    return recorder.trace();
+  }
+}

@@ -1,0 +1,164 @@
+package settle.sim.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
+import settle.sim.house.Distribution;
+import settle.sim.house.House;
+import settle.sim.hydraulics.Balance;
+import settle.sim.hydraulics.Balance.BranchBalance;
+import settle.sim.hydraulics.ConstantPump;
+import settle.sim.hydraulics.Lockshield;
+import settle.sim.recording.BranchColumn;
+import settle.sim.recording.HouseColumn;
+import settle.sim.recording.MainColumn;
+import settle.sim.recording.RoomColumn;
+import settle.sim.recording.Trace;
+import settle.sim.result.RunResult;
+import settle.sim.source.Buffer;
+import settle.sim.valve.FixedOpening;
+import settle.sim.weather.Weather;
+
+/** What a whole wet system must do, seen from outside. */
+class WetSystemTest {
+
+  private static RunResult run(House house, int arrangement) {
+    return Simulation.run(house, house.arrangements().get(arrangement));
+  }
+
+  @Test
+  void whatGoesThroughThePumpComesFromBranchesAndBypass() {
+    Trace trace = run(SampleHouses.wetSystem(1), 0).trace();
+    double bypassed = 0;
+    for (int i = 1; i < trace.size(); i++) {
+      double sum = trace.column(HouseColumn.BYPASS_FLOW)[i];
+      bypassed = Math.max(bypassed, sum);
+      for (int b = 0; b < trace.branches().size(); b++) {
+        sum += trace.column(BranchColumn.MASS_FLOW, b)[i];
+      }
+      assertThat(sum).isCloseTo(trace.column(HouseColumn.MASS_FLOW)[i], within(1e-9));
+      double storeys =
+          trace.column(MainColumn.MASS_FLOW, 1)[i] + trace.column(MainColumn.MASS_FLOW, 2)[i];
+      assertThat(storeys).isCloseTo(trace.column(MainColumn.MASS_FLOW, 0)[i], within(1e-9));
+    }
+    assertThat(bypassed).as("the bypass opens in the night").isGreaterThan(0.05);
+  }
+
+  @Test
+  void averagesHideWhatTheTraceShows() {
+    RunResult result = run(SampleHouses.wetSystem(2), 0);
+    Trace trace = result.trace();
+    double[] heat = trace.column(HouseColumn.SOURCE_HEAT);
+    double[] starts = trace.column(HouseColumn.STARTS);
+    assertThat(result.plant().cycling().starts()).isGreaterThan(2);
+    assertThat((double) result.plant().cycling().starts()).isEqualTo(starts[starts.length - 1]);
+    // A defrost takes heat from the water, in a step of its own.
+    assertThat(result.plant().cycling().defrosts()).isPositive();
+    int taking = 0;
+    int resting = 0;
+    for (int i = 1; i < heat.length; i++) {
+      taking += heat[i] < -1000 ? 1 : 0;
+      resting += heat[i] == 0 ? 1 : 0;
+    }
+    assertThat(taking).isPositive();
+    assertThat(resting).isPositive();
+  }
+
+  @Test
+  void volumiserMakesFewerAndLongerRuns() {
+    House house = SampleHouses.wetSystem(2);
+    House mild = house.withWeather(new Weather.Constant(11));
+    RunResult without = run(mild, 0);
+    RunResult with = run(mild.withBuffer(new Buffer(Buffer.Placement.RETURN, 0.15, 0, 15, 0)), 0);
+    assertThat(without.plant().cycling().starts()).isGreaterThan(20);
+    assertThat(with.plant().cycling().starts()).isLessThan(without.plant().cycling().starts() / 2);
+    assertThat(with.plant().cycling().shortestRun().orElseThrow())
+        .isGreaterThan(without.plant().cycling().shortestRun().orElseThrow());
+    assertThat(with.plant().cycling().waterVolume() - without.plant().cycling().waterVolume())
+        .isCloseTo(0.15, within(1e-9));
+  }
+
+  @Test
+  void deadEndIsSaid() {
+    House house = SampleHouses.onMains(SampleHouses.eightRooms(0.2, SampleHouses.ideal()));
+    List<Branch> shut =
+        house.arrangements().get(0).branches().stream()
+            .map(b -> b.withValve(new FixedOpening("shut", 0)))
+            .toList();
+    House dead = house.withArrangements(List.of(house.arrangements().get(0).withBranches(shut)));
+    RunResult result = run(dead, 0);
+    assertThat(result.warnings()).anyMatch(w -> w.contains("dead end"));
+    double[] head = result.trace().column(HouseColumn.PUMP_HEAD);
+    assertThat(head[head.length - 1]).isEqualTo(20_000);
+    assertThat(result.trace().column(HouseColumn.MASS_FLOW)[head.length - 1]).isZero();
+  }
+
+  /** Two methods agree: the root and the long run. */
+  @Test
+  void settlesWhereALongRunEnds() {
+    for (int arrangement = 0; arrangement < 2; arrangement++) {
+      House house =
+          SampleHouses.steady(
+              SampleHouses.onMains(SampleHouses.eightRooms(40, SampleHouses.ideal())), 2);
+      RunResult result = run(house, arrangement);
+      Trace trace = result.trace();
+      for (int r = 0; r < trace.rooms().size(); r++) {
+        double[] operative = trace.column(RoomColumn.OPERATIVE, r);
+        // Within the play of the heads, 0.4 K wide, in whose middle the root takes them.
+        assertThat(operative[operative.length - 1])
+            .as(trace.rooms().get(r))
+            .isCloseTo(result.rooms().get(r).settledOperative(), within(0.2));
+      }
+    }
+  }
+
+  @Test
+  void balanceGivesEveryBranchItsDesignFlow() {
+    House house = SampleHouses.onMains(SampleHouses.eightRooms(1, SampleHouses.ideal()));
+    Distribution strong = house.distribution().withPump(new ConstantPump(45_000, 0.3));
+    Arrangement given = house.arrangements().get(0);
+    List<Branch> open =
+        given.branches().stream().map(b -> b.withLockshield(strong.lockshields().open())).toList();
+    Arrangement balanced = new Arrangement(given.name(), open, true);
+    House subject = house.withDistribution(strong).withArrangements(List.of(balanced));
+    Balance balance = run(subject, 0).balance();
+    assertThat(balance.balanced()).isTrue();
+    Lockshield index = balance.branches().get(balance.indexBranch()).lockshield();
+    assertThat(index.turns()).isEqualTo(4);
+    assertThat(balance.head()).isCloseTo(balance.headNeeded(), within(1.0)).isLessThan(45_000);
+    double worstBefore = 0;
+    for (BranchBalance b : balance.branches()) {
+      assertThat(b.flow()).as(b.name()).isCloseTo(b.designFlow(), within(1e-6 * b.designFlow()));
+      worstBefore = Math.max(worstBefore, Math.abs(b.flowAsGiven() / b.designFlow() - 1));
+    }
+    assertThat(worstBefore).isGreaterThan(0.2);
+  }
+
+  @Test
+  void weakPumpIsSharedOutInProportion() {
+    House house = SampleHouses.onMains(SampleHouses.eightRooms(1, SampleHouses.ideal()));
+    Arrangement given = house.arrangements().get(0);
+    House subject =
+        house
+            .withDistribution(
+                new Distribution(
+                    new ConstantPump(10_000, 0.3),
+                    house.distribution().mains(),
+                    Optional.empty(),
+                    house.distribution().designDrop(),
+                    house.distribution().lockshields()))
+            .withArrangements(List.of(new Arrangement("b", given.branches(), true)));
+    Balance balance = run(subject, 0).balance();
+    double share = balance.branches().get(0).flow() / balance.branches().get(0).designFlow();
+    assertThat(share).isBetween(0.3, 0.99);
+    for (BranchBalance b : balance.branches()) {
+      assertThat(b.flow() / b.designFlow()).as(b.name()).isCloseTo(share, within(1e-6));
+    }
+    assertThat(balance.warnings()).anyMatch(w -> w.contains("pump cannot carry"));
+  }
+}
