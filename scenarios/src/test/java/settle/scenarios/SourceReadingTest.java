@@ -49,7 +49,25 @@ class SourceReadingTest {
     assertThat(source.minimumPower(7, 35)).isCloseTo(0.3 * 8000, within(1e-9));
     assertThat(source.highestFlow()).isEqualTo(55);
     assertThat(scenario.house().distribution().designDrop()).isEqualTo(5);
-    assertThat(scenario.warnings()).isEmpty();
+  }
+
+  /** A small emitter at a small drop; a parallel buffer or a bypass gives the heat pump water. */
+  @Test
+  void tooLittleWaterIsDoubtful() throws Exception {
+    String source = "source: {heat pump: heat pump 5 kW%s}\n";
+    assertThat(read(source.formatted("")).warnings()).hasSize(1);
+    assertThat(
+            read(source.formatted(
+                    ", buffer: {volume: 50 l, placement: parallel, source flow: 800 l/h}"))
+                .warnings())
+        .isEmpty();
+    assertThat(
+            read(source.formatted("") + "distribution: {bypass: {set pressure: 8 kPa}}").warnings())
+        .isEmpty();
+    assertThat(read(source.formatted("") + "distribution: {design drop: 0.1 K}").warnings())
+        .extracting(w -> w.message())
+        .containsExactly(
+            "distribution / design drop: 0.1 K is unusual, rarely less than 3 K; is it meant?");
   }
 
   /** In any order; the map has it ascending. */

@@ -52,23 +52,28 @@ public final class HouseReader {
             ? new SourceReader(known).source(root.section(ScenarioFormat.SOURCE))
             : SourceReader.anySource();
     RunSettings run = RunReader.run(root.section(ScenarioFormat.RUN), programmes.any());
-    return new House(
-        title(root, file),
-        site.designOutdoor(),
-        site.weather(file.toAbsolutePath().getParent(), run),
-        rooms.rooms(),
-        rooms.partitions(),
-        rooms.airExchanges(),
-        arrangements,
-        WaterProperties.AT_50,
-        distribution.read(source),
-        source,
-        root.has(ScenarioFormat.SOURCE)
-            ? SourceReader.buffer(root.section(ScenarioFormat.SOURCE))
-            : Optional.empty(),
-        new ControlReader(control, roomNames, programmes.any()).read(source, arrangements),
-        RunReader.tolerance(root.section(ScenarioFormat.AIMS)),
-        run);
+    House house =
+        new House(
+            title(root, file),
+            site.designOutdoor(),
+            site.weather(file.toAbsolutePath().getParent(), run),
+            rooms.rooms(),
+            rooms.partitions(),
+            rooms.airExchanges(),
+            arrangements,
+            WaterProperties.AT_50,
+            distribution.read(source),
+            source,
+            root.has(ScenarioFormat.SOURCE)
+                ? SourceReader.buffer(root.section(ScenarioFormat.SOURCE))
+                : Optional.empty(),
+            new ControlReader(control, roomNames, programmes.any()).read(source, arrangements),
+            RunReader.tolerance(root.section(ScenarioFormat.AIMS)),
+            run);
+    if (root.has(ScenarioFormat.SOURCE)) {
+      HeatPumpDoubts.warnOfLittleFlow(house, root.section(ScenarioFormat.SOURCE));
+    }
+    return house;
   }
 
   private static String title(Section root, Path file) {
