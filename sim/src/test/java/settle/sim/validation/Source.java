@@ -14,7 +14,7 @@ enum Source {
       "Churchill and Chu 1975", "Int. J. Heat Mass Transfer 18, pages 1049-1053 and 1323-1329"),
   INCROPERA(
       "Incropera and DeWitt",
-      "Fundamentals of Heat and Mass Transfer, 6th edition, chapters 5 and 9, Table A.4"),
+      "Fundamentals of Heat and Mass Transfer, 6th edition, chapters 3, 5, 8 and 9, Table A.4"),
   US_ATMOSPHERE(
       "U.S. Standard Atmosphere 1976", "NOAA/NASA/USAF, part 1: viscosity and conductivity of air"),
   OVEN_EXAMPLE(
@@ -37,7 +37,8 @@ enum Source {
       "EN ISO 10456:2007", "Building materials and products: tabulated design values, Table 3"),
   COLEBROOK("Colebrook 1939", "J. Inst. Civ. Eng. 11, pages 133-156"),
   CENGEL("Cengel and Cimbala", "Fluid Mechanics, examples 8-2 and 8-3"),
-  WHITE("White", "Fluid Mechanics, example 6.7"),
+  WHITE("White", "Fluid Mechanics, examples 6.7, 6.16 and 6.17"),
+  ISO_12241("EN ISO 12241:2008", "Thermal insulation of installations: calculation rules"),
   IEC_60534("IEC 60534-1", "Control valves: flow coefficient Kv; also VDI/VDE 2173"),
   STIRRED_CELLS(
       "Stirred cells in series", "1 - e^(-Mt) sum (Mt)^k/k!, any text on reaction engineering"),

@@ -31,6 +31,7 @@ class ValidationTest {
           new FabricRows(),
           new WaterRows(),
           new HydraulicsRows(),
+          new NetworkRows(),
           new FlueGasRows(),
           new ReferenceSolutionRows(),
           new SteppedFabricRows(),
