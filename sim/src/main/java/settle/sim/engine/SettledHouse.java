@@ -61,25 +61,20 @@ public final class SettledHouse {
   private final int[] parent;
   private final int bypassNode;
   private final double capacityPerFlow;
+  private final double outdoor;
   private double outsideLoss;
+  private double sourceHeat;
   private double flowTemperature;
 
   /**
-   * Solves.
+   * Prepares; {@link #asControlled} or {@link #at} then solve, as often as wanted.
    *
    * @param model the prepared house
    * @param outdoor outdoor temperature [°C]
    * @param convective convective gain of each room [W]
    * @param radiant radiant gain of each room [W]
-   * @param flowTemperature flow temperature asked of the source where no weather compensation sets
-   *     it [°C]; lowered until its power suffices
    */
-  public SettledHouse(
-      HouseModel model,
-      double outdoor,
-      double[] convective,
-      double[] radiant,
-      double flowTemperature) {
+  public SettledHouse(HouseModel model, double outdoor, double[] convective, double[] radiant) {
     this.model = model;
     House house = model.house;
     Distribution distribution = house.distribution();
@@ -112,16 +107,28 @@ public final class SettledHouse {
     for (int b = 0; b < kv.length; b++) {
       pressure[b] = network.branchPressure(b);
     }
-    double coldest = Math.min(outdoor, flowTemperature - 1);
-    this.flowTemperature = compensated(outdoor, flowTemperature);
-    if (excessPower(this.flowTemperature, outdoor) > 0) {
-      this.flowTemperature = lowered(t -> excessPower(t, outdoor), coldest);
+    flowTemperature = house.source().flowSetPoint();
+    this.outdoor = outdoor;
+  }
+
+  /**
+   * Settles with the flow temperature that controls and source bring about: asked for by weather
+   * compensation or setting, lowered until the source's power suffices and until no room thermostat
+   * would stop it.
+   */
+  public SettledHouse asControlled() {
+    House house = model.house;
+    double asked = house.source().flowSetPoint();
+    double coldest = Math.min(outdoor, asked - 1);
+    flowTemperature = compensated(asked);
+    if (excessPower(flowTemperature) > 0) {
+      flowTemperature = lowered(this::excessPower, coldest);
     }
     if (!(house.control().thermostat() instanceof Thermostat.None)) {
       int room = house.roomIndex(house.control().referenceRoom());
       double want = house.rooms().get(room).want().maximum();
       if (operative(room) > want) {
-        this.flowTemperature =
+        flowTemperature =
             lowered(
                 t -> {
                   sweep(t);
@@ -130,13 +137,25 @@ public final class SettledHouse {
                 coldest);
       }
     }
+    return this;
+  }
+
+  /**
+   * Settles with a given flow temperature, whatever controls and source would say.
+   *
+   * @param flow [°C]
+   */
+  public SettledHouse at(double flow) {
+    flowTemperature = flow;
+    sourceHeat = sweep(flow);
+    return this;
   }
 
   /**
    * What weather compensation asks for, room influence included: the root of T = curve(T_e, want -
    * T_room(T)), whose right side falls as T rises.
    */
-  private double compensated(double outdoor, double plain) {
+  private double compensated(double plain) {
     Control control = model.house.control();
     if (control.flowCurve().isEmpty()) {
       return plain;
@@ -165,17 +184,19 @@ public final class SettledHouse {
   /** The flow temperature, below the present one, at which an excess vanishes. */
   private double lowered(UnivariateFunction excess, double coldest) {
     if (excess.value(coldest) > 0) {
+      sourceHeat = sweep(coldest);
       return coldest;
     }
     double found = new BrentSolver(1e-6).solve(200, excess, coldest, flowTemperature);
-    sweep(found);
+    sourceHeat = sweep(found);
     return found;
   }
 
   /** What the house takes more than the source can give [W]. */
-  private double excessPower(double flow, double outdoor) {
+  private double excessPower(double flow) {
     double most = model.house.source().maximumPower(outdoor, flow);
-    return sweep(flow) - most * (1 + 1e-9);
+    sourceHeat = sweep(flow);
+    return sourceHeat - most * (1 + 1e-9);
   }
 
   /** Heat the water takes at a flow temperature, everything at rest [W]. */
@@ -378,6 +399,22 @@ public final class SettledHouse {
   /** Heat lost by mains outside the rooms [W]. */
   public double outsideLoss() {
     return outsideLoss;
+  }
+
+  /** Heat taken from the source [W]. */
+  public double sourceHeat() {
+    return sourceHeat;
+  }
+
+  /** Return temperature at the source, flows mixed [°C]; that of the flow where none runs. */
+  public double returnTemperature() {
+    double capacityFlow = network.totalFlow() * capacityPerFlow;
+    return capacityFlow > 0 ? flowTemperature - sourceHeat / capacityFlow : flowTemperature;
+  }
+
+  /** Flow through the source [kg/s]. */
+  public double totalFlow() {
+    return network.totalFlow();
   }
 
   /** Flow temperature that the source can hold [°C]. */

@@ -145,13 +145,7 @@ public final class Simulation {
       convective[r] = room.convectiveGain().mean();
       radiant[r] = room.radiantGain().mean() + sun * room.solarAperture();
     }
-    double flow =
-        house
-            .control()
-            .flowCurve()
-            .map(curve -> curve.setPoint(outdoor, 0))
-            .orElse(house.source().flowSetPoint());
-    return new SettledHouse(model, outdoor, convective, radiant, flow);
+    return new SettledHouse(model, outdoor, convective, radiant).asControlled();
   }
 
   private static List<String> warnings(Trace trace, HouseRun run) {
