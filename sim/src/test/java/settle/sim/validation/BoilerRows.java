@@ -5,6 +5,8 @@ import java.util.List;
 import settle.sim.source.Boiler;
 import settle.sim.source.BoilerEfficiency;
 import settle.sim.source.BoilerStepper;
+import settle.sim.source.DrivenSource;
+import settle.sim.source.FlueGas;
 
 /**
  * A boiler of one power between its switching temperatures, as the engine steps it. Water of
@@ -28,7 +30,7 @@ final class BoilerRows implements RowGroup {
 
   @Override
   public String title() {
-    return "Boiler as stepped: cycling between its switching temperatures";
+    return "Boiler as stepped: cycling between its switching temperatures, and condensing";
   }
 
   @Override
@@ -62,7 +64,48 @@ final class BoilerRows implements RowGroup {
                 "1",
                 Tolerance.relative(0.005, "one cycle in the day's 171"))
             .codeGives(() -> run(antiCycle, 40).firing()));
+    condensing(rows, 30, "97.6");
+    condensing(rows, 40, "95.4");
+    condensing(rows, 50, "91.8");
+    condensing(rows, 60, "88.6");
     return rows;
+  }
+
+  /** A boiler whose flue gas leaves at the temperature of the return, with no other loss. */
+  private static void condensing(List<Row> rows, double returning, String percent) {
+    rows.add(
+        Row.claim("Gross efficiency of a stepped boiler whose flue leaves at return temperature")
+            .source(Source.STOICHIOMETRY, "heat balance")
+            .kind(Kind.COMPUTED)
+            .given(
+                "return "
+                    + Figures.plain(returning)
+                    + " C, excess air 20 %, table every 2 K from the bound of efficiency")
+            .expects(
+                Double.parseDouble(percent),
+                percent,
+                "%",
+                Tolerance.absolute(0.1, "last printed digit and heat capacities within 2 %"))
+            .codeGives(
+                () -> {
+                  Boiler boiler =
+                      new Boiler("boiler", 20_000, 4000, 70, BAND, MASS, 60, 0, 0, 0, bound());
+                  BoilerStepper stepper = new BoilerStepper(boiler, 65);
+                  DrivenSource driven = new DrivenSource(stepper);
+                  // 400 W/K: from 4 kW at 60 °C to 16 kW at 30 °C, steadily.
+                  driven.run(7200, 600, 400, returning, true);
+                  return 100 * driven.made() / driven.input();
+                }));
+  }
+
+  private static BoilerEfficiency bound() {
+    double[] returns = new double[26];
+    double[][] values = new double[26][1];
+    for (int i = 0; i < returns.length; i++) {
+      returns[i] = 20 + 2 * i;
+      values[i][0] = FlueGas.grossEfficiencyBound(returns[i], 0.2);
+    }
+    return new BoilerEfficiency(returns, new double[] {1}, values, FlueGas.dewPoint(0.2));
   }
 
   private static Row.Draft cycling(String claim, double antiCycle, double step) {

@@ -48,6 +48,13 @@ enum Source {
   EN_215(
       "EN 215:2004 and 2019",
       "Thermostatic radiator valves: requirements and test procedure, from memory"),
+  EN_14511("EN 14511-2 and -3", "Heat pumps: rating points and what is measured there"),
+  EN_14825("EN 14825:2018", "Heat pumps at part load: degradation of the COP by cycling"),
+  CARNOT(
+      "Carnot cycle", "Reversible heat pump between two temperatures, any text on thermodynamics"),
+  CYCLING_WATER(
+      "Closed forms of cycling water",
+      "Mixed volumes between two switching temperatures, elementary integrals"),
   STOICHIOMETRY(
       "Combustion of methane",
       "Stoichiometry with dry air, IAPWS-IF97 saturation line, ISO 6976 heats");

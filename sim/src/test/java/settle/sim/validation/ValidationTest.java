@@ -38,7 +38,9 @@ class ValidationTest {
           new SteppedRoomRows(),
           new SteppedEmitterRows(),
           new ValveRows(),
-          new BoilerRows());
+          new BoilerRows(),
+          new HeatPumpRows(),
+          new BufferRows());
 
   private static final Map<RowGroup, List<Row>> ROWS = rowsOf(GROUPS);
 
