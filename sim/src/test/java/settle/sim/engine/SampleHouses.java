@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;
@@ -43,6 +44,7 @@ import settle.sim.source.IdealSource;
 import settle.sim.source.PerformanceMap;
 import settle.sim.source.Source;
 import settle.sim.valve.RoomSensing;
+import settle.sim.valve.Valve;
 import settle.sim.valve.WaxValve;
 import settle.sim.weather.Weather;
 
@@ -402,5 +404,91 @@ public final class SampleHouses {
         whole.control(),
         whole.wantTolerance(),
         whole.run());
+  }
+
+  /** The same house under other controls. */
+  static House withControl(House house, Control control) {
+    return rebuilt(house, house.rooms(), house.weather(), control);
+  }
+
+  /** The same house with other valves. */
+  static House withValves(House house, Function<Branch, Valve> valve) {
+    return house.withArrangements(
+        house.arrangements().stream()
+            .map(
+                a ->
+                    a.withBranches(
+                        a.branches().stream()
+                            .map(
+                                b ->
+                                    new Branch(
+                                        b.room(),
+                                        b.emitter(),
+                                        valve.apply(b),
+                                        b.lockshield(),
+                                        b.pipe(),
+                                        b.fedFrom(),
+                                        b.designFlow()))
+                            .toList()))
+            .toList());
+  }
+
+  /** The same house set back by so much at night [K]. */
+  static House withSetBack(House house, double setback) {
+    List<Room> rooms =
+        house.rooms().stream()
+            .map(
+                r ->
+                    under(
+                        r, want(r.want().maximum(), setback), r.convectiveGain(), r.radiantGain()))
+            .toList();
+    return rebuilt(house, rooms, house.weather(), house.control());
+  }
+
+  /** The same house with nothing that changes: outdoor temperature [°C], wants and mean gains. */
+  static House steadied(House house, double outdoor) {
+    List<Room> rooms =
+        house.rooms().stream()
+            .map(
+                r ->
+                    under(
+                        r,
+                        Timetable.constant(r.want().maximum()),
+                        Timetable.constant(r.convectiveGain().mean()),
+                        Timetable.constant(r.radiantGain().mean())))
+            .toList();
+    return rebuilt(house, rooms, new Weather.Constant(outdoor), house.control());
+  }
+
+  private static Room under(Room r, Timetable want, Timetable convective, Timetable radiant) {
+    return new Room(
+        r.name(),
+        r.floorArea(),
+        r.volume(),
+        r.airChangesPerHour(),
+        r.furnishingMultiplier(),
+        r.surfaces(),
+        r.windows(),
+        want,
+        convective,
+        radiant);
+  }
+
+  private static House rebuilt(House house, List<Room> rooms, Weather weather, Control control) {
+    return new House(
+        house.title(),
+        house.designOutdoor(),
+        weather,
+        rooms,
+        house.partitions(),
+        house.airExchanges(),
+        house.arrangements(),
+        house.water(),
+        house.distribution(),
+        house.source(),
+        house.buffer(),
+        control,
+        house.wantTolerance(),
+        house.run());
   }
 }
