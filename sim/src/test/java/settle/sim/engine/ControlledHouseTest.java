@@ -61,7 +61,7 @@ class ControlledHouseTest {
 
   private static MotorHead motor(Branch branch) {
     double set = branch.room().equals("room 1") ? 21 : 18;
-    return new MotorHead("motor", set, 0.4, 2 * HOUR, 150, 0.5, RoomSensing.OPERATIVE);
+    return new MotorHead("motor", set, 0.2, 2 * HOUR, 150, 0.5, RoomSensing.OPERATIVE);
   }
 
   private static OnOffActuator actuator(Branch branch) {
@@ -306,7 +306,7 @@ class ControlledHouseTest {
       radiant[r] = house.rooms().get(r).radiantGain().mean();
     }
     HouseModel model = new HouseModel(house, house.arrangements().get(1), 1);
-    SettledHouse settled = new SettledHouse(model, 1, convective, radiant, 75);
+    SettledHouse settled = new SettledHouse(model, 1, convective, radiant);
     List<double[]> found = new ArrayList<>();
     for (int r = 0; r < 2; r++) {
       assertThat(settled.operative(r)).isEqualTo(r == 0 ? 21 : 18, within(0.006));
@@ -319,11 +319,14 @@ class ControlledHouseTest {
 
   private static double lastDay(Trace trace, double[] column) {
     double sum = 0;
+    double time = 0;
     for (int k = 1; k < trace.size(); k++) {
       if (trace.time()[k] > 19 * DAY) {
-        sum += column[k] * (trace.time()[k] - trace.time()[k - 1]) / DAY;
+        double length = trace.time()[k] - trace.time()[k - 1];
+        sum += column[k] * length;
+        time += length;
       }
     }
-    return sum;
+    return sum / time;
   }
 }
