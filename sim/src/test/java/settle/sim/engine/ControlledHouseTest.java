@@ -307,6 +307,7 @@ class ControlledHouseTest {
     }
     HouseModel model = new HouseModel(house, house.arrangements().get(1), 1);
     SettledHouse settled = new SettledHouse(model, 1, convective, radiant);
+    settled.asControlled();
     List<double[]> found = new ArrayList<>();
     for (int r = 0; r < 2; r++) {
       assertThat(settled.operative(r)).isEqualTo(r == 0 ? 21 : 18, within(0.006));
