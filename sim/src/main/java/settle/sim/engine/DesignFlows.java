@@ -16,7 +16,7 @@ import settle.sim.room.SteadyRooms;
  * <p>Rooms without an emitter settle where they will. Emitters of one room share its heat as their
  * rated outputs.
  */
-final class DesignFlows {
+public final class DesignFlows {
 
   /**
    * Least heat a branch is laid out for, as a share of its rated output [-]: a room warmed by its
@@ -24,16 +24,20 @@ final class DesignFlows {
    */
   private static final double LEAST_SHARE = 0.05;
 
+  private final double[] load;
   private final double[] heat;
   private final double[] flow;
 
-  DesignFlows(HouseModel model) {
+  /**
+   * @param model the prepared house
+   */
+  public DesignFlows(HouseModel model) {
     House house = model.house;
     List<Branch> branches = model.arrangement.branches();
     int rooms = house.rooms().size();
     double[] none = new double[rooms];
     SteadyRooms steady = new SteadyRooms(model.fabric, house.designOutdoor(), none, none);
-    double[] load = loads(model, steady);
+    load = loads(model, steady);
     heat = new double[branches.size()];
     flow = new double[branches.size()];
     double perFlow = house.water().specificHeat() * house.distribution().designDrop();
@@ -52,7 +56,7 @@ final class DesignFlows {
     List<Branch> branches = model.arrangement.branches();
     int rooms = house.rooms().size();
     double[] heats = new double[model.heatInputs()];
-    int[] heated = java.util.stream.IntStream.of(model.branchRoom).distinct().sorted().toArray();
+    int[] heated = model.heatedRooms();
     int n = heated.length;
     double[][] rise = new double[n][n];
     double[] lacking = new double[n];
@@ -87,6 +91,14 @@ final class DesignFlows {
 
   private static double operative(SteadyRooms steady, int room, double[] heats) {
     return (steady.air(room, heats) + steady.star(room, heats)) / 2;
+  }
+
+  /**
+   * Heat a room needs from its emitters [W]; 0 for a room that has none, below 0 for one that its
+   * neighbours keep too warm.
+   */
+  public double load(int room) {
+    return load[room];
   }
 
   /** Heat a branch's emitter has to give [W]. */

@@ -2,6 +2,7 @@ package settle.sim.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import settle.sim.emitter.EmissionLaw;
 import settle.sim.emitter.Emitter;
 import settle.sim.emitter.EmitterStepper;
@@ -89,6 +90,18 @@ public final class HouseModel {
         HouseFabric.of(house.rooms(), house.partitions(), house.airExchanges(), heats, refinement);
   }
 
+  /**
+   * Prepares a model as it is run: balanced, where the arrangement asks for it.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @throws IllegalArgumentException if an emitter is fixed to a surface its room does not have
+   */
+  public static HouseModel asRun(House house, Arrangement arrangement) {
+    HouseModel given = new HouseModel(house, arrangement, 1);
+    return arrangement.balanced() ? given.as(new Balancing(given)) : given;
+  }
+
   /** The same model with lockshields and pump as a balance sets them; the fabric is shared. */
   HouseModel as(Balancing balancing) {
     return new HouseModel(this, balancing);
@@ -101,6 +114,11 @@ public final class HouseModel {
     radiantFraction = given.radiantFraction;
     pipeHeatInput = given.pipeHeatInput;
     fabric = given.fabric;
+  }
+
+  /** Rooms that have an emitter, ascending; a new array. */
+  public int[] heatedRooms() {
+    return IntStream.of(branchRoom).distinct().sorted().toArray();
   }
 
   /** Number of heat inputs: first one per branch, then those of the pipes. */

@@ -1,0 +1,47 @@
+package settle.sim.engine;
+
+import java.util.List;
+import settle.sim.emitter.EmitterStepper;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+import settle.sim.hydraulics.NetworkFlow;
+import settle.sim.room.Room;
+
+/**
+ * What the emitters of each room can give at most: every valve open, every room at its want, water
+ * at a flow temperature. Heat lost on the way is not reckoned.
+ */
+public final class FullOutput {
+
+  /** A step so long that an emitter has forgotten where it began [s]. */
+  private static final double FOREVER = 1e8;
+
+  private final double[] output;
+
+  /**
+   * @param model the prepared house, as it is run
+   * @param flow flow temperature [°C]
+   */
+  public FullOutput(HouseModel model, double flow) {
+    House house = model.house;
+    List<Branch> branches = model.arrangement.branches();
+    NetworkFlow network = model.networkFlow();
+    network.solve(branches.stream().mapToDouble(b -> b.valve().kvMaximum()).toArray(), true);
+    EmitterStepper[] emitters = model.emitterSteppers(flow);
+    output = new double[house.rooms().size()];
+    for (int b = 0; b < emitters.length; b++) {
+      Room room = house.rooms().get(model.branchRoom[b]);
+      double capacityFlow = network.flow(b) * house.water().specificHeat();
+      double want = room.want().maximum();
+      emitters[b].attempt(FOREVER, capacityFlow, flow, want);
+      emitters[b].accept();
+      emitters[b].attempt(FOREVER, capacityFlow, flow, want);
+      output[model.branchRoom[b]] += emitters[b].emitted() / FOREVER;
+    }
+  }
+
+  /** Most that a room's emitters give [W]. */
+  public double of(int room) {
+    return output[room];
+  }
+}

@@ -1,0 +1,241 @@
+package settle.sim.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import settle.sim.engine.DesignFlows;
+import settle.sim.engine.FullOutput;
+import settle.sim.engine.HouseModel;
+import settle.sim.engine.SettledHouse;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+
+/**
+ * What an arrangement holds at rest, room by room, without sun and other gains: found as roots of
+ * the settled house, not by runs.
+ *
+ * <p>A room is held where it settles no lower than its want less the tolerance.
+ */
+public final class Holding {
+
+  /** Outdoor temperatures between which answers are sought [°C]. */
+  public static final double COLDEST = -40;
+
+  /** Upper end of those [°C]. */
+  public static final double MILDEST = 18;
+
+  /** Flow temperatures between which answers are sought [°C]. */
+  public static final double COOLEST_FLOW = 20;
+
+  /** Upper end of those [°C]. */
+  public static final double HOTTEST_FLOW = 90;
+
+  /** Spacing of the outdoor temperatures looked at before a root is sought [K]. */
+  private static final double SPACING = 3;
+
+  /** Accuracy asked of an outdoor or flow temperature [K]. */
+  private static final double ACCURACY = 0.01;
+
+  private final House house;
+  private final HouseModel model;
+  private final DesignFlows design;
+  private final double[] none;
+
+  /**
+   * @param house the house
+   * @param arrangement one of its arrangements
+   */
+  public Holding(House house, Arrangement arrangement) {
+    this.house = house;
+    model = HouseModel.asRun(house, arrangement);
+    design = new DesignFlows(model);
+    none = new double[house.rooms().size()];
+  }
+
+  /**
+   * One room's answers.
+   *
+   * @param room its name
+   * @param want day want-temperature [°C]
+   * @param load heat it needs in design weather [W]
+   * @param output most its emitters give at the flow temperature that the controls ask for in
+   *     design weather, the room at want [W]
+   * @param settled operative temperature at which it settles in design weather, as controlled [°C]
+   * @param holds whether that holds it
+   * @param holdingOutdoor lowest outdoor temperature down to which it is held, as controlled [°C];
+   *     empty if not even in mild weather; {@link #COLDEST} stands for that and below
+   * @param leastFlow lowest flow temperature that holds it in design weather [°C]; empty if none up
+   *     to {@link #HOTTEST_FLOW} does
+   */
+  public record RoomAnswer(
+      String room,
+      double want,
+      double load,
+      double output,
+      double settled,
+      boolean holds,
+      OptionalDouble holdingOutdoor,
+      OptionalDouble leastFlow) {
+
+    /** What the emitters can give more than the load, as a share of it [-]. */
+    public double margin() {
+      return output / load - 1;
+    }
+  }
+
+  /** Answers for every room that has an emitter, in the house's order. */
+  public List<RoomAnswer> rooms() {
+    double outdoor = house.designOutdoor();
+    SettledHouse settled = settled(outdoor).asControlled();
+    double[] shortAtDesign = shortfalls(settled);
+    FullOutput full = new FullOutput(model, asked(outdoor));
+    List<RoomAnswer> answers = new ArrayList<>();
+    for (int r : heated()) {
+      double want = want(r);
+      answers.add(
+          new RoomAnswer(
+              house.rooms().get(r).name(),
+              want,
+              design.load(r),
+              full.of(r),
+              want - house.wantTolerance() - shortAtDesign[r],
+              shortAtDesign[r] <= 0,
+              holdingOutdoor(r),
+              leastFlow(r, outdoor)));
+    }
+    return answers;
+  }
+
+  /**
+   * Whether every room that has an emitter is held at an outdoor temperature [°C], as controlled.
+   */
+  public boolean holds(double outdoor) {
+    return worstShortfall(outdoor) <= 0;
+  }
+
+  /**
+   * How far the worst room that has an emitter is below what counts as held [K]; below 0 where all
+   * are held.
+   *
+   * @param outdoor outdoor temperature [°C]
+   */
+  public double worstShortfall(double outdoor) {
+    double[] shortfall = shortfalls(settled(outdoor).asControlled());
+    double worst = Double.NEGATIVE_INFINITY;
+    for (int r : heated()) {
+      worst = Math.max(worst, shortfall[r]);
+    }
+    return worst;
+  }
+
+  /** Flow temperature that the controls ask for at an outdoor temperature [°C]. */
+  public double asked(double outdoor) {
+    return house
+        .control()
+        .flowCurve()
+        .map(curve -> curve.setPoint(outdoor, 0))
+        .orElse(house.source().flowSetPoint());
+  }
+
+  /** The house settled without gains, yet to be asked. */
+  public SettledHouse settled(double outdoor) {
+    return new SettledHouse(model, outdoor, none, none);
+  }
+
+  /** The model the answers refer to, balanced where the arrangement asks for it. */
+  public HouseModel model() {
+    return model;
+  }
+
+  /** Heat the house needs from its emitters in design weather [W]. */
+  public double load() {
+    double sum = 0;
+    for (int r : heated()) {
+      sum += design.load(r);
+    }
+    return sum;
+  }
+
+  /**
+   * Lowest outdoor temperature down to which a room is held: looked for from mild weather on, so
+   * that a gap in between is not passed over.
+   */
+  private OptionalDouble holdingOutdoor(int room) {
+    DoubleUnaryOperator shortfall = t -> shortfalls(settled(t).asControlled())[room];
+    double mild = MILDEST;
+    if (shortfall.applyAsDouble(mild) > 0) {
+      return OptionalDouble.empty();
+    }
+    while (mild > COLDEST) {
+      double cold = Math.max(mild - SPACING, COLDEST);
+      if (shortfall.applyAsDouble(cold) > 0) {
+        return OptionalDouble.of(
+            new BrentSolver(ACCURACY).solve(100, shortfall::applyAsDouble, cold, mild));
+      }
+      mild = cold;
+    }
+    return OptionalDouble.of(COLDEST);
+  }
+
+  /**
+   * Lowest flow temperature that holds a room.
+   *
+   * @param room which
+   * @param outdoor outdoor temperature [°C]
+   * @return [°C]; empty if none up to {@link #HOTTEST_FLOW} does
+   */
+  public OptionalDouble leastFlow(int room, double outdoor) {
+    SettledHouse house = settled(outdoor);
+    DoubleUnaryOperator shortfall = flow -> shortfalls(house.at(flow))[room];
+    return lowest(shortfall);
+  }
+
+  /**
+   * Lowest flow temperature that holds every room.
+   *
+   * @param outdoor outdoor temperature [°C]
+   * @return [°C]; empty if none up to {@link #HOTTEST_FLOW} does
+   */
+  public OptionalDouble leastFlow(double outdoor) {
+    SettledHouse house = settled(outdoor);
+    DoubleUnaryOperator shortfall =
+        flow -> {
+          double[] all = shortfalls(house.at(flow));
+          double worst = Double.NEGATIVE_INFINITY;
+          for (int r : heated()) {
+            worst = Math.max(worst, all[r]);
+          }
+          return worst;
+        };
+    return lowest(shortfall);
+  }
+
+  private static OptionalDouble lowest(DoubleUnaryOperator shortfall) {
+    if (shortfall.applyAsDouble(COOLEST_FLOW) <= 0) {
+      return OptionalDouble.of(COOLEST_FLOW);
+    }
+    if (shortfall.applyAsDouble(HOTTEST_FLOW) > 0) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(
+        new BrentSolver(ACCURACY).solve(100, shortfall::applyAsDouble, COOLEST_FLOW, HOTTEST_FLOW));
+  }
+
+  private double[] shortfalls(SettledHouse settled) {
+    double[] shortfall = new double[house.rooms().size()];
+    for (int r = 0; r < shortfall.length; r++) {
+      shortfall[r] = want(r) - house.wantTolerance() - settled.operative(r);
+    }
+    return shortfall;
+  }
+
+  private double want(int room) {
+    return house.rooms().get(room).want().maximum();
+  }
+
+  private int[] heated() {
+    return model.heatedRooms();
+  }
+}
