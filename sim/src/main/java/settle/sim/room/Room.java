@@ -47,6 +47,21 @@ public record Room(
     }
   }
 
+  /** The same room wanted otherwise. */
+  public Room withWant(Timetable other) {
+    return new Room(
+        name,
+        floorArea,
+        volume,
+        airChangesPerHour,
+        furnishingMultiplier,
+        surfaces,
+        windows,
+        other,
+        convectiveGain,
+        radiantGain);
+  }
+
   /** Ventilation conductance to outdoors [W/K]. */
   public double ventilationConductance() {
     return AIR_HEAT_CAPACITY * airChangesPerHour * volume / 3600;

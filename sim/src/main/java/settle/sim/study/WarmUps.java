@@ -1,0 +1,117 @@
+package settle.sim.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import settle.sim.control.Timetable;
+import settle.sim.engine.Simulation;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.house.RunSettings;
+import settle.sim.recording.HouseColumn;
+import settle.sim.recording.Trace;
+import settle.sim.result.RoomFigures;
+import settle.sim.result.RunResult;
+import settle.sim.room.Room;
+import settle.sim.weather.Weather;
+
+/**
+ * How long rooms take to get warm in design weather: run, since it is the one question that only
+ * time answers. No sun; other gains as the house has them.
+ *
+ * @param fromSetback per room with an emitter; empty if no room is set back
+ * @param fromCold per room with an emitter, the whole house at {@link #COLD}
+ */
+public record WarmUps(Optional<List<WarmUp>> fromSetback, List<WarmUp> fromCold) {
+
+  /** Temperature of a house that has stood unheated [°C]; common practice, no source. */
+  public static final double COLD = 10;
+
+  private static final double DAY = 86_400;
+
+  /** Days after which fabric and programme have found each other. */
+  private static final int DAYS_BEFORE = 4;
+
+  /** Longest warm-up from cold that is waited for [d]. */
+  private static final int DAYS_FROM_COLD = 3;
+
+  /** How far below its set-point the flow shows that the source is at its limit [K]. */
+  private static final double LAGGING = 2;
+
+  /** What held a warm-up back. */
+  public enum Limit {
+    /** The source: for most of the time the flow was cooler than asked for. */
+    SOURCE,
+    /** The emitters, or what reaches them: the flow was as asked for. */
+    EMITTER
+  }
+
+  /**
+   * One room's warm-up.
+   *
+   * @param room its name
+   * @param time from the call for heat until it is within tolerance of want [s]; empty if never
+   * @param limit what held it back
+   */
+  public record WarmUp(String room, OptionalDouble time, Limit limit) {}
+
+  /**
+   * Runs both.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   */
+  public static WarmUps of(House house, Arrangement arrangement) {
+    House still = house.withWeather(new Weather.Constant(house.designOutdoor()));
+    boolean setBack = house.rooms().stream().anyMatch(room -> !room.want().isConstant());
+    RunSettings run = house.run();
+    Optional<List<WarmUp>> fromSetback = Optional.empty();
+    if (setBack) {
+      RunSettings days = settings(run, run.startTemperature(), DAYS_BEFORE * DAY, DAY);
+      fromSetback = Optional.of(read(still.withRun(days), arrangement));
+    }
+    List<Room> always = still.rooms().stream().map(WarmUps::alwaysWanted).toList();
+    RunSettings cold = settings(run, COLD, 0, DAYS_FROM_COLD * DAY);
+    return new WarmUps(fromSetback, read(still.withRooms(always).withRun(cold), arrangement));
+  }
+
+  private static RunSettings settings(RunSettings as, double start, double leadIn, double length) {
+    return new RunSettings(start, leadIn, length, as.shortestStep(), as.longestStep(), List.of());
+  }
+
+  private static Room alwaysWanted(Room room) {
+    return room.withWant(Timetable.constant(room.want().maximum()));
+  }
+
+  private static List<WarmUp> read(House house, Arrangement arrangement) {
+    RunResult result = Simulation.run(house, arrangement);
+    List<WarmUp> warmUps = new ArrayList<>();
+    for (RoomFigures room : result.rooms()) {
+      if (room.ratedOutput() > 0) {
+        warmUps.add(new WarmUp(room.name(), room.warmUp(), limit(result, room.warmUp())));
+      }
+    }
+    return warmUps;
+  }
+
+  /** Weighs how long the flow lagged behind its set-point until the room was warm. */
+  private static Limit limit(RunResult result, OptionalDouble warmUp) {
+    Trace trace = result.trace();
+    double[] time = trace.time();
+    double[] flow = trace.column(HouseColumn.FLOW);
+    double[] asked = trace.column(HouseColumn.SET_POINT);
+    double begin = Double.isNaN(result.firstCall()) ? 0 : result.firstCall();
+    double end = begin + warmUp.orElse(time[time.length - 1]);
+    double lagging = 0;
+    double all = 0;
+    for (int i = 1; i < time.length && time[i] <= end + 1; i++) {
+      if (time[i] > begin && !Double.isNaN(flow[i])) {
+        double h = time[i] - time[i - 1];
+        all += h;
+        lagging += flow[i] < asked[i] - LAGGING ? h : 0;
+      }
+    }
+    return lagging > all / 2 ? Limit.SOURCE : Limit.EMITTER;
+  }
+}
