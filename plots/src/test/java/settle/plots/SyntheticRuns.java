@@ -10,6 +10,7 @@ import settle.sim.control.Timetable;
 import settle.sim.emitter.Emitter;
 import settle.sim.emitter.PanelEmitter;
 import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.house.Aims;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.Distribution;
@@ -67,7 +68,7 @@ public final class SyntheticRuns {
         boiler(),
         Optional.empty(),
         Control.byHeads(),
-        0.5,
+        Aims.within(0.5),
         new RunSettings(16, 0, hours * HOUR, 10, 640, RunSettings.DEFAULT_PROFILE_TIMES));
   }
 
@@ -87,7 +88,7 @@ public final class SyntheticRuns {
         fair.source(),
         fair.buffer(),
         fair.control(),
-        fair.wantTolerance(),
+        fair.aims(),
         fair.run());
   }
 

@@ -212,7 +212,7 @@ class InputsTest {
             ? Optional.of(new Buffer(Buffer.Placement.RETURN, 0.05, 1.2, 18, 0))
             : Optional.empty(),
         control,
-        house.wantTolerance(),
+        house.aims(),
         house.run());
   }
 

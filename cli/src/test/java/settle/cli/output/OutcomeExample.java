@@ -8,6 +8,7 @@ import settle.sim.control.Timetable;
 import settle.sim.emitter.Emitter;
 import settle.sim.emitter.PanelEmitter;
 import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.house.Aims;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.Distribution;
@@ -90,7 +91,7 @@ final class OutcomeExample {
             new IdealSource("source", 55, Double.POSITIVE_INFINITY),
             Optional.empty(),
             Control.byHeads(),
-            0.5,
+            Aims.within(0.5),
             new RunSettings(16, 0, 120, 10, 640, List.of(60.0)));
     return new Outcome(
         "compare",

@@ -98,7 +98,7 @@ public enum BenchmarkCase {
         house.source(),
         house.buffer(),
         house.control(),
-        house.wantTolerance(),
+        house.aims(),
         house.run());
   }
 

@@ -28,7 +28,7 @@ import settle.sim.weather.Weather;
  * @param source what heats the water
  * @param buffer vessel between source and mains, if there is one
  * @param control how the programme acts
- * @param wantTolerance how far below want still counts as warm [K]
+ * @param aims what is asked of the heating
  * @param run length, start and step
  */
 public record House(
@@ -44,7 +44,7 @@ public record House(
     Source source,
     Optional<Buffer> buffer,
     Control control,
-    double wantTolerance,
+    Aims aims,
     RunSettings run) {
 
   public House {
@@ -57,9 +57,6 @@ public record House(
     }
     if (arrangements.isEmpty()) {
       throw new IllegalArgumentException("a house needs at least one arrangement");
-    }
-    if (!(wantTolerance >= 0)) {
-      throw new IllegalArgumentException("want tolerance " + wantTolerance + " K must be >= 0");
     }
     Set<String> names = new HashSet<>();
     for (Room room : rooms) {
@@ -93,6 +90,11 @@ public record House(
     if (control.usesReferenceRoom()) {
       requireKnown(names, control.referenceRoom());
     }
+  }
+
+  /** How far below want still counts as warm [K]. */
+  public double wantTolerance() {
+    return aims.tolerance();
   }
 
   /** The same house, run otherwise. */
@@ -158,7 +160,7 @@ public record House(
     private final Source source;
     private Optional<Buffer> buffer;
     private Control control;
-    private final double wantTolerance;
+    private final Aims aims;
     private RunSettings run;
 
     Copy(House house) {
@@ -174,7 +176,7 @@ public record House(
       source = house.source;
       buffer = house.buffer;
       control = house.control;
-      wantTolerance = house.wantTolerance;
+      aims = house.aims;
       run = house.run;
     }
 
@@ -192,7 +194,7 @@ public record House(
           source,
           buffer,
           control,
-          wantTolerance,
+          aims,
           run);
     }
   }

@@ -20,6 +20,7 @@ import settle.sim.fabric.Layer;
 import settle.sim.fabric.Partition;
 import settle.sim.fabric.Surface;
 import settle.sim.fabric.Window;
+import settle.sim.house.Aims;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.Distribution;
@@ -212,7 +213,7 @@ public final class SampleHouses {
         source,
         Optional.empty(),
         Control.byHeads(),
-        0.5,
+        Aims.within(0.5),
         new RunSettings(
             16,
             0,
@@ -402,7 +403,7 @@ public final class SampleHouses {
         whole.source(),
         whole.buffer(),
         whole.control(),
-        whole.wantTolerance(),
+        whole.aims(),
         whole.run());
   }
 
@@ -488,7 +489,7 @@ public final class SampleHouses {
         house.source(),
         house.buffer(),
         control,
-        house.wantTolerance(),
+        house.aims(),
         house.run());
   }
 }
