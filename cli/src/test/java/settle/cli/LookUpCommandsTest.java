@@ -64,9 +64,9 @@ class LookUpCommandsTest {
   void catalogueListsOneKindIfAsked() {
     CommandLineRun run = CommandLineRun.of("catalogue", "pipes");
     assertThat(run.out()).contains("PIPES").doesNotContain("EMITTERS");
-    CommandLineRun wrong = CommandLineRun.of("catalogue", "pumps");
+    CommandLineRun wrong = CommandLineRun.of("catalogue", "pips");
     assertThat(wrong.status()).isEqualTo(2);
-    assertThat(wrong.err()).contains("pumps").contains("pipes");
+    assertThat(wrong.err()).contains("pips").contains("pipes");
   }
 
   @Test

@@ -198,6 +198,9 @@ class CatalogueTest {
       PerformanceMap map = (PerformanceMap) type.pattern().performance();
       for (double outdoor : map.outdoors()) {
         for (double flow : map.flows()) {
+          if (flow - outdoor < 15) {
+            continue;
+          }
           double carnot = (flow + 273.15) / (flow - outdoor);
           assertThat(map.cop(outdoor, flow) / carnot)
               .as(type.described().name() + " at " + outdoor + "/" + flow)

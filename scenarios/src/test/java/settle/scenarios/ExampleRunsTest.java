@@ -1,0 +1,108 @@
+package settle.scenarios;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import settle.sim.engine.Simulation;
+import settle.sim.house.House;
+import settle.sim.hydraulics.Balance.BranchBalance;
+import settle.sim.recording.HouseColumn;
+import settle.sim.result.RoomFigures;
+import settle.sim.result.RunResult;
+
+/** What the comments in the examples say a practitioner will recognise. */
+class ExampleRunsTest {
+
+  private static final double HOUR = 3600;
+
+  @TempDir Path folder;
+
+  private static House example(String name) throws Exception {
+    return ScenarioReader.read(Path.of("examples", name + ".yaml")).house();
+  }
+
+  private static RunResult run(House house, int arrangement) {
+    return Simulation.run(house, house.arrangements().get(arrangement));
+  }
+
+  private static RoomFigures room(House house, RunResult result, String name) {
+    return result.rooms().get(house.roomIndex(name));
+  }
+
+  private static BranchBalance branch(RunResult result, String room) {
+    return result.balance().branches().stream()
+        .filter(b -> b.name().startsWith(room + ":"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Starts per hour within a stretch of the run [h]. */
+  private static double startsPerHour(RunResult result, double from, double to) {
+    double[] time = result.trace().time();
+    double[] starts = result.trace().column(HouseColumn.STARTS);
+    double first = 0;
+    double last = 0;
+    for (int i = 0; i < time.length; i++) {
+      first = time[i] <= from * HOUR ? starts[i] : first;
+      last = time[i] <= to * HOUR ? starts[i] : last;
+    }
+    return (last - first) / (to - from);
+  }
+
+  @Test
+  void theHeatPumpShortCyclesOnTheMildDayUntilItHasAParallelBuffer() throws Exception {
+    House house = example("insulated-house");
+    String text = Files.readString(Path.of("examples/insulated-house.yaml"));
+    assertThat(text).contains("  # buffer: ");
+    Path buffered =
+        Files.writeString(
+            folder.resolve("buffered.yaml"), text.replace("  # buffer: ", "  buffer: "));
+    RunResult plain = run(house, 0);
+    RunResult cured = run(ScenarioReader.read(buffered).house(), 0);
+    assertThat(startsPerHour(plain, 0, 24)).isLessThan(0.1);
+    assertThat(startsPerHour(plain, 48, 72)).isGreaterThan(4);
+    assertThat(startsPerHour(cured, 48, 72)).isLessThan(2);
+    for (RunResult result : new RunResult[] {plain, run(house, 1), cured}) {
+      assertThat(result.keepsUp()).isTrue();
+      assertThat(result.plant().seasonalFactor().orElseThrow()).isBetween(3.0, 4.0);
+    }
+  }
+
+  @Test
+  void theCornerOfTheBakeryStarvesUntilItIsBalanced() throws Exception {
+    House house = example("bakery");
+    RunResult asFound = run(house, 0);
+    RunResult balanced = run(house, 1);
+    BranchBalance before = branch(asFound, "shop");
+    assertThat(before.flow()).isLessThan(0.5 * before.designFlow());
+    assertThat(branch(asFound, "bathroom").flow())
+        .isGreaterThan(4 * branch(asFound, "bathroom").designFlow());
+    assertThat(branch(balanced, "shop").flow()).isCloseTo(before.designFlow(), within(1e-3));
+    assertThat(room(house, asFound, "shop").droop()).isLessThan(-2);
+    assertThat(room(house, balanced, "shop").droop()).isGreaterThan(-0.5);
+    assertThat(room(house, asFound, "bathroom").droop()).isGreaterThan(2);
+    assertThat(room(house, balanced, "bathroom").droop()).isLessThan(1);
+    assertThat(asFound.plant().condensingShare().orElseThrow()).isLessThan(0.5);
+    assertThat(balanced.plant().condensingShare().orElseThrow()).isGreaterThan(0.95);
+  }
+
+  @Test
+  void theLoopsOfTheBungalowAreBalancedAtTheManifold() throws Exception {
+    House house = example("bungalow");
+    for (int i = 0; i < 2; i++) {
+      RunResult result = run(house, i);
+      assertThat(result.balance().branches().get(result.balance().indexBranch()).name())
+          .startsWith("far bedroom:");
+      assertThat(branch(result, "hall").lockshield().turns()).isLessThan(1);
+      for (BranchBalance branch : result.balance().branches()) {
+        assertThat(branch.flow()).isCloseTo(branch.designFlow(), within(1e-3));
+      }
+      assertThat(result.keepsUp()).isTrue();
+      assertThat(result.plant().returnPeak()).isLessThan(55);
+    }
+  }
+}
