@@ -116,6 +116,7 @@ public final class SyntheticRuns {
     return new Room(
         names[r % names.length] + (r < names.length ? "" : " " + r),
         16,
+        14,
         40,
         0.8,
         4,

@@ -75,6 +75,7 @@ final class OutcomeExample {
                 new Room(
                     "living room",
                     18,
+                    17,
                     43.2,
                     0.8,
                     4,

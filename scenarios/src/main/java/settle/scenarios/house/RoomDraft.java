@@ -109,6 +109,7 @@ final class RoomDraft {
     return new Room(
         name,
         floorArea,
+        perimeter,
         floorArea * height,
         airChange,
         furnishing,

@@ -29,4 +29,11 @@ public sealed interface Emitter permits PerimeterEmitter, PanelEmitter {
 
   /** Heat capacity of the metal [J/K]. */
   double metalCapacity();
+
+  /**
+   * The same kind of emitter of another size.
+   *
+   * @param factor by which length, or a radiator's whole size, is multiplied [-], > 0
+   */
+  Emitter scaled(double factor);
 }

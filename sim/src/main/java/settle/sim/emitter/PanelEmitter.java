@@ -34,4 +34,18 @@ public record PanelEmitter(
           "emitter '" + name + "': cells " + cells + " must be >= 1");
     }
   }
+
+  @Override
+  public PanelEmitter scaled(double factor) {
+    return new PanelEmitter(
+        name,
+        ratedOutput * factor,
+        exponent,
+        waterVolume * factor,
+        metalCapacity * factor,
+        radiantFraction,
+        backFraction,
+        fixedTo,
+        cells);
+  }
 }

@@ -54,4 +54,40 @@ public record PerimeterEmitter(
   public double metalCapacity() {
     return metalCapacityPerMetre * length;
   }
+
+  @Override
+  public PerimeterEmitter scaled(double factor) {
+    return new PerimeterEmitter(
+        name,
+        length * factor,
+        ratedOutputPerMetre,
+        exponent,
+        waterPerMetre,
+        metalCapacityPerMetre,
+        radiantFraction,
+        backFraction,
+        fixedTo,
+        faceHeight,
+        faceDepth,
+        lowerConnectionCentre,
+        upperConnectionCentre);
+  }
+
+  /** The same length of a profile of another output [W/m]. */
+  public PerimeterEmitter withOutput(double perMetre) {
+    return new PerimeterEmitter(
+        name,
+        length,
+        perMetre,
+        exponent,
+        waterPerMetre,
+        metalCapacityPerMetre,
+        radiantFraction,
+        backFraction,
+        fixedTo,
+        faceHeight,
+        faceDepth,
+        lowerConnectionCentre,
+        upperConnectionCentre);
+  }
 }

@@ -28,6 +28,11 @@ public record Branch(
     OptionalDouble designFlow)
     implements NetworkFlow.Leaf {
 
+  /** The same branch with another emitter. */
+  public Branch withEmitter(Emitter other) {
+    return new Branch(room, other, valve, lockshield, pipe, fedFrom, designFlow);
+  }
+
   /** The same branch with another valve. */
   public Branch withValve(Valve other) {
     return new Branch(room, emitter, other, lockshield, pipe, fedFrom, designFlow);

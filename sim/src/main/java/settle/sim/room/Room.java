@@ -10,6 +10,7 @@ import settle.sim.fabric.Window;
  *
  * @param name its name, unique in the house
  * @param floorArea floor area [m²]
+ * @param wallRun length of wall along whose foot skirting could run [m]
  * @param volume air volume [m³]
  * @param airChangesPerHour outdoor air let in, in room volumes [1/h]
  * @param furnishingMultiplier how many times the air's own heat capacity air and furnishings hold
@@ -23,6 +24,7 @@ import settle.sim.fabric.Window;
 public record Room(
     String name,
     double floorArea,
+    double wallRun,
     double volume,
     double airChangesPerHour,
     double furnishingMultiplier,
@@ -39,6 +41,7 @@ public record Room(
     surfaces = List.copyOf(surfaces);
     windows = List.copyOf(windows);
     requirePositive(name, "floor area [m²]", floorArea);
+    requirePositive(name, "run of wall [m]", wallRun);
     requirePositive(name, "volume [m³]", volume);
     requirePositive(name, "furnishing multiplier", furnishingMultiplier);
     if (!(airChangesPerHour >= 0)) {
@@ -47,11 +50,60 @@ public record Room(
     }
   }
 
+  /** The same room with another air change [1/h]. */
+  public Room withAirChange(double other) {
+    return new Room(
+        name,
+        floorArea,
+        wallRun,
+        volume,
+        other,
+        furnishingMultiplier,
+        surfaces,
+        windows,
+        want,
+        convectiveGain,
+        radiantGain);
+  }
+
+  /** The same room with other windows. */
+  public Room withWindows(List<Window> others) {
+    return new Room(
+        name,
+        floorArea,
+        wallRun,
+        volume,
+        airChangesPerHour,
+        furnishingMultiplier,
+        surfaces,
+        others,
+        want,
+        convectiveGain,
+        radiantGain);
+  }
+
+  /** The same room with other gains [W]. */
+  public Room withGains(Timetable convective, Timetable radiant) {
+    return new Room(
+        name,
+        floorArea,
+        wallRun,
+        volume,
+        airChangesPerHour,
+        furnishingMultiplier,
+        surfaces,
+        windows,
+        want,
+        convective,
+        radiant);
+  }
+
   /** The same room wanted otherwise. */
   public Room withWant(Timetable other) {
     return new Room(
         name,
         floorArea,
+        wallRun,
         volume,
         airChangesPerHour,
         furnishingMultiplier,

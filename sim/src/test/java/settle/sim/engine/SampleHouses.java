@@ -147,6 +147,7 @@ public final class SampleHouses {
     return new Room(
         name,
         side * side,
+        4 * side,
         side * side * height,
         0.7,
         4,
@@ -361,17 +362,10 @@ public final class SampleHouses {
         house.rooms().stream()
             .map(
                 r ->
-                    new Room(
-                        r.name(),
-                        r.floorArea(),
-                        r.volume(),
-                        r.airChangesPerHour(),
-                        r.furnishingMultiplier(),
-                        r.surfaces(),
-                        r.windows(),
-                        Timetable.constant(r.want().maximum()),
-                        Timetable.constant(r.convectiveGain().mean()),
-                        Timetable.constant(r.radiantGain().mean())))
+                    r.withWant(Timetable.constant(r.want().maximum()))
+                        .withGains(
+                            Timetable.constant(r.convectiveGain().mean()),
+                            Timetable.constant(r.radiantGain().mean())))
             .toList();
     return house.withRooms(rooms).withWeather(new Weather.Constant(outdoor));
   }
@@ -465,6 +459,7 @@ public final class SampleHouses {
     return new Room(
         r.name(),
         r.floorArea(),
+        r.wallRun(),
         r.volume(),
         r.airChangesPerHour(),
         r.furnishingMultiplier(),

@@ -34,6 +34,7 @@ record TestRooms(Room room, double radiant) {
         new Room(
             "room",
             20,
+            18,
             VOLUME,
             airLoss * 3600 / (Room.AIR_HEAT_CAPACITY * VOLUME),
             airCapacity / (Room.AIR_HEAT_CAPACITY * VOLUME),
