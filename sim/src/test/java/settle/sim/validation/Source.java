@@ -55,6 +55,15 @@ enum Source {
   CYCLING_WATER(
       "Closed forms of cycling water",
       "Mixed volumes between two switching temperatures, elementary integrals"),
+  SWITCHED_LAG(
+      "Switched first-order lag",
+      "Exponentials between switchings, straight strokes; any text on control"),
+  SEBORG(
+      "Seborg, Edgar and Mellichamp",
+      "Process Dynamics and Control, 2nd edition 2004: second-order response, from memory"),
+  SIMC("Skogestad 2003", "J. Process Control 13, pages 291-309: PI rules for a lag with dead time"),
+  HEATING_CURVE(
+      "Heating curve", "Emitter and house in proportion to their temperature differences"),
   STOICHIOMETRY(
       "Combustion of methane",
       "Stoichiometry with dry air, IAPWS-IF97 saturation line, ISO 6976 heats");

@@ -38,6 +38,8 @@ class ValidationTest {
           new SteppedRoomRows(),
           new SteppedEmitterRows(),
           new ValveRows(),
+          new ControlRows(),
+          new ReheatRows(),
           new BoilerRows(),
           new HeatPumpRows(),
           new BufferRows());
