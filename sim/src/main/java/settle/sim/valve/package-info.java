@@ -1,5 +1,7 @@
 /**
- * Thermostatic valves: lag, sensing, play and capacity curve.
+ * What throttles a branch: thermostatic valves, on/off actuators, motor heads, fixed openings.
+ *
+ * <p>The head of a thermostatic valve:
  *
  * <pre>
  *   lag       tau dT_b/dt = T_sense - T_b
@@ -8,7 +10,8 @@
  *   capacity  K_v = clamp(K_v,nom (T_set + X_p - u)/X_p, 0, K_vs)
  * </pre>
  *
- * <p>Terms and limits are those of EN 215. {@link settle.sim.valve.CapacityCurve} holds the laws,
- * {@link settle.sim.valve.ValveStepper} steps the valves of a house.
+ * <p>Terms and limits of thermostatic valves are those of EN 215, their laws in {@link
+ * settle.sim.valve.CapacityCurve}. {@link settle.sim.valve.ValveStepper} steps the valves of a
+ * house, one drive a valve: wax, actuator or motor.
  */
 package settle.sim.valve;
