@@ -20,6 +20,7 @@ import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.PipeResistance;
 import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Pump;
+import settle.sim.valve.MotorHead;
 import settle.sim.valve.Valve;
 import settle.sim.valve.WaxValve;
 
@@ -251,7 +252,9 @@ final class Balancing {
   }
 
   private void addLimits(List<String> warnings, List<BranchBalance> branches, NetworkFlow after) {
-    for (BranchBalance b : branches) {
+    for (int i = 0; i < branches.size(); i++) {
+      BranchBalance b = branches.get(i);
+      boolean throttles = throttles(given.branches().get(i).valve());
       if (b.velocity() > NOISY_VELOCITY) {
         warnings.add(
             "'"
@@ -260,7 +263,7 @@ final class Balancing {
                 + tenths(b.velocity())
                 + " m/s and will be heard; use a larger pipe or throttle it");
       }
-      if (b.flow() > 0 && b.authority() < LEAST_AUTHORITY) {
+      if (throttles && b.flow() > 0 && b.authority() < LEAST_AUTHORITY) {
         warnings.add(
             "'"
                 + b.name()
@@ -300,6 +303,11 @@ final class Balancing {
               + kilopascal(NOISY_PRESSURE)
               + "; lower its head, or use one that lowers it as the flow falls, or a bypass");
     }
+  }
+
+  /** Whether a valve's work is to throttle, not only to open and shut. */
+  private static boolean throttles(Valve valve) {
+    return valve instanceof WaxValve || valve instanceof MotorHead;
   }
 
   private static String tenths(double value) {
