@@ -7,12 +7,16 @@ import settle.plots.drawing.Lettering;
 import settle.plots.words.Comparison;
 import settle.plots.words.Focus;
 import settle.plots.words.Meanings;
+import settle.plots.words.PlantMeanings;
 import settle.plots.words.Quantities;
+import settle.sim.house.Distribution;
 import settle.sim.house.House;
+import settle.sim.hydraulics.ConstantPump;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
+import settle.sim.source.IdealSource;
 
 /** The charts of a comparison, in the order in which they tell the story. */
 public final class Charts {
@@ -29,12 +33,14 @@ public final class Charts {
   private final Comparison comparison;
   private final Focus focus;
   private final Meanings meanings;
+  private final PlantMeanings plantMeanings;
   private final RunResult first;
 
   private Charts(Comparison comparison) {
     this.comparison = comparison;
     this.focus = new Focus(comparison);
     this.meanings = new Meanings(comparison);
+    this.plantMeanings = new PlantMeanings(comparison);
     this.first = comparison.results().get(0);
   }
 
@@ -64,6 +70,10 @@ public final class Charts {
     addValve(charts);
     addFlowAndReturn(charts);
     addFirstHours(charts);
+    addSource(charts);
+    addBranchFlows(charts);
+    addPressure(charts);
+    addNetwork(charts);
     addHeat(charts);
     addPower(charts);
     return charts.parallelStream().map(Supplier::get).toList();
@@ -185,6 +195,85 @@ public final class Charts {
                 title,
                 meanings.ofFirstHours(),
                 new FlowAndReturn(comparison, window).draw(title)));
+  }
+
+  /** Only for a source that starts and stops by itself. */
+  private void addSource(List<Supplier<Chart>> charts) {
+    if (Double.isNaN(first.firstCall()) || comparison.house().source() instanceof IdealSource) {
+      return;
+    }
+    TimeWindow window = Starts.busiest(comparison.results());
+    String title = "The source at work" + busiest(window);
+    charts.add(
+        () ->
+            new Chart(
+                "source",
+                title,
+                plantMeanings.ofSource(window.from(), window.to()),
+                new SourceAtWork(comparison, window).draw(title)));
+  }
+
+  private String busiest(TimeWindow window) {
+    return window.isPartOf(first)
+        ? ", the busiest " + Quantities.duration(window.length()) + " of the run"
+        : "";
+  }
+
+  /** Only where water has more than one way to go. */
+  private void addBranchFlows(List<Supplier<Chart>> charts) {
+    if (comparison.results().stream().allMatch(r -> r.arrangement().branches().size() < 2)) {
+      return;
+    }
+    TimeWindow window = TimeWindow.oneDay(first);
+    String title = "Flow through each emitter" + part(window);
+    charts.add(
+        () ->
+            new Chart(
+                "branch-flows",
+                title,
+                plantMeanings.ofBranchFlows(),
+                new BranchFlows(comparison, window).draw(title)));
+  }
+
+  /** Only where the pressure is not the same at every branch and all the time. */
+  private void addPressure(List<Supplier<Chart>> charts) {
+    Distribution distribution = comparison.house().distribution();
+    if (distribution.mains().isEmpty()
+        && distribution.bypass().isEmpty()
+        && distribution.pump() instanceof ConstantPump) {
+      return;
+    }
+    TimeWindow window = TimeWindow.oneDay(first);
+    String title = "Pressure between flow and return" + part(window);
+    charts.add(
+        () ->
+            new Chart(
+                "pressure",
+                title,
+                plantMeanings.ofPressure(),
+                new Pressures(comparison, window).draw(title)));
+  }
+
+  /** A drawing per arrangement, where there is more to draw than one loop. */
+  private void addNetwork(List<Supplier<Chart>> charts) {
+    for (int i = 0; i < comparison.results().size(); i++) {
+      RunResult result = comparison.results().get(i);
+      Moment moment = Moment.of(comparison, result);
+      if (moment == null
+          || (comparison.house().distribution().mains().isEmpty()
+              && result.arrangement().branches().size() < 3)) {
+        continue;
+      }
+      String name = "network-" + (i + 1);
+      String title = "Water in “" + result.arrangement().name() + "”, " + moment.words();
+      charts.add(
+          () ->
+              new Chart(
+                  name,
+                  title,
+                  plantMeanings.ofNetwork(result, moment.index()),
+                  new NetworkDrawing(comparison.house(), result, moment.index()).draw(title)));
+    }
   }
 
   private void addHeat(List<Supplier<Chart>> charts) {

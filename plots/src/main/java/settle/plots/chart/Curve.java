@@ -92,6 +92,20 @@ record Curve(double[] x, double[] y) {
     return i >= 0 ? i : Math.min(time.length - 1, -i - 1);
   }
 
+  /** How often values come from or go to nothing within a window: a comb has many teeth. */
+  static int changes(Trace trace, double[] values, TimeWindow window) {
+    double[] time = trace.time();
+    int changes = 0;
+    for (int i = 2; i < time.length; i++) {
+      if (time[i] >= window.from()
+          && time[i] <= window.to()
+          && (values[i] > 0) != (values[i - 1] > 0)) {
+        changes++;
+      }
+    }
+    return changes;
+  }
+
   /** Smallest value; positive infinity if there is none. */
   double least() {
     return Arrays.stream(y).filter(v -> !Double.isNaN(v)).min().orElse(Double.POSITIVE_INFINITY);

@@ -54,6 +54,14 @@ final class Legend {
     return named(name);
   }
 
+  /** The mark of a start. */
+  Legend start() {
+    g.setColor(HouseTheme.INK);
+    g.fill(SourceAtWork.mark(x + 6, BASE - 5));
+    x -= SAMPLE - 14;
+    return named("start");
+  }
+
   /** Points with their name: a marker per arrangement. */
   Legend markers(int arrangements, String name) {
     for (int i = 0; i < arrangements; i++) {
@@ -64,6 +72,19 @@ final class Legend {
     }
     x -= SAMPLE;
     return named(name);
+  }
+
+  /** A valve half open. */
+  Legend valve(String name) {
+    new NetworkSymbols(g).valve(x + NetworkSymbols.RADIUS, BASE - 5, 0.35);
+    x -= SAMPLE - 2 * NetworkSymbols.RADIUS;
+    return named(name);
+  }
+
+  /** Words that go for all of the picture. */
+  Legend note(String words) {
+    x -= SAMPLE + 8;
+    return named(words);
   }
 
   private Legend named(String name) {

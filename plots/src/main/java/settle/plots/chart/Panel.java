@@ -36,6 +36,7 @@ final class Panel {
   private final Axis horizontal;
   private final Axis vertical;
   private final XYChart chart;
+  private boolean zeroed;
   private final Path2D band = new Path2D.Double(Path2D.WIND_NON_ZERO);
 
   /**
@@ -106,6 +107,11 @@ final class Panel {
     return Thinning.of(curve, perX, perY);
   }
 
+  /** Rules the line of zero, for what can fall below it. */
+  void zeroed() {
+    zeroed = true;
+  }
+
   /** Adds a marker at a point. */
   void point(String name, double x, double y, Look look) {
     XYSeries series = chart.addSeries(name, new double[] {x}, new double[] {y});
@@ -155,6 +161,15 @@ final class Panel {
     g.text(name, area.getX(), area.getY() - 10, HouseTheme.NAME);
   }
 
+  /** Writes a remark above the plot at its right end. */
+  void remark(Sketch g, String words) {
+    g.text(
+        words,
+        area.getMaxX(),
+        area.getY() - 10,
+        HouseTheme.LABEL.in(HouseTheme.INK).at(Anchor.END));
+  }
+
   /** Writes what the horizontal axis shows, and the days if it shows some. */
   void caption(Sketch g) {
     double base = area.getMaxY() + BELOW + 14;
@@ -195,6 +210,9 @@ final class Panel {
     }
     g.setStroke(HouseTheme.THIN);
     rule(g, HouseTheme.INK, area.getX(), area.getMaxY(), area.getMaxX(), area.getMaxY());
+    if (zeroed) {
+      rule(g, HouseTheme.INK, area.getX(), py(0), area.getMaxX(), py(0));
+    }
     g.text(vertical.caption(), area.getX() - 8, area.getY() - 10, label.at(Anchor.END));
   }
 

@@ -20,6 +20,12 @@ public record Comparison(House house, List<RunResult> results) {
   /** Mean return temperatures closer than this are not worth a word [K]. */
   private static final double ALIKE_RETURN = 1;
 
+  /** Starts closer than this are not worth a word [1/d]. */
+  private static final double ALIKE_STARTS = 6;
+
+  /** Nor are those closer than this share [-]. */
+  private static final double ALIKE_STARTS_SHARE = 0.2;
+
   /** Energy taken closer than this share is not worth a word [-]. */
   private static final double ALIKE_INPUT = 0.02;
 
@@ -142,6 +148,18 @@ public record Comparison(House house, List<RunResult> results) {
               + " against "
               + Quantities.temperature(plantB.returnMean())
               + ").");
+    }
+    double startsA = plantA.cycling().startsPerDay();
+    double startsB = plantB.cycling().startsPerDay();
+    if (Math.abs(startsA - startsB)
+        > Math.max(ALIKE_STARTS, ALIKE_STARTS_SHARE * Math.max(startsA, startsB))) {
+      sentences.add(
+          whose
+              + " source starts "
+              + Quantities.number(startsA, 0)
+              + " times a day, against "
+              + Quantities.number(startsB, 0)
+              + ".");
     }
     if (Math.abs(plantA.input() - plantB.input())
         > ALIKE_INPUT * Math.max(plantA.input(), plantB.input())) {

@@ -16,6 +16,7 @@ import settle.sim.result.Profile;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
 import settle.sim.source.Boiler;
+import settle.sim.source.IdealSource;
 
 /**
  * What each chart says, from the figures of the runs it shows.
@@ -171,14 +172,16 @@ public record Meanings(Comparison comparison) {
                       + Quantities.temperature(after)
                       + " half an hour after the first call";
           String starts =
-              !(comparison.house().source() instanceof Boiler)
+              comparison.house().source() instanceof IdealSource
                   ? ""
                   : "; over the whole run the source starts "
                       + Quantities.number(plant.cycling().startsPerHour(), 1)
                       + " times an hour";
           String shortest =
               plant.cycling().shortestRun().isPresent()
-                  ? ", its shortest firing lasts "
+                  ? (comparison.house().source() instanceof Boiler
+                          ? ", its shortest firing lasts "
+                          : ", its shortest run lasts ")
                       + Quantities.duration(plant.cycling().shortestRun().getAsDouble())
                   : "";
           return "With " + name + back + starts + shortest + ".";

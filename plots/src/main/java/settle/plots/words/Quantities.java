@@ -70,6 +70,17 @@ public final class Quantities {
     return number(joules / 3.6e6, 1);
   }
 
+  /** A volume [m³] in litres. */
+  public static String litres(double cubicMetres) {
+    double litres = 1000 * cubicMetres;
+    return number(litres, litres < 10 ? 1 : 0) + " l";
+  }
+
+  /** A differential pressure [Pa] in kilopascals. */
+  public static String pressure(double pascals) {
+    return number(pascals / 1000, 1) + " kPa";
+  }
+
   /** A share [-] in per cent; 0 and 100 only when that is what it is. */
   public static String share(double ratio) {
     double percent = 100 * ratio;

@@ -30,9 +30,6 @@ public record Verdict(House house, RunResult result) {
   /** Settling this far above want deserves the explanation that the valve is built so [K]. */
   private static final double NOTABLE_RISE = 0.5;
 
-  /** Boilers starting more often than this wear and waste; common practice, no source [1/h]. */
-  private static final double NOTABLE_STARTS = 6;
-
   /** All of it in one paragraph, the arrangement's name first. */
   public String paragraph() {
     return name() + ": " + String.join(" ", sentences());
@@ -266,12 +263,7 @@ public record Verdict(House house, RunResult result) {
           .append(")");
     }
     sentences.add(water.append(".").toString());
-    if (plant.cycling().startsPerHour() >= NOTABLE_STARTS) {
-      sentences.add(
-          "The source starts "
-              + Quantities.number(plant.cycling().startsPerHour(), 1)
-              + " times an hour, which is often.");
-    }
+    sentences.addAll(new PlantVerdict(house, result).sentences());
   }
 
   private static String capitalised(String name) {

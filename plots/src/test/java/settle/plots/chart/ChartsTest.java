@@ -35,6 +35,10 @@ class ChartsTest {
             "valve",
             "flow-and-return",
             "first-hours",
+            "source",
+            "branch-flows",
+            "network-1",
+            "network-2",
             "heat",
             "power");
   }
@@ -43,7 +47,9 @@ class ChartsTest {
   void everyChartHasAMeaningThatNamesTheArrangements() {
     for (Chart chart : charts) {
       assertThat(chart.meaning()).as(chart.name()).endsWith(".").containsPattern("\\d|never");
-      if (!chart.name().equals("front")) {
+      if (chart.name().startsWith("network")) {
+        assertThat(chart.meaning()).as(chart.name()).startsWith("“");
+      } else if (!chart.name().equals("front")) {
         assertThat(chart.meaning()).as(chart.name()).contains("“skirting”", "“radiators”");
       }
     }
@@ -52,19 +58,24 @@ class ChartsTest {
   @Test
   void everyAxisSaysItsUnit() {
     Map<String, List<String>> units =
-        Map.of(
-            "rooms", List.of("°C", "time of day, h:min"),
-            "warm-up", List.of("°C", "time since the first call for heat, h:min"),
-            "front",
+        Map.ofEntries(
+            Map.entry("rooms", List.of("°C", "time of day, h:min")),
+            Map.entry("warm-up", List.of("°C", "time since the first call for heat, h:min")),
+            Map.entry(
+                "front",
                 List.of(
                     "°C",
                     "along the skirting from the inlet, m",
-                    "water’s way through the radiator, %"),
-            "valve", List.of("°C", "%", "time of day, h:min"),
-            "flow-and-return", List.of("°C", "time of day, h:min"),
-            "first-hours", List.of("°C", "time of day, h:min"),
-            "heat", List.of("heat given to the room, kWh"),
-            "power", List.of("kW", "°C", "time of day, h:min"));
+                    "water’s way through the radiator, %")),
+            Map.entry("valve", List.of("°C", "%", "time of day, h:min")),
+            Map.entry("flow-and-return", List.of("°C", "time of day, h:min")),
+            Map.entry("first-hours", List.of("°C", "time of day, h:min")),
+            Map.entry("source", List.of("kW", "°C", "time of day, h:min")),
+            Map.entry("branch-flows", List.of("l/h", "time of day, h:min")),
+            Map.entry("network-1", List.of("364 l/h", "65.0/50.0 °C")),
+            Map.entry("network-2", List.of("364 l/h", "65.0/50.0 °C")),
+            Map.entry("heat", List.of("heat given to the room, kWh")),
+            Map.entry("power", List.of("kW", "°C", "time of day, h:min")));
     for (Chart chart : charts) {
       assertThat(chart.picture().words()).as(chart.name()).containsAll(units.get(chart.name()));
     }
@@ -75,7 +86,7 @@ class ChartsTest {
     for (Chart chart : charts) {
       if (chart.name().equals("front")) {
         assertThat(chart.picture().words()).contains("30 s", "1 min", "5 min", "30 min");
-      } else {
+      } else if (!List.of("source", "network-1", "network-2").contains(chart.name())) {
         assertThat(chart.picture().words()).as(chart.name()).contains("skirting", "radiators");
       }
     }

@@ -1,0 +1,378 @@
+package settle.plots.chart;
+
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import settle.plots.chart.NetworkLayout.Kind;
+import settle.plots.chart.NetworkLayout.Node;
+import settle.plots.chart.NetworkLayout.Outlet;
+import settle.plots.drawing.Lettering;
+import settle.plots.drawing.Picture;
+import settle.plots.drawing.Sketch;
+import settle.plots.drawing.TextStyle;
+import settle.plots.drawing.TextStyle.Anchor;
+import settle.plots.words.Quantities;
+import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+import settle.sim.recording.BranchColumn;
+import settle.sim.recording.HouseColumn;
+import settle.sim.recording.MainColumn;
+import settle.sim.recording.Trace;
+import settle.sim.result.RunResult;
+import settle.sim.source.Buffer;
+
+/**
+ * Source, mains, branches and emitters of one arrangement with flows and temperatures of one step.
+ */
+final class NetworkDrawing {
+
+  /** Flow and return lie so far above and below the middle of their row [px]. */
+  private static final double OFFSET = 6;
+
+  /** The same at the source, where pump and vessels need room [px]. */
+  private static final double SOURCE_OFFSET = 24;
+
+  private static final double SOURCE_WIDTH = 134;
+  private static final double SOURCE_HEIGHT = 116;
+  private static final double PUMP_X = SOURCE_WIDTH + 20;
+  private static final double FIGURES_X = PUMP_X + 16;
+  private static final double FIGURES_WIDTH = 66;
+  private static final double VESSEL_X = FIGURES_X + FIGURES_WIDTH + 22;
+  private static final double VALVE_BEFORE_EMITTER = 26;
+  private static final double TEXT_GAP = 10;
+  private static final double MOST_NAME = 190;
+
+  private static final TextStyle FIGURE = HouseTheme.LABEL.in(HouseTheme.INK);
+
+  private final House house;
+  private final RunResult result;
+  private final Trace trace;
+  private final int at;
+  private final double nameWidth;
+  private final NetworkLayout layout;
+  private final Sketch g = new Sketch();
+  private final PipeWork pipes;
+
+  /**
+   * @param at the step to show, by position in the trace
+   */
+  NetworkDrawing(House house, RunResult result, int at) {
+    this.house = house;
+    this.result = result;
+    this.trace = result.trace();
+    this.at = at;
+    this.nameWidth = nameWidth();
+    double sourceEnd = house.buffer().isPresent() ? VESSEL_X + 50 : FIGURES_X + FIGURES_WIDTH + 8;
+    this.layout =
+        new NetworkLayout(
+            house,
+            result.arrangement().branches(),
+            sourceEnd,
+            NetworkSymbols.EMITTER + TEXT_GAP + nameWidth);
+    this.pipes = new PipeWork(mostFlow());
+  }
+
+  /** Names share a width; longer ones are cut. */
+  private double nameWidth() {
+    double widest = Lettering.width("45.0/38.0 °C", FIGURE);
+    for (int b = 0; b < branches().size(); b++) {
+      widest = Math.max(widest, Lettering.width(name(b), HouseTheme.NAME));
+    }
+    return Math.min(widest, MOST_NAME) + 4;
+  }
+
+  private double mostFlow() {
+    double most = Math.max(house(HouseColumn.MASS_FLOW), 1e-9);
+    for (int b = 0; b < branches().size(); b++) {
+      most = Math.max(most, branch(BranchColumn.MASS_FLOW, b));
+    }
+    return most;
+  }
+
+  Picture draw(String title) {
+    Node root = layout.root();
+    double y = sourceY();
+    double total = house(HouseColumn.MASS_FLOW);
+    double x = layout.x(root);
+    pipes.flow(SOURCE_WIDTH, y - SOURCE_OFFSET, x - OFFSET, y - SOURCE_OFFSET, total);
+    pipes.back(SOURCE_WIDTH, y + SOURCE_OFFSET, x + OFFSET, y + SOURCE_OFFSET, total);
+    outlets(root, y, SOURCE_OFFSET, total);
+    pipes.paint(g);
+    source(y);
+    marks(root);
+    legend();
+    double width = layout.emitterX() + NetworkSymbols.EMITTER + TEXT_GAP + nameWidth;
+    double height = Math.max(layout.bottom(), y + SOURCE_HEIGHT / 2) + 10;
+    return g.picture(
+        title, (int) Math.ceil(Math.max(width, HouseTheme.WIDTH)), (int) Math.ceil(height));
+  }
+
+  private double sourceY() {
+    return Math.max(layout.root().y(), NetworkLayout.top() + SOURCE_HEIGHT / 2);
+  }
+
+  /** Pipes from the end of a pair of mains on: its headers, and what is fed from them. */
+  private void outlets(Node node, double entry, double entryOffset, double entering) {
+    header(node, entry, entryOffset, entering);
+    double x = layout.x(node);
+    for (Outlet outlet : node.outlets()) {
+      double flow = flow(outlet);
+      double end =
+          switch (outlet.kind()) {
+            case BRANCH -> layout.emitterX();
+            case MAINS -> layout.x(outlet.node());
+            case BYPASS -> x + 58;
+          };
+      boolean mains = outlet.kind() == Kind.MAINS;
+      double y = outlet.y();
+      pipes.flow(x - OFFSET, y - OFFSET, end - (mains ? OFFSET : 0), y - OFFSET, flow);
+      pipes.back(x + OFFSET, y + OFFSET, end + (mains ? OFFSET : 0), y + OFFSET, flow);
+      if (outlet.kind() == Kind.BYPASS) {
+        pipes.back(end, y - OFFSET, end, y + OFFSET, flow);
+      } else if (flow > 0) {
+        pipes.arrows(x + 24, y - OFFSET, y + OFFSET, flow);
+      }
+      if (mains) {
+        outlets(outlet.node(), y, OFFSET, flow);
+      }
+    }
+  }
+
+  private record Tap(double y, double flow) {}
+
+  /** Between two outlets a header carries what those beyond need. */
+  private void header(Node node, double entry, double entryOffset, double entering) {
+    double x = layout.x(node);
+    for (double side : new double[] {-1, 1}) {
+      List<Tap> taps = new ArrayList<>();
+      taps.add(new Tap(entry + side * entryOffset, entering));
+      node.outlets().forEach(o -> taps.add(new Tap(o.y() + side * OFFSET, -flow(o))));
+      taps.sort(Comparator.comparingDouble(Tap::y));
+      double carried = 0;
+      for (int i = 0; i + 1 < taps.size(); i++) {
+        carried += taps.get(i).flow();
+        double flow = Math.abs(carried) < 1e-9 * entering ? 0 : Math.abs(carried);
+        double from = taps.get(i).y();
+        double to = taps.get(i + 1).y();
+        if (side < 0) {
+          pipes.flow(x - OFFSET, from, x - OFFSET, to, flow);
+        } else {
+          pipes.back(x + OFFSET, from, x + OFFSET, to, flow);
+        }
+      }
+    }
+  }
+
+  private double flow(Outlet outlet) {
+    return switch (outlet.kind()) {
+      case BRANCH -> branch(BranchColumn.MASS_FLOW, outlet.branch());
+      case MAINS -> main(MainColumn.MASS_FLOW, outlet.node().main());
+      case BYPASS -> house(HouseColumn.BYPASS_FLOW);
+    };
+  }
+
+  private void source(double y) {
+    NetworkSymbols symbols = new NetworkSymbols(g);
+    Rectangle2D box =
+        new Rectangle2D.Double(1, y - SOURCE_HEIGHT / 2, SOURCE_WIDTH - 1, SOURCE_HEIGHT);
+    symbols.source(box);
+    double base = box.getY() + 22;
+    for (String line : wrapped(house.source().name(), SOURCE_WIDTH - 16, HouseTheme.NAME, 2)) {
+      g.text(line, 9, base, HouseTheme.NAME);
+      base += 18;
+    }
+    base = box.getMaxY() - 46;
+    g.text("gives " + Quantities.power(house(HouseColumn.SOURCE_HEAT)), 9, base, FIGURE);
+    g.text("takes " + Quantities.power(house(HouseColumn.SOURCE_INPUT)), 9, base + 17, FIGURE);
+    g.text("pump " + pressure(house(HouseColumn.PUMP_HEAD)), 9, base + 34, FIGURE);
+    symbols.pump(PUMP_X, y - SOURCE_OFFSET);
+    g.text(temperature(house(HouseColumn.FLOW)), FIGURES_X, y - SOURCE_OFFSET - 10, FIGURE);
+    g.text(litres(house(HouseColumn.MASS_FLOW)), FIGURES_X, y + 5, FIGURE);
+    g.text(temperature(house(HouseColumn.RETURN)), FIGURES_X, y + SOURCE_OFFSET + 20, FIGURE);
+    house.buffer().ifPresent(b -> buffer(symbols, b, y));
+  }
+
+  private void buffer(NetworkSymbols symbols, Buffer buffer, double y) {
+    String volume = Quantities.litres(buffer.volume());
+    TextStyle middle = FIGURE.at(Anchor.MIDDLE);
+    switch (buffer.placement()) {
+      case FLOW -> {
+        symbols.vessel(VESSEL_X, y - SOURCE_OFFSET, 52, 36);
+        g.text(volume, VESSEL_X, y - SOURCE_OFFSET + 5, middle);
+      }
+      case RETURN -> {
+        symbols.vessel(VESSEL_X, y + SOURCE_OFFSET, 52, 36);
+        g.text(volume, VESSEL_X, y + SOURCE_OFFSET + 5, middle);
+      }
+      case PARALLEL -> {
+        symbols.vessel(VESSEL_X, y, 52, 2 * SOURCE_OFFSET + 32);
+        g.text(volume, VESSEL_X, y + 5, middle);
+      }
+    }
+  }
+
+  /** Symbols and figures of what is fed from a node. */
+  private void marks(Node node) {
+    for (Outlet outlet : node.outlets()) {
+      switch (outlet.kind()) {
+        case BRANCH -> emitter(outlet);
+        case MAINS -> {
+          mains(outlet.node(), layout.x(node) + OFFSET + 8);
+          marks(outlet.node());
+        }
+        case BYPASS -> bypass(outlet, layout.x(node));
+      }
+    }
+  }
+
+  private void mains(Node node, double x) {
+    int m = node.main();
+    double room = layout.x(node) - OFFSET - 4 - x;
+    String name = house.distribution().mains().get(m).name();
+    TextStyle heavy = HouseTheme.NAME.rimmed(HouseTheme.PAPER);
+    TextStyle plain = FIGURE.rimmed(HouseTheme.PAPER);
+    g.text(cut(name, room, HouseTheme.NAME), x, node.y() - OFFSET - 9, heavy);
+    double flow = main(MainColumn.MASS_FLOW, m);
+    g.text(flow > 0 ? litres(flow) : "no flow", x, node.y() + OFFSET + 19, plain);
+    if (flow > 0) {
+      g.text(
+          pair(main(MainColumn.FLOW, m), main(MainColumn.RETURN, m)),
+          x,
+          node.y() + OFFSET + 35,
+          plain);
+    }
+  }
+
+  private void bypass(Outlet outlet, double x) {
+    double flow = house(HouseColumn.BYPASS_FLOW);
+    new NetworkSymbols(g).valve(x + 32, outlet.y() - OFFSET, flow > 0 ? 1 : 0);
+    g.text(
+        flow > 0 ? "bypass " + litres(flow) : "bypass, shut",
+        x + 70,
+        outlet.y() + 5,
+        FIGURE.rimmed(HouseTheme.PAPER));
+  }
+
+  private void emitter(Outlet outlet) {
+    int b = outlet.branch();
+    double y = outlet.y();
+    double x = layout.emitterX();
+    NetworkSymbols symbols = new NetworkSymbols(g);
+    if (branches().get(b).emitter() instanceof PerimeterEmitter p) {
+      symbols.skirting(x, y, p.length() / longest());
+    } else {
+      symbols.radiator(x, y, branches().get(b).emitter().ratedOutput() / largest());
+    }
+    double opening = branch(BranchColumn.OPENING, b);
+    boolean shut = !(opening > 0);
+    symbols.valve(x - VALVE_BEFORE_EMITTER, y - OFFSET, shut ? 0 : opening);
+    g.text(
+        shut ? "shut" : Quantities.share(opening),
+        x - VALVE_BEFORE_EMITTER - NetworkSymbols.RADIUS - 5,
+        y - OFFSET - 9,
+        FIGURE.at(Anchor.END).rimmed(HouseTheme.PAPER));
+    double words = x + NetworkSymbols.EMITTER + TEXT_GAP;
+    g.text(cut(name(b), nameWidth, HouseTheme.NAME), words, y - 11, HouseTheme.NAME);
+    double flow = branch(BranchColumn.MASS_FLOW, b);
+    double heat = branch(BranchColumn.HEAT, b);
+    g.text(
+        flow > 0 ? pair(branch(BranchColumn.INLET, b), branch(BranchColumn.RETURN, b)) : "no flow",
+        words,
+        y + 6,
+        FIGURE);
+    g.text((flow > 0 ? litres(flow) + ", " : "") + Quantities.power(heat), words, y + 22, FIGURE);
+  }
+
+  private void legend() {
+    Legend legend =
+        new Legend(g, 0)
+            .line("flow", Look.line(PipeWork.FLOW, HouseTheme.stroke(5)))
+            .line("return", Look.line(PipeWork.RETURN, HouseTheme.stroke(5)))
+            .line("no flow", Look.line(HouseTheme.PALE_INK, HouseTheme.stroke(1.2f, 3, 3)))
+            .valve("valve, dark as far as it is open");
+    legend.note("the wider, the more water");
+  }
+
+  private List<Branch> branches() {
+    return result.arrangement().branches();
+  }
+
+  /** Room, and emitter where the room has several. */
+  private String name(int b) {
+    Branch branch = branches().get(b);
+    long inRoom = branches().stream().filter(o -> o.room().equals(branch.room())).count();
+    return branch.room() + (inRoom > 1 ? ", " + branch.emitter().name() : "");
+  }
+
+  private double longest() {
+    return branches().stream()
+        .filter(b -> b.emitter() instanceof PerimeterEmitter)
+        .mapToDouble(b -> ((PerimeterEmitter) b.emitter()).length())
+        .max()
+        .orElse(1);
+  }
+
+  private double largest() {
+    return branches().stream().mapToDouble(b -> b.emitter().ratedOutput()).max().orElse(1);
+  }
+
+  private double house(HouseColumn column) {
+    return trace.column(column)[at];
+  }
+
+  private double branch(BranchColumn column, int b) {
+    return trace.column(column, b)[at];
+  }
+
+  private double main(MainColumn column, int m) {
+    return trace.column(column, m)[at];
+  }
+
+  private String litres(double massFlow) {
+    return Quantities.number(house.water().litresPerHour(massFlow), 0) + " l/h";
+  }
+
+  private static String temperature(double celsius) {
+    return Double.isNaN(celsius) ? "" : Quantities.temperature(celsius);
+  }
+
+  private static String pair(double flow, double returning) {
+    return Quantities.number(flow, 1) + "/" + Quantities.number(returning, 1) + " °C";
+  }
+
+  private static String pressure(double pascals) {
+    return pascals > 0 ? Quantities.pressure(pascals) : "rests";
+  }
+
+  private static String cut(String words, double width, TextStyle style) {
+    if (Lettering.width(words, style) <= width) {
+      return words;
+    }
+    int end = words.length();
+    while (end > 1 && Lettering.width(words.substring(0, end) + "…", style) > width) {
+      end--;
+    }
+    return words.substring(0, end).stripTrailing() + "…";
+  }
+
+  /** Broken at spaces into so many lines at most, the last cut if need be. */
+  private static List<String> wrapped(String words, double width, TextStyle style, int lines) {
+    List<String> wrapped = new ArrayList<>();
+    String line = "";
+    for (String word : words.split(" ")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (line.isEmpty()
+          || wrapped.size() + 1 == lines
+          || Lettering.width(longer, style) <= width) {
+        line = longer;
+      } else {
+        wrapped.add(line);
+        line = word;
+      }
+    }
+    wrapped.add(line);
+    return wrapped.stream().map(w -> cut(w, width, style)).toList();
+  }
+}

@@ -1,0 +1,109 @@
+package settle.plots.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import settle.plots.drawing.Picture;
+import settle.plots.drawing.Sketch;
+import settle.plots.words.Comparison;
+import settle.plots.words.Quantities;
+import settle.sim.recording.BranchColumn;
+import settle.sim.recording.HouseColumn;
+import settle.sim.recording.Trace;
+import settle.sim.result.RunResult;
+
+/**
+ * What the pump makes and what of it arrives where the index branch, the one that needs most, is
+ * connected; below it what passes the bypass, if there is one. Arrangements overlaid.
+ */
+final class Pressures {
+
+  private static final int HEIGHT = 140;
+
+  private final Comparison comparison;
+  private final TimeWindow window;
+
+  Pressures(Comparison comparison, TimeWindow window) {
+    this.comparison = comparison;
+    this.window = window;
+  }
+
+  Picture draw(String title) {
+    StackedPanels stack = stack();
+    Sketch g = new Sketch();
+    new Legend(g, Panel.LEFT).arrangements(comparison);
+    stack.paint(g);
+    return g.picture(title, HouseTheme.WIDTH, stack.height());
+  }
+
+  StackedPanels stack() {
+    StackedPanels stack = new StackedPanels(TimeAxis.clock(window, StackedPanels.PLOT_WIDTH));
+    add(stack, "made by the pump", "kPa", 1e-3, t -> t.trace().column(HouseColumn.PUMP_HEAD));
+    if (comparison.results().stream().allMatch(r -> !r.balance().branches().isEmpty())) {
+      add(
+          stack,
+          "left at the branch that needs most: " + indexBranches(),
+          "kPa",
+          1e-3,
+          r -> r.trace().column(BranchColumn.PRESSURE, r.balance().indexBranch()));
+    }
+    if (comparison.house().distribution().bypass().isPresent()) {
+      add(
+          stack,
+          "flow through the bypass",
+          "l/h",
+          comparison.house().water().litresPerHour(1),
+          r -> r.trace().column(HouseColumn.BYPASS_FLOW));
+    }
+    return stack;
+  }
+
+  /** Its room; arrangement by arrangement where they differ. */
+  private String indexBranches() {
+    List<String> rooms =
+        comparison.results().stream()
+            .map(r -> r.arrangement().branches().get(r.balance().indexBranch()).room())
+            .toList();
+    if (rooms.stream().distinct().count() == 1) {
+      return rooms.get(0);
+    }
+    List<String> named = new ArrayList<>();
+    for (int i = 0; i < rooms.size(); i++) {
+      named.add(rooms.get(i) + " (" + comparison.results().get(i).arrangement().name() + ")");
+    }
+    return String.join(", ", named);
+  }
+
+  private void add(
+      StackedPanels stack,
+      String name,
+      String unit,
+      double scale,
+      Function<RunResult, double[]> column) {
+    boolean everyStep =
+        comparison.results().stream()
+            .allMatch(
+                r -> Curve.changes(r.trace(), column.apply(r), window) <= BranchFlows.MOST_CHANGES);
+    double interval = window.readableInterval();
+    List<Curve> curves = new ArrayList<>();
+    double most = 0;
+    for (RunResult result : comparison.results()) {
+      Trace trace = result.trace();
+      double[] values = column.apply(result);
+      Curve curve =
+          everyStep
+              ? Curve.ofMeans(trace, values, window, 0, scale)
+              : Curve.ofIntervalMeans(trace, values, window, interval, 0, scale);
+      curves.add(curve);
+      most = Math.max(most, curve.most());
+    }
+    String shown = everyStep ? name : name + ", means over " + Quantities.duration(interval);
+    Panel panel = stack.add(shown, HEIGHT, Axis.round(0, most, 4, unit));
+    for (int i = 0; i < curves.size(); i++) {
+      panel.line(
+          comparison.results().get(i).arrangement().name(),
+          curves.get(i),
+          HouseTheme.arrangement(i));
+    }
+  }
+}

@@ -1,0 +1,189 @@
+package settle.plots.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import settle.sim.house.House;
+import settle.sim.hydraulics.Balance;
+import settle.sim.hydraulics.Balance.BranchBalance;
+import settle.sim.result.CyclingFigures;
+import settle.sim.result.PlantFigures;
+import settle.sim.result.RunResult;
+import settle.sim.source.HeatPump;
+import settle.sim.source.IdealSource;
+
+/**
+ * What one run means for source, water and balance, in sentences. Thresholds only decide what is
+ * worth saying; those without a source named are common practice.
+ *
+ * @param house what was simulated
+ * @param result what came out
+ */
+public record PlantVerdict(House house, RunResult result) {
+
+  /** Boilers starting more often than this wear and waste; common practice, no source [1/h]. */
+  private static final double NOTABLE_BOILER_STARTS = 6;
+
+  /** Compressors wear with starts: more than this is often; common practice, no source [1/h]. */
+  private static final double NOTABLE_PUMP_STARTS = 3;
+
+  /** Blocked for less than this is a start or stop of the pump [s]. */
+  private static final double NOTABLE_BLOCK = 120;
+
+  /** Less backup heat than this share is not worth a word [-]. */
+  private static final double NOTABLE_BACKUP = 0.01;
+
+  /** A branch with less of its design flow than this is starved; common practice [-]. */
+  private static final double STARVED = 0.75;
+
+  /** The sentences that are worth their room in a verdict. */
+  List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    PlantFigures plant = result.plant();
+    plant
+        .seasonalFactor()
+        .ifPresent(
+            f ->
+                sentences.add(
+                    "Over the run "
+                        + named()
+                        + " gives "
+                        + Quantities.number(f, 2)
+                        + " times the electricity it takes as heat."));
+    if (backupShare() >= NOTABLE_BACKUP) {
+      sentences.add(
+          "Its backup heater makes "
+              + Quantities.share(backupShare())
+              + " of the heat ("
+              + Quantities.energy(plant.backupHeat())
+              + ").");
+    }
+    if (startsOften()) {
+      sentences.add(often());
+      water().filter(w -> tooLittleWater()).ifPresent(sentences::add);
+    }
+    if (plant.cycling().timeBlocked() >= NOTABLE_BLOCK) {
+      sentences.add(blocked());
+    }
+    starved().ifPresent(sentences::add);
+    return sentences;
+  }
+
+  /** Whether the source switches on and off by itself, so that its starts mean something. */
+  public boolean cycles() {
+    return !(house.source() instanceof IdealSource);
+  }
+
+  /** Share of the heat that the backup heater makes [-]. */
+  private double backupShare() {
+    PlantFigures plant = result.plant();
+    return plant.sourceHeat() > 0 ? plant.backupHeat() / plant.sourceHeat() : 0;
+  }
+
+  private boolean startsOften() {
+    double notable =
+        house.source() instanceof HeatPump ? NOTABLE_PUMP_STARTS : NOTABLE_BOILER_STARTS;
+    CyclingFigures cycling = result.plant().cycling();
+    return cycles()
+        && (cycling.startsPerHour() >= notable || cycling.mostStartsInAnHour() > 1.5 * notable);
+  }
+
+  private String often() {
+    CyclingFigures cycling = result.plant().cycling();
+    return capitalised(named())
+        + " cycles: "
+        + Quantities.number(cycling.startsPerDay(), 0)
+        + " starts a day, up to "
+        + cycling.mostStartsInAnHour()
+        + " within an hour"
+        + (cycling.shortestRun().isPresent()
+            ? ", the shortest run "
+                + Quantities.duration(cycling.shortestRun().getAsDouble())
+                + " long"
+            : "")
+        + ".";
+  }
+
+  private boolean tooLittleWater() {
+    CyclingFigures cycling = result.plant().cycling();
+    return cycling.waterNeeded().orElse(0) > cycling.waterVolume();
+  }
+
+  /** Whether the water in circulation is enough for the shortest run; empty if none is asked. */
+  public Optional<String> water() {
+    CyclingFigures cycling = result.plant().cycling();
+    if (cycling.waterNeeded().isEmpty()) {
+      return Optional.empty();
+    }
+    double needed = cycling.waterNeeded().getAsDouble();
+    String run =
+        "the shortest run"
+            + (house.source() instanceof HeatPump p
+                ? " of " + Quantities.duration(p.minimumOnTime())
+                : "");
+    String has = "Water in circulation: " + Quantities.litres(cycling.waterVolume()) + "; ";
+    if (!tooLittleWater()) {
+      return Optional.of(
+          has + "enough, since " + run + " needs " + Quantities.litres(needed) + ".");
+    }
+    return Optional.of(
+        has
+            + run
+            + " needs "
+            + Quantities.litres(needed)
+            + ": "
+            + Quantities.litres(needed - cycling.waterVolume())
+            + " more, such as a volumiser in the return"
+            + (house.buffer().isPresent() ? ", or a larger buffer" : "")
+            + ".");
+  }
+
+  private String blocked() {
+    return "For "
+        + Quantities.duration(result.plant().cycling().timeBlocked())
+        + " heat was called for but "
+        + named()
+        + " did not run, since too little water flowed: leave some emitters without a valve, or fit a bypass or a parallel buffer.";
+  }
+
+  /** Says that an arrangement is not balanced where that starves a branch. */
+  private Optional<String> starved() {
+    Balance balance = result.balance();
+    int least = -1;
+    int most = -1;
+    for (int b = 0; b < balance.branches().size(); b++) {
+      least = least < 0 || share(b) < share(least) ? b : least;
+      most = most < 0 || share(b) > share(most) ? b : most;
+    }
+    if (least < 0 || share(least) >= STARVED) {
+      return Optional.empty();
+    }
+    String who = room(least) + " gets " + Quantities.share(share(least)) + " of its design flow";
+    String others =
+        most == least || share(most) <= 1
+            ? ""
+            : " while " + room(most) + " gets " + Quantities.share(share(most));
+    return Optional.of(
+        balance.balanced()
+            ? "Even balanced, " + who + " with every valve open: the pump makes too little for it."
+            : "Not balanced: with every valve open " + who + others + ".");
+  }
+
+  /** Flow of a branch as it is run over its design flow [-]. */
+  private double share(int branch) {
+    BranchBalance b = result.balance().branches().get(branch);
+    return b.flow() / b.designFlow();
+  }
+
+  private String room(int branch) {
+    return result.arrangement().branches().get(branch).room();
+  }
+
+  private String named() {
+    return house.source() instanceof HeatPump ? "the heat pump" : "the source";
+  }
+
+  private static String capitalised(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+}
