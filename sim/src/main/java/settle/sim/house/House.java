@@ -132,6 +132,13 @@ public record House(
     return copy.house();
   }
 
+  /** The same house with another source. */
+  public House withSource(Source other) {
+    Copy copy = new Copy(this);
+    copy.source = other;
+    return copy.house();
+  }
+
   /** The same house with a vessel between source and mains. */
   public House withBuffer(Buffer vessel) {
     Copy copy = new Copy(this);
@@ -157,7 +164,7 @@ public record House(
     private List<Arrangement> arrangements;
     private final WaterProperties water;
     private Distribution distribution;
-    private final Source source;
+    private Source source;
     private Optional<Buffer> buffer;
     private Control control;
     private final Aims aims;

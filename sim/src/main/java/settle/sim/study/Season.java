@@ -1,0 +1,95 @@
+package settle.sim.study;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What an arrangement takes over a heating season, by the bin method of EN 14825: the house at rest
+ * in each bin, without sun and other gains, every room wanted at its day value.
+ *
+ * <p>Heat is what the water takes from the source, pipe losses included; a vessel's loss is not.
+ * Without gains it is more heat than a house that is lived in needs; the factors hardly depend on
+ * that.
+ *
+ * @param climate the season
+ * @param asControlled with the flow temperature that the controls ask for
+ * @param leastFlow with the least flow temperature that holds every room in each bin; empty if in
+ *     the coldest none does
+ */
+public record Season(ClimateBins climate, Year asControlled, Optional<Year> leastFlow) {
+
+  /**
+   * A season's sums.
+   *
+   * @param heat taken by the water [J]
+   * @param backupHeat of it, what a heat pump's compressor cannot give: by electric heaters, as EN
+   *     14825 reckons it, whether they are fitted or not [J]
+   * @param unmetHeat of it, what a boiler or an ideal source cannot give [J]
+   * @param consumption what that takes; empty for an ideal source
+   * @param condensingShare share of a boiler's heat that is made with the return below its dew
+   *     point [-]; empty for other sources
+   * @param hoursBelowMinimum hours in which the load is below the least output, so that the source
+   *     starts and stops [h]
+   * @param bins what it is made of, coldest first
+   */
+  public record Year(
+      double heat,
+      double backupHeat,
+      double unmetHeat,
+      Optional<Consumption> consumption,
+      OptionalDouble condensingShare,
+      double hoursBelowMinimum,
+      List<Bin> bins) {
+
+    public Year {
+      bins = List.copyOf(bins);
+    }
+  }
+
+  /**
+   * What a season's heat takes.
+   *
+   * @param input electricity or gas (gross) [J]
+   * @param factor heat per input [-]: a heat pump's seasonal factor SCOP_on, a boiler's seasonal
+   *     gross efficiency
+   * @param cost by the house's tariffs, in their currency
+   * @param carbon by the house's tariffs [kg CO2]
+   */
+  public record Consumption(double input, double factor, double cost, double carbon) {}
+
+  /**
+   * The house at one outdoor temperature.
+   *
+   * @param outdoor [°C]
+   * @param hours how long it lasts [h]
+   * @param load heat taken by the water [W]
+   * @param flow flow temperature [°C]
+   * @param returning return temperature [°C]
+   * @param capacity most the source can give without electric heaters [W]; may be infinite
+   * @param least least it gives while running [W]; 0 for an ideal source
+   * @param input electricity or gas it takes [W]; empty for an ideal source
+   */
+  public record Bin(
+      double outdoor,
+      double hours,
+      double load,
+      double flow,
+      double returning,
+      double capacity,
+      double least,
+      OptionalDouble input) {
+
+    /** Heat per input [-]; empty for an ideal source and where nothing is taken. */
+    public OptionalDouble factor() {
+      return input.isPresent() && input.getAsDouble() > 0
+          ? OptionalDouble.of(load / input.getAsDouble())
+          : OptionalDouble.empty();
+    }
+
+    /** Whether the load is below the least output, so that the source starts and stops. */
+    public boolean belowMinimum() {
+      return load < least;
+    }
+  }
+}
