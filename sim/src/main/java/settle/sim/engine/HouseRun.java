@@ -11,6 +11,7 @@ import settle.sim.result.EnergyLedger;
 import settle.sim.result.Profile;
 import settle.sim.room.Room;
 import settle.sim.room.RoomStepper;
+import settle.sim.source.FlowSearch;
 import settle.sim.source.SourceStepper;
 import settle.sim.valve.ValveStepper;
 import settle.sim.weather.Weather;
@@ -74,6 +75,7 @@ public final class HouseRun {
   private final WaterCircuit circuit;
   private final ValveStepper valves;
   private final SourceStepper source;
+  private final FlowSearch search = new FlowSearch();
   private final PlantControl control;
   private final StepLadder ladder;
   private double time;
@@ -351,26 +353,21 @@ public final class HouseRun {
 
   /**
    * Brings flow temperature, emitters and the rooms' mean temperatures into agreement: T_f =
-   * source(T_ret(T_f)), by the secant method; the rooms follow at the same time, their influence
-   * being some hundred times weaker.
+   * source(T_ret(T_f)); the rooms follow at the same time, their influence being some hundred times
+   * weaker.
    */
   private void agree(double h) {
     double capacityFlow = circuit.capacityFlow();
     double guess = source.attempt(h, capacityFlow, circuit.returnTemperature(), called);
-    double lastGuess = Double.NaN;
-    double lastResidual = Double.NaN;
+    search.begin();
     for (int round = 0; round < MOST_ROUNDS; round++) {
       double moved = circuit.attempt(h, guess, roomStepper);
       double answer = source.attempt(h, capacityFlow, circuit.returnTemperature(), called);
       flowTemperature = guess;
-      double residual = answer - guess;
-      if (Math.abs(residual) < FLOW_AGREEMENT && moved < REFERENCE_AGREEMENT) {
+      if (Math.abs(answer - guess) < FLOW_AGREEMENT && moved < REFERENCE_AGREEMENT) {
         break;
       }
-      double slope = (residual - lastResidual) / (guess - lastGuess);
-      lastGuess = guess;
-      lastResidual = residual;
-      guess = slope < -1e-3 && slope > -5 ? guess - residual / slope : answer;
+      guess = search.next(guess, answer);
     }
   }
 

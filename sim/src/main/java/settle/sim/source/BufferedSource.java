@@ -38,6 +38,8 @@ public final class BufferedSource implements SourceStepper {
   /** The lower half; the whole vessel again where it stands in series. */
   private final MixedVessel lower;
 
+  private final FlowSearch search = new FlowSearch();
+
   private double taken;
   private double takenFromSource;
 
@@ -117,35 +119,19 @@ public final class BufferedSource implements SourceStepper {
       double entering = mainsFlow > 0 ? (sourceFlow * made - surplus * cold) / mainsFlow : cold;
       return upper.attempt(length, mainsFlow, entering);
     }
-    // Round and round: T_s = source(T_lower(T_upper(T_s))), by the secant method inside what is
-    // known
-    // to lie below and above.
+    // Round and round: T_s = source(T_lower(T_upper(T_s))).
     double guess = source.attempt(length, sourceFlow, lower.temperature(), called);
-    double lastGuess = Double.NaN;
-    double lastResidual = Double.NaN;
-    double below = Double.NEGATIVE_INFINITY;
-    double above = Double.POSITIVE_INFINITY;
+    search.begin();
     for (int round = 0; round < MOST_ROUNDS; round++) {
       double hot = upper.attempt(length, sourceFlow, guess);
       double carried = mainsFlow > 0 ? mainsFlow * returnTemperature : 0;
       double cold = lower.attempt(length, sourceFlow, (carried + surplus * hot) / sourceFlow);
       double answer = source.attempt(length, sourceFlow, cold, called);
       takenFromSource = sourceFlow * (guess - cold) * length;
-      double residual = answer - guess;
-      if (Math.abs(residual) < AGREEMENT) {
+      if (Math.abs(answer - guess) < AGREEMENT) {
         break;
       }
-      if (residual > 0) {
-        below = guess;
-      } else {
-        above = guess;
-      }
-      double slope = (residual - lastResidual) / (guess - lastGuess);
-      lastGuess = guess;
-      lastResidual = residual;
-      double next = slope < -1e-3 && slope > -5 ? guess - residual / slope : answer;
-      boolean inside = next > below && next < above && round % 4 != 3;
-      guess = inside || Double.isInfinite(above - below) ? next : (below + above) / 2;
+      guess = search.next(guess, answer);
     }
     return upper.mean();
   }
