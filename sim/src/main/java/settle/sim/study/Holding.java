@@ -1,7 +1,9 @@
 package settle.sim.study;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -42,6 +44,9 @@ public final class Holding {
   private final HouseModel model;
   private final DesignFlows design;
   private final double[] none;
+
+  /** Shortfalls already found, by outdoor temperature: rooms ask for the same ones. */
+  private final Map<Double, double[]> solved = new HashMap<>();
 
   /**
    * @param house the house
@@ -130,6 +135,16 @@ public final class Holding {
     return worst;
   }
 
+  /**
+   * How far a room is below what counts as held [K]; below 0 where it is held.
+   *
+   * @param outdoor outdoor temperature [°C]
+   * @param room which
+   */
+  public double shortfall(double outdoor, int room) {
+    return shortfalls(settled(outdoor).asControlled())[room];
+  }
+
   /** Flow temperature that the controls ask for at an outdoor temperature [°C]. */
   public double asked(double outdoor) {
     return house
@@ -163,20 +178,24 @@ public final class Holding {
    * that a gap in between is not passed over.
    */
   private OptionalDouble holdingOutdoor(int room) {
-    DoubleUnaryOperator shortfall = t -> shortfalls(settled(t).asControlled())[room];
     double mild = MILDEST;
-    if (shortfall.applyAsDouble(mild) > 0) {
+    if (shortAt(mild)[room] > 0) {
       return OptionalDouble.empty();
     }
     while (mild > COLDEST) {
       double cold = Math.max(mild - SPACING, COLDEST);
-      if (shortfall.applyAsDouble(cold) > 0) {
+      if (shortAt(cold)[room] > 0) {
         return OptionalDouble.of(
-            new BrentSolver(ACCURACY).solve(100, shortfall::applyAsDouble, cold, mild));
+            new BrentSolver(ACCURACY).solve(100, t -> shortAt(t)[room], cold, mild));
       }
       mild = cold;
     }
     return OptionalDouble.of(COLDEST);
+  }
+
+  /** Shortfall of every room, solved once for each outdoor temperature. */
+  private double[] shortAt(double outdoor) {
+    return solved.computeIfAbsent(outdoor, t -> shortfalls(settled(t).asControlled()));
   }
 
   /**
