@@ -36,7 +36,7 @@ public final class DesignFlows {
     List<Branch> branches = model.arrangement.branches();
     int rooms = house.rooms().size();
     double[] none = new double[rooms];
-    SteadyRooms steady = new SteadyRooms(model.fabric, house.designOutdoor(), none, none);
+    SteadyRooms steady = new SteadyRooms(model.atRest, house.designOutdoor(), none, none);
     load = loads(model, steady);
     heat = new double[branches.size()];
     flow = new double[branches.size()];

@@ -19,6 +19,8 @@ import settle.sim.hydraulics.BranchFlow;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.room.HouseFabric;
+import settle.sim.room.HouseNetwork;
+import settle.sim.room.SteadyResponse;
 import settle.sim.source.Boiler;
 import settle.sim.source.BoilerStepper;
 import settle.sim.source.Buffer;
@@ -40,7 +42,7 @@ public final class HouseModel {
 
   final House house;
   final Arrangement arrangement;
-  final HouseFabric fabric;
+  final SteadyResponse atRest;
 
   /** Room of each branch. */
   final int[] branchRoom;
@@ -50,6 +52,11 @@ public final class HouseModel {
 
   /** Heat input by which pipes heat each room; -1 where none lie. */
   final int[] pipeHeatInput;
+
+  private final HouseNetwork network;
+
+  /** Prepared when a run first asks for it: questions at rest need none. */
+  private HouseFabric fabric;
 
   /** Share of a pipe's heat given by radiation [-]; common practice, no source. */
   private static final double PIPE_RADIATION = 0.5;
@@ -68,14 +75,14 @@ public final class HouseModel {
     List<Branch> branches = arrangement.branches();
     branchRoom = new int[branches.size()];
     radiantFraction = new double[branches.size()];
-    List<HouseFabric.HeatInput> heats = new ArrayList<>();
+    List<HouseNetwork.HeatInput> heats = new ArrayList<>();
     for (int b = 0; b < branches.size(); b++) {
       Emitter emitter = branches.get(b).emitter();
       branchRoom[b] = house.roomIndex(branches.get(b).room());
       radiantFraction[b] = emitter.radiantFraction();
       double back = emitter.fixedTo() == null ? 0 : emitter.backFraction();
       heats.add(
-          new HouseFabric.HeatInput(
+          new HouseNetwork.HeatInput(
               branchRoom[b], emitter.radiantFraction(), back, emitter.fixedTo()));
     }
     pipeHeatInput = new int[house.rooms().size()];
@@ -83,11 +90,12 @@ public final class HouseModel {
       pipeHeatInput[r] = -1;
       if (pipesHeat(house.rooms().get(r).name())) {
         pipeHeatInput[r] = heats.size();
-        heats.add(new HouseFabric.HeatInput(r, PIPE_RADIATION, 0, null));
+        heats.add(new HouseNetwork.HeatInput(r, PIPE_RADIATION, 0, null));
       }
     }
-    fabric =
-        HouseFabric.of(house.rooms(), house.partitions(), house.airExchanges(), heats, refinement);
+    network =
+        HouseNetwork.of(house.rooms(), house.partitions(), house.airExchanges(), heats, refinement);
+    atRest = new SteadyResponse(network);
   }
 
   /**
@@ -113,7 +121,16 @@ public final class HouseModel {
     branchRoom = given.branchRoom;
     radiantFraction = given.radiantFraction;
     pipeHeatInput = given.pipeHeatInput;
-    fabric = given.fabric;
+    network = given.network;
+    atRest = given.atRest;
+  }
+
+  /** The fabric as a run steps it. */
+  synchronized HouseFabric fabric() {
+    if (fabric == null) {
+      fabric = new HouseFabric(network);
+    }
+    return fabric;
   }
 
   /** Rooms that have an emitter, ascending; a new array. */
@@ -146,7 +163,7 @@ public final class HouseModel {
 
   /** Number of states a run carries: parcels in emitters and pipes counted as one each. */
   public int states() {
-    int sum = fabric.states();
+    int sum = network.states();
     for (Branch branch : arrangement.branches()) {
       sum += branch.emitter() instanceof PanelEmitter panel ? panel.cells() : 1;
       sum += 2;

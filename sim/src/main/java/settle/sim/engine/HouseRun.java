@@ -123,7 +123,7 @@ public final class HouseRun {
     rooms = house.rooms().size();
     branches = model.branchRoom.length;
     double start = settings.startTemperature();
-    roomStepper = new RoomStepper(model.fabric, start);
+    roomStepper = new RoomStepper(model.fabric(), start);
     circuit = new WaterCircuit(model, start);
     valves = model.valveStepper(start);
     source = model.sourceStepper(start);

@@ -78,7 +78,7 @@ public final class SettledHouse {
     this.model = model;
     House house = model.house;
     Distribution distribution = house.distribution();
-    rooms = new SteadyRooms(model.fabric, outdoor, convective, radiant);
+    rooms = new SteadyRooms(model.atRest, outdoor, convective, radiant);
     emitters = model.emitterSteppers(20);
     flows = model.branchFlows();
     network = model.networkFlow();

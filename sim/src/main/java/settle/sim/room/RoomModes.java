@@ -32,24 +32,6 @@ final class RoomModes {
   static final int STAR = 1;
   static final int FIRST_LINK = 2;
 
-  /**
-   * A heat input spread over the room.
-   *
-   * @param convective share to the air [-]
-   * @param radiant share to the star [-]
-   * @param back share into a face [-]
-   * @param face the node of that face; ignored where {@code back} is 0
-   */
-  record Spread(double convective, double radiant, double back, int face) {}
-
-  /**
-   * A link to another room.
-   *
-   * @param node where it ends here
-   * @param sign -1 where positive flow leaves this room, +1 where it enters
-   */
-  record LinkEnd(int node, double sign) {}
-
   final int modes;
   final int inputs;
   final int outputs;
@@ -82,19 +64,19 @@ final class RoomModes {
   /** Modes of a room at 1 °C throughout. */
   final double[] uniform;
 
-  RoomModes(RoomNetwork network, List<Spread> heats, List<LinkEnd> links) {
+  RoomModes(RoomNetwork network) {
+    List<RoomNetwork.LinkEnd> links = network.links();
     int n = network.nodes();
     int[] massive = select(network, true);
     int[] massless = select(network, false);
     modes = massive.length;
-    inputs = FIRST_HEAT + heats.size() + links.size();
+    inputs = network.inputs();
     outputs = FIRST_LINK + links.size();
 
-    double[][] source = nodeInputs(network, heats, links, n);
     RealMatrix k = new Array2DRowRealMatrix(network.balance(), false);
     RealMatrix kzz = k.getSubMatrix(massless, massless);
     RealMatrix kzc = k.getSubMatrix(massless, massive);
-    RealMatrix s = new Array2DRowRealMatrix(source, false);
+    RealMatrix s = new Array2DRowRealMatrix(network.sources(), false);
     int[] allInputs = range(inputs);
     RealMatrix sz = s.getSubMatrix(massless, allInputs);
     RealMatrix sc = s.getSubMatrix(massive, allInputs);
@@ -192,30 +174,6 @@ final class RoomModes {
     for (int u = 0; u < lossDirect.length; u++) {
       lossDirect[u] += g * fromInputs[u];
     }
-  }
-
-  /** Heat entering each node per unit of each input. */
-  private double[][] nodeInputs(
-      RoomNetwork network, List<Spread> heats, List<LinkEnd> links, int n) {
-    double[][] s = new double[n][inputs];
-    for (int i = 0; i < n; i++) {
-      s[i][OUTDOOR] = network.outdoor(i);
-      s[i][HELD] = network.heldFlow(i);
-    }
-    s[RoomNetwork.AIR][CONVECTIVE] = 1;
-    s[RoomNetwork.STAR][RADIANT] = 1;
-    for (int h = 0; h < heats.size(); h++) {
-      Spread spread = heats.get(h);
-      s[RoomNetwork.AIR][FIRST_HEAT + h] += spread.convective();
-      s[RoomNetwork.STAR][FIRST_HEAT + h] += spread.radiant();
-      if (spread.back() > 0) {
-        s[spread.face()][FIRST_HEAT + h] += spread.back();
-      }
-    }
-    for (int l = 0; l < links.size(); l++) {
-      s[links.get(l).node()][FIRST_HEAT + heats.size() + l] += links.get(l).sign();
-    }
-    return s;
   }
 
   private static int[] select(RoomNetwork network, boolean massive) {

@@ -14,8 +14,8 @@ import settle.sim.fabric.Window;
  * One room as a network of nodes and conductances, before it is solved: air, radiant star, faces
  * and lumps. Faces and star hold no heat.
  *
- * <p>Links to other rooms (a partition cut in two, an open door) are not part of the network: they
- * enter as a heat flow at a node.
+ * <p>Links to other rooms (a partition cut in two, an open door) are no conductances of the
+ * network: they enter as a heat flow at a node.
  */
 final class RoomNetwork {
 
@@ -25,6 +25,24 @@ final class RoomNetwork {
   /** Node of the radiant star. */
   static final int STAR = 1;
 
+  /**
+   * A heat input spread over the room.
+   *
+   * @param convective share to the air [-]
+   * @param radiant share to the star [-]
+   * @param back share into a face [-]
+   * @param face the node of that face; ignored where {@code back} is 0
+   */
+  record Spread(double convective, double radiant, double back, int face) {}
+
+  /**
+   * A link to another room.
+   *
+   * @param node where it ends here
+   * @param sign -1 where positive flow leaves this room, +1 where it enters
+   */
+  record LinkEnd(int node, double sign) {}
+
   private final List<Double> capacity = new ArrayList<>();
   private final List<Double> outdoor = new ArrayList<>();
   private final List<Double> heldConductance = new ArrayList<>();
@@ -32,6 +50,8 @@ final class RoomNetwork {
   private final List<int[]> ends = new ArrayList<>();
   private final List<Double> conductance = new ArrayList<>();
   private final Map<String, Integer> faces = new HashMap<>();
+  private final List<Spread> heats = new ArrayList<>();
+  private final List<LinkEnd> links = new ArrayList<>();
 
   /**
    * @param room the room
@@ -120,8 +140,48 @@ final class RoomNetwork {
     conductance.add(g);
   }
 
+  /** Declares a heat input; returns its position among them. */
+  int addHeat(Spread spread) {
+    heats.add(spread);
+    return heats.size() - 1;
+  }
+
+  /** Declares a link; returns its position among them. */
+  int addLink(LinkEnd end) {
+    links.add(end);
+    return links.size() - 1;
+  }
+
+  /** Heat inputs in the order declared. */
+  List<Spread> heats() {
+    return heats;
+  }
+
+  /** Links in the order declared. */
+  List<LinkEnd> links() {
+    return links;
+  }
+
   int nodes() {
     return capacity.size();
+  }
+
+  /** Number of nodes that hold heat. */
+  int lumps() {
+    int sum = 0;
+    for (double c : capacity) {
+      sum += c > 0 ? 1 : 0;
+    }
+    return sum;
+  }
+
+  /** Whether heat can leave but by links. */
+  boolean isOpen() {
+    double sum = 0;
+    for (int i = 0; i < nodes(); i++) {
+      sum += outdoor(i) + heldConductance(i);
+    }
+    return sum > 0;
   }
 
   /** Heat capacity of a node [J/K]. */
@@ -174,5 +234,33 @@ final class RoomNetwork {
       k[i][i] += outdoor(i) + heldConductance(i);
     }
     return k;
+  }
+
+  /** Number of inputs u of {@link RoomModes}. */
+  int inputs() {
+    return RoomModes.FIRST_HEAT + heats.size() + links.size();
+  }
+
+  /** Heat entering each node per unit of each input u of {@link RoomModes}: [node][input]. */
+  double[][] sources() {
+    double[][] s = new double[nodes()][inputs()];
+    for (int i = 0; i < s.length; i++) {
+      s[i][RoomModes.OUTDOOR] = outdoor(i);
+      s[i][RoomModes.HELD] = heldFlow(i);
+    }
+    s[AIR][RoomModes.CONVECTIVE] = 1;
+    s[STAR][RoomModes.RADIANT] = 1;
+    for (int h = 0; h < heats.size(); h++) {
+      Spread spread = heats.get(h);
+      s[AIR][RoomModes.FIRST_HEAT + h] += spread.convective();
+      s[STAR][RoomModes.FIRST_HEAT + h] += spread.radiant();
+      if (spread.back() > 0) {
+        s[spread.face()][RoomModes.FIRST_HEAT + h] += spread.back();
+      }
+    }
+    for (int l = 0; l < links.size(); l++) {
+      s[links.get(l).node()][RoomModes.FIRST_HEAT + heats.size() + l] += links.get(l).sign();
+    }
+    return s;
   }
 }

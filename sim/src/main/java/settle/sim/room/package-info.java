@@ -8,9 +8,10 @@
  *   operative  T_op = (T_a + T_star)/2
  * </pre>
  *
- * <p>{@link settle.sim.room.HouseFabric} cuts the fabric into lumps, takes each room into its modes
- * and cuts what joins two rooms into links, so that no matrix spans the house; {@link
- * settle.sim.room.RoomStepper} advances the modes exactly over steps of any length; {@link
- * settle.sim.room.SteadyRooms} finds where all come to rest.
+ * <p>{@link settle.sim.room.HouseNetwork} cuts the fabric into lumps and what joins two rooms into
+ * links, so that no matrix spans the house. {@link settle.sim.room.HouseFabric} takes each room
+ * into its modes and {@link settle.sim.room.RoomStepper} advances them exactly over steps of any
+ * length; {@link settle.sim.room.SteadyRooms} finds where all come to rest, from the networks
+ * themselves.
  */
 package settle.sim.room;

@@ -9,8 +9,10 @@ import settle.sim.fabric.Layer;
 import settle.sim.fabric.Surface;
 import settle.sim.fabric.Window;
 import settle.sim.room.HouseFabric;
+import settle.sim.room.HouseNetwork;
 import settle.sim.room.Room;
 import settle.sim.room.RoomStepper;
+import settle.sim.room.SteadyResponse;
 import settle.sim.room.SteadyRooms;
 
 /**
@@ -64,21 +66,21 @@ record TestRooms(Room room, double radiant) {
     return of(1000, 1e6, 0, List.of(wall), List.of());
   }
 
-  private HouseFabric fabric() {
-    return HouseFabric.of(
+  private HouseNetwork network() {
+    return HouseNetwork.of(
         List.of(room),
         List.of(),
         List.of(),
-        List.of(new HouseFabric.HeatInput(0, radiant, 0, null)),
+        List.of(new HouseNetwork.HeatInput(0, radiant, 0, null)),
         1);
   }
 
   RoomStepper stepper(double start) {
-    return new RoomStepper(fabric(), start);
+    return new RoomStepper(new HouseFabric(network()), start);
   }
 
   SteadyRooms atRest(double outdoor) {
-    return new SteadyRooms(fabric(), outdoor, new double[1], new double[1]);
+    return new SteadyRooms(new SteadyResponse(network()), outdoor, new double[1], new double[1]);
   }
 
   /** Advances by so much time in equal steps with outdoor temperature and heat held. */
