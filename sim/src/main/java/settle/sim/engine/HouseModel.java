@@ -246,7 +246,7 @@ public final class HouseModel {
   }
 
   /** Water in circulation; what the source holds is reckoned from its heat capacity [m³]. */
-  double waterVolume() {
+  public double waterVolume() {
     WaterProperties water = house.water();
     double sum = house.buffer().map(Buffer::volume).orElse(0.0);
     for (Branch branch : arrangement.branches()) {

@@ -32,6 +32,33 @@ public record Defrost(
     Range.notNegative("electricity of a defrost", electricity, "W");
   }
 
+  /**
+   * Mean heat over running and defrosting, (P t - Q d)/(t + d) [W].
+   *
+   * @param power P while running [W]
+   */
+  public double meanHeat(double power) {
+    return (power * runningTime - heatTaken * duration) / (runningTime + duration);
+  }
+
+  /**
+   * Power while running that comes to a mean heat: {@link #meanHeat} turned round [W].
+   *
+   * @param mean over running and defrosting [W]
+   */
+  public double powerFor(double mean) {
+    return (mean * (runningTime + duration) + heatTaken * duration) / runningTime;
+  }
+
+  /**
+   * Mean electricity over running and defrosting [W].
+   *
+   * @param input while running [W]
+   */
+  public double meanInput(double input) {
+    return (input * runningTime + electricity * duration) / (runningTime + duration);
+  }
+
   /** Whether ice forms at an outdoor temperature [°C]. */
   public boolean icesAt(double outdoor) {
     return outdoor >= lowestOutdoor && outdoor <= highestOutdoor;

@@ -53,7 +53,7 @@ public enum EuropeanSeason {
    *
    * <p>so that the coldest bin is the house's design weather and the season ends where it did.
    * Moving all bins by one shift would leave a mild house with hardly any season: by 7 K, from -10
-   * to -3 °C, it takes away more than a quarter of the hours and two thirds of the degree-hours.
+   * to -3 °C, it takes away more than a quarter of the hours and three fifths of the degree-hours.
    *
    * @param design outdoor design temperature of the house, below 16 [°C]
    */

@@ -3,6 +3,8 @@ package settle.sim.study;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
 
 /**
  * What an arrangement takes over a heating season, by the bin method of EN 14825: the house at rest
@@ -18,6 +20,23 @@ import java.util.OptionalDouble;
  *     the coldest none does
  */
 public record Season(ClimateBins climate, Year asControlled, Optional<Year> leastFlow) {
+
+  /**
+   * Works it out.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @param climate the season
+   */
+  public static Season of(House house, Arrangement arrangement, ClimateBins climate) {
+    SeasonAtRest rest = new SeasonAtRest(house, arrangement, climate);
+    return new Season(climate, rest.asControlled(), rest.leastFlow());
+  }
+
+  /** The same for the average season of EN 14825, fitted to the house's design temperature. */
+  public static Season of(House house, Arrangement arrangement) {
+    return of(house, arrangement, EuropeanSeason.AVERAGE.fittedTo(house.designOutdoor()));
+  }
 
   /**
    * A season's sums.

@@ -1,0 +1,181 @@
+package settle.sim.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
+import settle.sim.control.Thermostat;
+import settle.sim.engine.SettledHouse;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.house.Tariffs;
+import settle.sim.source.Boiler;
+import settle.sim.source.Buffer;
+import settle.sim.source.HeatPump;
+import settle.sim.source.IdealSource;
+import settle.sim.source.Source;
+
+/**
+ * Settles the house in every bin and adds up what its source takes. The house is settled on a
+ * source of any power, so that what the source lacks shows as such and not as cold rooms.
+ */
+final class SeasonAtRest {
+
+  /** Outdoor temperatures at which the least flow temperature is sought; straight in between. */
+  private static final int NODES = 8;
+
+  private static final double JOULES_PER_WATT_HOUR = 3600;
+  private static final double JOULES_PER_KWH = 3.6e6;
+
+  private final House house;
+  private final Source source;
+  private final Holding holding;
+  private final ClimateBins climate;
+  private final double highestFlow;
+
+  SeasonAtRest(House house, Arrangement arrangement, ClimateBins climate) {
+    this.house = house;
+    this.climate = climate;
+    source = house.source();
+    Source unlimited =
+        new IdealSource(source.name(), source.flowSetPoint(), Double.POSITIVE_INFINITY);
+    holding = new Holding(house.withSource(unlimited), arrangement);
+    highestFlow = source instanceof HeatPump pump ? pump.highestFlow() : Double.POSITIVE_INFINITY;
+  }
+
+  Season.Year asControlled() {
+    return year(this::controlled);
+  }
+
+  /** As the controls have it, in one bin. */
+  private Drawn controlled(double outdoor) {
+    SettledHouse settled = holding.settled(outdoor).asControlled();
+    if (settled.flowTemperature() > highestFlow) {
+      settled.at(highestFlow);
+    }
+    Drawn mean = drawn(settled);
+    if (house.control().thermostat() instanceof Thermostat.None) {
+      return mean;
+    }
+    // The thermostat lets it run and rest: mean heat, but water as hot as while it runs.
+    Drawn running = drawn(settled.at(Math.min(holding.asked(outdoor), highestFlow)));
+    return new Drawn(mean.load(), running.flow(), running.returning());
+  }
+
+  Optional<Season.Year> leastFlow() {
+    double[] at = new double[NODES];
+    double[] need = new double[NODES];
+    double coldest = climate.outdoor()[0];
+    double mildest = climate.outdoor()[climate.outdoor().length - 1];
+    if (coldest == mildest) {
+      mildest = coldest + 1;
+    }
+    for (int i = 0; i < NODES; i++) {
+      at[i] = coldest + (mildest - coldest) * i / (NODES - 1);
+      OptionalDouble flow = holding.leastFlow(at[i]);
+      if (flow.isEmpty()) {
+        return Optional.empty();
+      }
+      need[i] = flow.getAsDouble();
+    }
+    UnivariateFunction needed = new LinearInterpolator().interpolate(at, need);
+    return Optional.of(
+        year(
+            outdoor -> {
+              double within = Math.min(Math.max(outdoor, at[0]), at[NODES - 1]);
+              double flow = Math.min(needed.value(within), highestFlow);
+              return drawn(holding.settled(outdoor).at(flow));
+            }));
+  }
+
+  /** What the water takes at rest, and how warm it is while the source runs. */
+  private record Drawn(double load, double flow, double returning) {}
+
+  /** The house in one bin. */
+  private interface AtRest {
+    Drawn in(double outdoor);
+  }
+
+  private Drawn drawn(SettledHouse settled) {
+    double flow = settled.flowTemperature();
+    double returning = settled.returnTemperature();
+    Optional<Buffer> parallel =
+        house.buffer().filter(b -> b.placement() == Buffer.Placement.PARALLEL);
+    if (parallel.isPresent() && parallel.get().sourceFlow() > settled.totalFlow()) {
+      // What its own pump moves beyond what the mains take comes back as warm as it went.
+      double capacityFlow = parallel.get().sourceFlow() * house.water().specificHeat();
+      returning = flow - settled.sourceHeat() / capacityFlow;
+    }
+    return new Drawn(Math.max(settled.sourceHeat(), 0), flow, returning);
+  }
+
+  private Season.Year year(AtRest house) {
+    List<Season.Bin> bins = new ArrayList<>();
+    double heat = 0;
+    double backup = 0;
+    double unmet = 0;
+    double input = 0;
+    double condensing = 0;
+    double below = 0;
+    for (int i = 0; i < climate.outdoor().length; i++) {
+      double outdoor = climate.outdoor()[i];
+      double hours = climate.hours()[i];
+      Drawn drawn = house.in(outdoor);
+      Delivery delivery =
+          Delivery.of(source, outdoor, drawn.load(), drawn.flow(), drawn.returning());
+      Season.Bin bin =
+          new Season.Bin(
+              outdoor,
+              hours,
+              drawn.load(),
+              drawn.flow(),
+              drawn.returning(),
+              delivery.capacity(),
+              delivery.least(),
+              delivery.input());
+      bins.add(bin);
+      heat += hours * drawn.load();
+      backup += hours * delivery.backup();
+      unmet += hours * delivery.unmet();
+      input += hours * delivery.input().orElse(0);
+      condensing += condenses(drawn.returning()) ? hours * drawn.load() : 0;
+      below += bin.belowMinimum() ? hours : 0;
+    }
+    return new Season.Year(
+        heat * JOULES_PER_WATT_HOUR,
+        backup * JOULES_PER_WATT_HOUR,
+        unmet * JOULES_PER_WATT_HOUR,
+        consumption(heat - unmet, input),
+        source instanceof Boiler && heat > 0
+            ? OptionalDouble.of(condensing / heat)
+            : OptionalDouble.empty(),
+        below,
+        bins);
+  }
+
+  private boolean condenses(double returning) {
+    return source instanceof Boiler boiler && returning < boiler.efficiency().dewPoint();
+  }
+
+  /**
+   * @param heat made [Wh]
+   * @param input [Wh]
+   */
+  private Optional<Season.Consumption> consumption(double heat, double input) {
+    if (source instanceof IdealSource || !(input > 0)) {
+      return Optional.empty();
+    }
+    Tariffs tariffs = house.aims().tariffs();
+    boolean gas = source instanceof Boiler;
+    double joules = input * JOULES_PER_WATT_HOUR;
+    double kwh = joules / JOULES_PER_KWH;
+    return Optional.of(
+        new Season.Consumption(
+            joules,
+            heat / input,
+            kwh * (gas ? tariffs.gasPrice() : tariffs.electricityPrice()),
+            kwh * (gas ? tariffs.gasCarbon() : tariffs.electricityCarbon())));
+  }
+}
