@@ -43,6 +43,9 @@ public final class SettledHouse {
   /** Sweeps after which pressures move half way only, should valves and network go to and fro. */
   private static final int PATIENCE = 30;
 
+  /** Agreement asked of the water at a head: it moves the head by a fortieth of that [K]. */
+  private static final double INLET_AGREEMENT = 0.01;
+
   /** A step so long that an emitter has forgotten where it began [s]. */
   private static final double FOREVER = 1e8;
 
@@ -57,6 +60,7 @@ public final class SettledHouse {
   private final double[] massFlow;
   private final double[] arriving;
   private final double[] returning;
+  private final double[] roomAir;
   private final int[] branchNode;
   private final int[] parent;
   private final int bypassNode;
@@ -95,6 +99,7 @@ public final class SettledHouse {
     int mains = distribution.mains().size();
     arriving = new double[mains + 1];
     returning = new double[mains + 1];
+    roomAir = new double[house.rooms().size()];
     parent = new int[mains + 1];
     for (int i = 0; i < mains; i++) {
       parent[i + 1] = distribution.mainIndex(distribution.mains().get(i).fedFrom()) + 1;
@@ -228,6 +233,9 @@ public final class SettledHouse {
 
   /** Temperatures of the water that arrives at the end of each pair of mains. */
   private void outwards(double flow) {
+    for (int r = 0; r < roomAir.length; r++) {
+      roomAir[r] = air(r);
+    }
     arriving[0] = flow;
     for (int i = 0; i + 1 < arriving.length; i++) {
       arriving[i + 1] = passMain(i, arriving[parent[i + 1]]);
@@ -237,7 +245,7 @@ public final class SettledHouse {
   private double passMain(int i, double entering) {
     Main main = model.house.distribution().mains().get(i);
     double around =
-        main.room() == null ? main.surroundings() : air(model.house.roomIndex(main.room()));
+        main.room() == null ? main.surroundings() : roomAir[model.house.roomIndex(main.room())];
     return cooled(main.pipe(), network.mainFlow(i), entering, around);
   }
 
@@ -256,6 +264,10 @@ public final class SettledHouse {
   /** Heat of all pipes, given to their rooms; returns the heat taken from the source [W]. */
   private double pipes() {
     House house = model.house;
+    // Seen before the pipes' heats are taken out to be found anew.
+    for (int r = 0; r < roomAir.length; r++) {
+      roomAir[r] = air(r);
+    }
     for (int input : model.pipeHeatInput) {
       if (input >= 0) {
         heat[input] = 0;
@@ -267,7 +279,7 @@ public final class SettledHouse {
     for (int b = 0; b < emitters.length; b++) {
       Pipe pipe = model.arrangement.branches().get(b).pipe();
       double m = massFlow[b];
-      double around = air(model.branchRoom[b]);
+      double around = roomAir[model.branchRoom[b]];
       double entering = arriving[branchNode[b]];
       double inlet = cooled(pipe, m, entering, around);
       double outlet = m > 0 ? inlet - heat[b] / (m * capacityPerFlow) : around;
@@ -325,15 +337,47 @@ public final class SettledHouse {
     return found;
   }
 
-  private double emission(int b, double water) {
+  /**
+   * Temperature of the water at a branch's valve, which its head feels: what the branch pipe leaves
+   * of the heat, at the flow that the head then lets through. The hotter, the less it lets through
+   * and the cooler it arrives, so there is one such temperature.
+   */
+  private double inlet(int b, double water, double air, double star) {
+    Pipe pipe = model.arrangement.branches().get(b).pipe();
+    double first = through(b, water, water, air, star);
+    if (!pipe.delays()) {
+      return first;
+    }
+    double second = through(b, first, water, air, star);
+    if (Math.abs(second - first) < INLET_AGREEMENT) {
+      return second;
+    }
+    double low = Math.min(water, air);
+    double high = Math.max(water, air);
+    UnivariateFunction excess = felt -> through(b, felt, water, air, star) - felt;
+    double found =
+        excess.value(low) <= 0
+            ? low
+            : excess.value(high) >= 0
+                ? high
+                : new BrentSolver(INLET_AGREEMENT / 10).solve(100, excess, low, high);
+    return through(b, found, water, air, star);
+  }
+
+  /** What arrives at a valve whose head feels water of one temperature; sets opening and flow. */
+  private double through(int b, double felt, double water, double air, double star) {
     Branch branch = model.arrangement.branches().get(b);
+    kv[b] = steadyKv(branch.valve(), flows[b], air, star, felt, pressure[b]);
+    massFlow[b] = flows[b].solve(kv[b], pressure[b]);
+    return cooled(branch.pipe(), massFlow[b], water, air);
+  }
+
+  private double emission(int b, double water) {
     int r = model.branchRoom[b];
     double air = rooms.air(r, heat);
     double star = rooms.star(r, heat);
     double f = model.radiantFraction[b];
-    kv[b] = steadyKv(branch.valve(), flows[b], air, star, water, pressure[b]);
-    massFlow[b] = flows[b].solve(kv[b], pressure[b]);
-    double inlet = cooled(branch.pipe(), massFlow[b], water, air);
+    double inlet = inlet(b, water, air, star);
     double capacityFlow = massFlow[b] * capacityPerFlow;
     double reference = f * star + (1 - f) * air;
     emitters[b].attempt(FOREVER, capacityFlow, inlet, reference);
