@@ -32,11 +32,21 @@ public final class DesignFlows {
    * @param model the prepared house
    */
   public DesignFlows(HouseModel model) {
+    this(model, model.house.designOutdoor());
+  }
+
+  /**
+   * The same for other weather than design weather.
+   *
+   * @param model the prepared house
+   * @param outdoor outdoor temperature [°C]
+   */
+  public DesignFlows(HouseModel model, double outdoor) {
     House house = model.house;
     List<Branch> branches = model.arrangement.branches();
     int rooms = house.rooms().size();
     double[] none = new double[rooms];
-    SteadyRooms steady = new SteadyRooms(model.atRest, house.designOutdoor(), none, none);
+    SteadyRooms steady = new SteadyRooms(model.atRest, outdoor, none, none);
     load = loads(model, steady);
     heat = new double[branches.size()];
     flow = new double[branches.size()];

@@ -1,9 +1,13 @@
 package settle.sim.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import settle.sim.engine.DesignFlows;
+import settle.sim.engine.FullOutput;
 import settle.sim.house.Arrangement;
+import settle.sim.house.House;
 
 /**
  * Whether an arrangement keeps a house warm, why, and what would help.
@@ -43,6 +47,95 @@ public record Verdict(
     comfort = List.copyOf(comfort);
     remedies = List.copyOf(remedies);
     demand = List.copyOf(demand);
+  }
+
+  /** How much colder than design weather need and delivery are compared [K]. */
+  private static final double COLDER = 10;
+
+  /** Up to which outdoor temperature [°C]. */
+  private static final double MILDEST = 16;
+
+  private static final int POINTS = 13;
+
+  /**
+   * Asks everything.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   */
+  public static Verdict of(House house, Arrangement arrangement) {
+    Holding holding = new Holding(house, arrangement);
+    List<Holding.RoomAnswer> rooms = holding.rooms();
+    double design = house.designOutdoor();
+    return new Verdict(
+        arrangement,
+        rooms,
+        governing(rooms),
+        holding.asked(design),
+        holding.leastFlow(design),
+        LeastCurve.of(holding, design),
+        WarmUps.of(house, arrangement),
+        Optional.empty(),
+        Optional.empty(),
+        Season.of(house, arrangement),
+        List.of(),
+        Remedies.of(house, arrangement, holding, rooms),
+        demand(house, holding));
+  }
+
+  /** The room that no flow temperature holds, or else the one that needs the highest. */
+  private static int governing(List<Holding.RoomAnswer> rooms) {
+    int governing = 0;
+    for (int i = 1; i < rooms.size(); i++) {
+      if (needed(rooms.get(i)) > needed(rooms.get(governing))) {
+        governing = i;
+      }
+    }
+    return governing;
+  }
+
+  private static double needed(Holding.RoomAnswer room) {
+    return room.leastFlow().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private static List<Demand> demand(House house, Holding holding) {
+    double coldest = house.designOutdoor() - COLDER;
+    List<Demand> demand = new ArrayList<>();
+    for (int i = 0; i < POINTS; i++) {
+      double outdoor = coldest + (MILDEST - coldest) * i / (POINTS - 1);
+      double flow = holding.asked(outdoor);
+      DesignFlows needs = new DesignFlows(holding.model(), outdoor);
+      FullOutput full = new FullOutput(holding.model(), flow);
+      double need = 0;
+      double delivery = 0;
+      for (int r : holding.model().heatedRooms()) {
+        need += Math.max(needs.load(r), 0);
+        delivery += full.of(r);
+      }
+      double source = house.source().maximumPower(outdoor, flow);
+      demand.add(new Demand(outdoor, need, Math.min(delivery, source)));
+    }
+    return demand;
+  }
+
+  /** Whether every room is held in design weather. */
+  public boolean keepsUp() {
+    return rooms.stream().allMatch(Holding.RoomAnswer::holds);
+  }
+
+  /**
+   * Lowest outdoor temperature down to which every room is held [°C]; empty if some room is not
+   * even in mild weather.
+   */
+  public OptionalDouble holdingOutdoor() {
+    double highest = Holding.COLDEST;
+    for (Holding.RoomAnswer room : rooms) {
+      if (room.holdingOutdoor().isEmpty()) {
+        return OptionalDouble.empty();
+      }
+      highest = Math.max(highest, room.holdingOutdoor().getAsDouble());
+    }
+    return OptionalDouble.of(highest);
   }
 
   /**
