@@ -2,6 +2,7 @@ package settle.cli.output;
 
 import java.util.ArrayList;
 import java.util.List;
+import settle.plots.words.Gathered;
 import settle.sim.house.House;
 import settle.sim.result.RunResult;
 import settle.sim.study.ErrorEstimate;
@@ -37,13 +38,16 @@ public record Outcome(
   }
 
   /**
-   * Everything the reader should know, the scenario's doubts first; a run's are headed by its
-   * arrangement.
+   * Everything the reader should know, the scenario's doubts first; a run's and its balance's are
+   * headed by its arrangement.
    */
   public List<String> warnings() {
     List<String> all = new ArrayList<>(scenarioWarnings);
     for (RunResult run : runs) {
       for (String warning : run.warnings()) {
+        all.add(run.arrangement().name() + ": " + warning);
+      }
+      for (String warning : Gathered.of(run.balance().warnings())) {
         all.add(run.arrangement().name() + ": " + warning);
       }
     }

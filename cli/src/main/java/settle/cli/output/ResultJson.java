@@ -154,6 +154,11 @@ public final class ResultJson {
       json.writeEndObject();
     }
     json.writeEndArray();
+    json.writeArrayFieldStart("warnings");
+    for (String warning : balance.warnings()) {
+      json.writeString(warning);
+    }
+    json.writeEndArray();
     json.writeEndObject();
   }
 

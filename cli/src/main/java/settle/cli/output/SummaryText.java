@@ -7,14 +7,13 @@ import settle.plots.words.Comparison;
 import settle.plots.words.Quantities;
 import settle.plots.words.Verdict;
 import settle.sim.house.House;
-import settle.sim.result.PlantFigures;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
 import settle.sim.study.ErrorEstimate;
 
 /**
- * The result in words and two tables: what each arrangement does, which settles better, the
- * figures, what to beware of.
+ * The result in words and tables: what each arrangement does, which settles better, the figures,
+ * what to beware of.
  */
 public final class SummaryText {
 
@@ -85,7 +84,7 @@ public final class SummaryText {
     comparison.paragraph().ifPresent(this::separateParagraph);
     comparison.fairPairNote().ifPresent(this::separateParagraph);
     text.append('\n').append(rooms());
-    text.append('\n').append(plants());
+    plant(new PlantTables(house, outcome.runs()));
     if (!outcome.errors().isEmpty()) {
       text.append('\n').append(errors());
     }
@@ -96,6 +95,19 @@ public final class SummaryText {
     }
     separateParagraph(Cautions.brief());
     return text.toString();
+  }
+
+  private void plant(PlantTables tables) {
+    text.append('\n').append(tables.plants());
+    tables.cycling().ifPresent(t -> text.append('\n').append(t));
+    tables.water().forEach(this::paragraph);
+    tables
+        .balance()
+        .ifPresent(
+            t -> {
+              text.append('\n').append(t);
+              paragraph(tables.heads());
+            });
   }
 
   private String rooms() {
@@ -146,37 +158,6 @@ public final class SummaryText {
     return room.warmUp().isPresent()
         ? Quantities.number(room.warmUp().getAsDouble() / Units.SECONDS_PER_MINUTE, 0)
         : "never";
-  }
-
-  private String plants() {
-    TextTable table = new TextTable(1);
-    table.head(
-        "Source and water",
-        "Flow",
-        "Return",
-        "Peak return",
-        "Condensing",
-        "Starts",
-        "Heat",
-        "Input",
-        "Seasonal factor",
-        "Balance error");
-    table.head("", "°C", "°C", "°C", "%", "1/h", "kWh", "kWh", "-", "-");
-    for (RunResult run : outcome.runs()) {
-      PlantFigures plant = run.plant();
-      table.row(
-          run.arrangement().name(),
-          Quantities.number(plant.flowMean(), 1),
-          Quantities.number(plant.returnMean(), 1),
-          Quantities.number(plant.returnPeak(), 1),
-          Quantities.number(100 * plant.condensingShare().orElse(Double.NaN), 0),
-          Quantities.number(plant.cycling().startsPerHour(), 1),
-          Quantities.kilowattHours(plant.sourceHeat()),
-          Quantities.kilowattHours(plant.input()),
-          Quantities.number(plant.seasonalFactor().orElse(Double.NaN), 2),
-          String.format(Locale.ROOT, "%.0e", run.ledger().error()));
-    }
-    return table.text();
   }
 
   private String errors() {

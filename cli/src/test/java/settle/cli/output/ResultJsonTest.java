@@ -68,7 +68,8 @@ class ResultJsonTest {
                     "lockshieldKv" : 0.44,
                     "velocityMPerS" : 0.25,
                     "authority" : 0.125
-                  } ]
+                  } ],
+                  "warnings" : [ "authority is low" ]
                 },
                 "energyBalanceError" : 0.0
               }, {
@@ -109,7 +110,7 @@ class ResultJsonTest {
                 "balance" : null,
                 "energyBalanceError" : 0.0
               } ],
-              "warnings" : [ "U-value 9 W/m²K of 'wall' is unusually high", "radiators: the valve hunts" ]
+              "warnings" : [ "U-value 9 W/m²K of 'wall' is unusually high", "skirting: authority is low", "radiators: the valve hunts" ]
             }
             """);
   }

@@ -23,7 +23,7 @@ final class BranchFlows {
   private static final int RIGHT = 30;
 
   /** Water that comes and goes more often than this on one panel is shown by its means. */
-  static final int MOST_CHANGES = 40;
+  static final int MOST_CHANGES = 24;
 
   private final Comparison comparison;
   private final TimeWindow window;
@@ -38,10 +38,11 @@ final class BranchFlows {
   private boolean canBeTold(RunResult result) {
     Trace trace = result.trace();
     return IntStream.range(0, trace.branches().size())
-        .allMatch(
-            b ->
-                Curve.changes(trace, trace.column(BranchColumn.MASS_FLOW, b), window)
-                    <= MOST_CHANGES);
+        .allMatch(b -> Curve.changes(trace, flowing(trace, b), window) <= MOST_CHANGES);
+  }
+
+  private static double[] flowing(Trace trace, int branch) {
+    return Curve.whileFlowing(trace, trace.column(BranchColumn.MASS_FLOW, branch));
   }
 
   /** The emitters a panel shows: the k-th of a room in every arrangement, -1 where it has none. */
@@ -53,9 +54,10 @@ final class BranchFlows {
     if (comparison.results().stream().anyMatch(r -> !r.balance().branches().isEmpty())) {
       legend.line("design flow", Look.line(HouseTheme.INK, HouseTheme.FINE_DASH));
     }
-    if (!everyStep) {
-      legend.note("means over " + Quantities.duration(window.readableInterval()));
-    }
+    legend.note(
+        everyStep
+            ? "while the pump runs"
+            : "while the pump runs, means over " + Quantities.duration(window.readableInterval()));
     List<Place> places = places();
     List<Panel> panels = panels();
     for (int i = 0; i < panels.size(); i++) {
@@ -127,7 +129,7 @@ final class BranchFlows {
 
   private Curve flow(RunResult result, int branch) {
     Trace trace = result.trace();
-    double[] flow = trace.column(BranchColumn.MASS_FLOW, branch);
+    double[] flow = flowing(trace, branch);
     double scale = comparison.house().water().litresPerHour(1);
     return everyStep
         ? Curve.ofMeans(trace, flow, window, 0, scale)
@@ -151,7 +153,7 @@ final class BranchFlows {
       int b = place.branches()[i];
       double design = b < 0 ? 0 : design(comparison.results().get(i), b);
       if (design > 0) {
-        flows.add(Quantities.number(design, 0));
+        flows.add(Quantities.number(design, design < 10 ? 1 : 0));
       }
     }
     return flows.isEmpty()

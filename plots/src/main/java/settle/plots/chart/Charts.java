@@ -9,9 +9,7 @@ import settle.plots.words.Focus;
 import settle.plots.words.Meanings;
 import settle.plots.words.PlantMeanings;
 import settle.plots.words.Quantities;
-import settle.sim.house.Distribution;
 import settle.sim.house.House;
-import settle.sim.hydraulics.ConstantPump;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.RoomFigures;
@@ -214,9 +212,14 @@ public final class Charts {
   }
 
   private String busiest(TimeWindow window) {
-    return window.isPartOf(first)
-        ? ", the busiest " + Quantities.duration(window.length()) + " of the run"
-        : "";
+    if (!window.isPartOf(first)) {
+      return "";
+    }
+    return ", the busiest "
+        + Quantities.duration(window.length())
+        + " of the run (day "
+        + ((int) (window.from() / 86_400) + 1)
+        + ")";
   }
 
   /** Only where water has more than one way to go. */
@@ -224,7 +227,7 @@ public final class Charts {
     if (comparison.results().stream().allMatch(r -> r.arrangement().branches().size() < 2)) {
       return;
     }
-    TimeWindow window = TimeWindow.oneDay(first);
+    TimeWindow window = TimeWindow.threeDays(first);
     String title = "Flow through each emitter" + part(window);
     charts.add(
         () ->
@@ -237,21 +240,14 @@ public final class Charts {
 
   /** Only where the pressure is not the same at every branch and all the time. */
   private void addPressure(List<Supplier<Chart>> charts) {
-    Distribution distribution = comparison.house().distribution();
-    if (distribution.mains().isEmpty()
-        && distribution.bypass().isEmpty()
-        && distribution.pump() instanceof ConstantPump) {
+    TimeWindow window = TimeWindow.threeDays(first);
+    Pressures pressures = new Pressures(comparison, window);
+    if (!pressures.worthDrawing()) {
       return;
     }
-    TimeWindow window = TimeWindow.oneDay(first);
     String title = "Pressure between flow and return" + part(window);
     charts.add(
-        () ->
-            new Chart(
-                "pressure",
-                title,
-                plantMeanings.ofPressure(),
-                new Pressures(comparison, window).draw(title)));
+        () -> new Chart("pressure", title, plantMeanings.ofPressure(), pressures.draw(title)));
   }
 
   /** A drawing per arrangement, where there is more to draw than one loop. */

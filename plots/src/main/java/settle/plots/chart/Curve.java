@@ -1,6 +1,7 @@
 package settle.plots.chart;
 
 import java.util.Arrays;
+import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
 
 /**
@@ -92,6 +93,16 @@ record Curve(double[] x, double[] y) {
     return i >= 0 ? i : Math.min(time.length - 1, -i - 1);
   }
 
+  /** Values while water flows; a gap while the pump rests, which would only draw a comb. */
+  static double[] whileFlowing(Trace trace, double[] values) {
+    double[] flow = trace.column(HouseColumn.MASS_FLOW);
+    double[] flowing = values.clone();
+    for (int i = 0; i < flowing.length; i++) {
+      flowing[i] = flow[i] > 0 ? values[i] : Double.NaN;
+    }
+    return flowing;
+  }
+
   /** How often values come from or go to nothing within a window: a comb has many teeth. */
   static int changes(Trace trace, double[] values, TimeWindow window) {
     double[] time = trace.time();
@@ -99,7 +110,7 @@ record Curve(double[] x, double[] y) {
     for (int i = 2; i < time.length; i++) {
       if (time[i] >= window.from()
           && time[i] <= window.to()
-          && (values[i] > 0) != (values[i - 1] > 0)) {
+          && ((values[i] == 0 && values[i - 1] > 0) || (values[i] > 0 && values[i - 1] == 0))) {
         changes++;
       }
     }

@@ -29,7 +29,7 @@ import settle.sim.source.Buffer;
 final class NetworkDrawing {
 
   /** Flow and return lie so far above and below the middle of their row [px]. */
-  private static final double OFFSET = 6;
+  private static final double OFFSET = 7;
 
   /** The same at the source, where pump and vessels need room [px]. */
   private static final double SOURCE_OFFSET = 24;
@@ -42,7 +42,7 @@ final class NetworkDrawing {
   private static final double VESSEL_X = FIGURES_X + FIGURES_WIDTH + 22;
   private static final double VALVE_BEFORE_EMITTER = 26;
   private static final double TEXT_GAP = 10;
-  private static final double MOST_NAME = 190;
+  private static final double MOST_NAME = 180;
 
   private static final TextStyle FIGURE = HouseTheme.LABEL.in(HouseTheme.INK);
 
@@ -78,9 +78,10 @@ final class NetworkDrawing {
   private double nameWidth() {
     double widest = Lettering.width("45.0/38.0 °C", FIGURE);
     for (int b = 0; b < branches().size(); b++) {
-      widest = Math.max(widest, Lettering.width(name(b), HouseTheme.NAME));
+      widest = Math.max(widest, Math.min(Lettering.width(name(b), HouseTheme.NAME), MOST_NAME));
+      widest = Math.max(widest, Lettering.width(given(b), FIGURE));
     }
-    return Math.min(widest, MOST_NAME) + 4;
+    return widest + 4;
   }
 
   private double mostFlow() {
@@ -233,7 +234,11 @@ final class NetworkDrawing {
     String name = house.distribution().mains().get(m).name();
     TextStyle heavy = HouseTheme.NAME.rimmed(HouseTheme.PAPER);
     TextStyle plain = FIGURE.rimmed(HouseTheme.PAPER);
-    g.text(cut(name, room, HouseTheme.NAME), x, node.y() - OFFSET - 9, heavy);
+    List<String> lines = wrapped(name, room, HouseTheme.NAME, 2);
+    for (int i = 0; i < lines.size(); i++) {
+      double base = node.y() - OFFSET - 9 - 17 * (lines.size() - 1 - i);
+      g.text(lines.get(i), x, base, heavy);
+    }
     double flow = main(MainColumn.MASS_FLOW, m);
     g.text(flow > 0 ? litres(flow) : "no flow", x, node.y() + OFFSET + 19, plain);
     if (flow > 0) {
@@ -276,13 +281,18 @@ final class NetworkDrawing {
     double words = x + NetworkSymbols.EMITTER + TEXT_GAP;
     g.text(cut(name(b), nameWidth, HouseTheme.NAME), words, y - 11, HouseTheme.NAME);
     double flow = branch(BranchColumn.MASS_FLOW, b);
-    double heat = branch(BranchColumn.HEAT, b);
     g.text(
         flow > 0 ? pair(branch(BranchColumn.INLET, b), branch(BranchColumn.RETURN, b)) : "no flow",
         words,
         y + 6,
         FIGURE);
-    g.text((flow > 0 ? litres(flow) + ", " : "") + Quantities.power(heat), words, y + 22, FIGURE);
+    g.text(given(b), words, y + 22, FIGURE);
+  }
+
+  /** Water through an emitter, and heat from it. */
+  private String given(int b) {
+    double flow = branch(BranchColumn.MASS_FLOW, b);
+    return (flow > 0 ? litres(flow) + ", " : "") + Quantities.power(branch(BranchColumn.HEAT, b));
   }
 
   private void legend() {

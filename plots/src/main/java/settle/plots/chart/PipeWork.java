@@ -20,12 +20,12 @@ final class PipeWork {
 
   static final Color RETURN = new Color(0x6d9dbb);
 
-  private static final double WIDEST = 9;
+  private static final double WIDEST = 8;
   private static final double NARROWEST = 1.8;
   private static final double BRIDGE = 2.5;
 
   /** How far an arrow head stands out beside its line [px]. */
-  private static final double ARROW = 4.5;
+  private static final double ARROW = 3.5;
 
   private record Run(double x1, double y1, double x2, double y2, double flow, boolean isFlow) {}
 

@@ -20,6 +20,9 @@ final class Pressures {
 
   private static final int HEIGHT = 140;
 
+  /** Pressures closer than this share are alike [-]. */
+  private static final double ALIKE = 0.05;
+
   private final Comparison comparison;
   private final TimeWindow window;
 
@@ -31,21 +34,55 @@ final class Pressures {
   Picture draw(String title) {
     StackedPanels stack = stack();
     Sketch g = new Sketch();
-    new Legend(g, Panel.LEFT).arrangements(comparison);
+    new Legend(g, Panel.LEFT).arrangements(comparison).note("while the pump runs");
     stack.paint(g);
     return g.picture(title, HouseTheme.WIDTH, stack.height());
   }
 
+  /**
+   * Whether pressures tell anything: they change while the pump runs, or differ from one
+   * arrangement to the other, or something passes a bypass.
+   */
+  boolean worthDrawing() {
+    return comparison.house().distribution().bypass().isPresent()
+        || varies(r -> r.trace().column(HouseColumn.PUMP_HEAD))
+        || (balanceKnown() && varies(Pressures::atIndexBranch));
+  }
+
+  private boolean varies(Function<RunResult, double[]> column) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (RunResult result : comparison.results()) {
+      for (double value : flowing(result, column)) {
+        least = value < least ? value : least;
+        most = value > most ? value : most;
+      }
+    }
+    return most > (1 + ALIKE) * least;
+  }
+
+  private boolean balanceKnown() {
+    return comparison.results().stream().noneMatch(r -> r.balance().branches().isEmpty());
+  }
+
+  private static double[] atIndexBranch(RunResult result) {
+    return result.trace().column(BranchColumn.PRESSURE, result.balance().indexBranch());
+  }
+
+  private static double[] flowing(RunResult result, Function<RunResult, double[]> column) {
+    return Curve.whileFlowing(result.trace(), column.apply(result));
+  }
+
   StackedPanels stack() {
     StackedPanels stack = new StackedPanels(TimeAxis.clock(window, StackedPanels.PLOT_WIDTH));
-    add(stack, "made by the pump", "kPa", 1e-3, t -> t.trace().column(HouseColumn.PUMP_HEAD));
-    if (comparison.results().stream().allMatch(r -> !r.balance().branches().isEmpty())) {
+    add(stack, "made by the pump", "kPa", 1e-3, r -> r.trace().column(HouseColumn.PUMP_HEAD));
+    if (balanceKnown()) {
       add(
           stack,
           "left at the branch that needs most: " + indexBranches(),
           "kPa",
           1e-3,
-          r -> r.trace().column(BranchColumn.PRESSURE, r.balance().indexBranch()));
+          Pressures::atIndexBranch);
     }
     if (comparison.house().distribution().bypass().isPresent()) {
       add(
@@ -83,13 +120,15 @@ final class Pressures {
     boolean everyStep =
         comparison.results().stream()
             .allMatch(
-                r -> Curve.changes(r.trace(), column.apply(r), window) <= BranchFlows.MOST_CHANGES);
+                r ->
+                    Curve.changes(r.trace(), flowing(r, column), window)
+                        <= 2 * BranchFlows.MOST_CHANGES);
     double interval = window.readableInterval();
     List<Curve> curves = new ArrayList<>();
     double most = 0;
     for (RunResult result : comparison.results()) {
       Trace trace = result.trace();
-      double[] values = column.apply(result);
+      double[] values = flowing(result, column);
       Curve curve =
           everyStep
               ? Curve.ofMeans(trace, values, window, 0, scale)

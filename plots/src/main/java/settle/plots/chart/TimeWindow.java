@@ -41,6 +41,11 @@ record TimeWindow(double from, double to) {
     return days(result, 1);
   }
 
+  /** All of a short run; of a long one, the day of the first call for heat and two more. */
+  static TimeWindow threeDays(RunResult result) {
+    return days(result, 3);
+  }
+
   private static TimeWindow days(RunResult result, int days) {
     TimeWindow whole = whole(result);
     if (whole.length() <= days * DAY + 3600) {

@@ -61,10 +61,7 @@ public record Comparison(House house, List<RunResult> results) {
               + " and "
               + next.quotedName()
               + " settle alike: "
-              + "the slowest room is warm after "
-              + slowestWarmUp(best)
-              + " against "
-              + slowestWarmUp(next)
+              + warmUps(best, next)
               + ", the largest overshoot is "
               + overshoots(best, next)
               + (best.result().keepsUp() ? "." : "; neither keeps up."));
@@ -171,6 +168,12 @@ public record Comparison(House house, List<RunResult> results) {
               + Quantities.energy(plantB.input())
               + ".");
     }
+  }
+
+  private static String warmUps(Verdict a, Verdict b) {
+    return a.warmFromTheFirst() && b.warmFromTheFirst()
+        ? "every room is warm from the first call on"
+        : "the slowest room is warm after " + slowestWarmUp(a) + " against " + slowestWarmUp(b);
   }
 
   private static String slowestWarmUp(Verdict verdict) {

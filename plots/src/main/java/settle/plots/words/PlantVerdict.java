@@ -6,9 +6,12 @@ import java.util.Optional;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.Balance.BranchBalance;
+import settle.sim.recording.HouseColumn;
+import settle.sim.recording.Trace;
 import settle.sim.result.CyclingFigures;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RunResult;
+import settle.sim.source.Buffer;
 import settle.sim.source.HeatPump;
 import settle.sim.source.IdealSource;
 
@@ -60,7 +63,11 @@ public record PlantVerdict(House house, RunResult result) {
     }
     if (startsOften()) {
       sentences.add(often());
-      water().filter(w -> tooLittleWater()).ifPresent(sentences::add);
+      if (risesPastBand()) {
+        sentences.add(pastBand());
+      } else {
+        water().filter(w -> tooLittleWater()).ifPresent(sentences::add);
+      }
     }
     if (plant.cycling().timeBlocked() >= NOTABLE_BLOCK) {
       sentences.add(blocked());
@@ -133,9 +140,65 @@ public record PlantVerdict(House house, RunResult result) {
             + Quantities.litres(needed)
             + ": "
             + Quantities.litres(needed - cycling.waterVolume())
-            + " more, such as a volumiser in the return"
-            + (house.buffer().isPresent() ? ", or a larger buffer" : "")
+            + " more"
+            + remedy()
             + ".");
+  }
+
+  /**
+   * By how much a heat pump at its least output warms the water that passes it, mean over the time
+   * it ran at about that [K]; not a number if it never did.
+   */
+  private double riseAtLeastOutput() {
+    if (!(house.source() instanceof HeatPump pump)) {
+      return Double.NaN;
+    }
+    Trace trace = result.trace();
+    double[] time = trace.time();
+    double[] heat = trace.column(HouseColumn.SOURCE_HEAT);
+    double[] outdoor = trace.column(HouseColumn.OUTDOOR);
+    double[] leaving = trace.column(HouseColumn.SOURCE_FLOW);
+    double[] flow = trace.column(HouseColumn.MASS_FLOW);
+    Optional<Buffer> parallel =
+        house.buffer().filter(b -> b.placement() == Buffer.Placement.PARALLEL);
+    double rise = 0;
+    double length = 0;
+    for (int i = 1; i < time.length; i++) {
+      double passing = parallel.isPresent() ? parallel.get().sourceFlow() : flow[i];
+      double least = pump.minimumPower(outdoor[i], leaving[i]);
+      if (passing > 0 && heat[i] > 0.9 * least && heat[i] < 1.1 * least) {
+        double step = time[i] - time[i - 1];
+        rise += step * least / (passing * house.water().specificHeat());
+        length += step;
+      }
+    }
+    return rise / length;
+  }
+
+  /**
+   * Whether the least output warms what passes by more than the switching band: then the source
+   * switches off however much water stands in series.
+   */
+  private boolean risesPastBand() {
+    return house.source() instanceof HeatPump pump
+        && riseAtLeastOutput() > 2 * pump.switchingBand();
+  }
+
+  private String pastBand() {
+    HeatPump pump = (HeatPump) house.source();
+    return "So little water passes it that even its least output warms it by "
+        + Quantities.difference(riseAtLeastOutput())
+        + ", more than the "
+        + Quantities.tolerance(2 * pump.switchingBand())
+        + " between on and off: more water in series does not help; a parallel buffer with a pump of its own does, or more open emitters.";
+  }
+
+  private String remedy() {
+    if (risesPastBand()) {
+      return ", though volume alone does not help while so little passes the source";
+    }
+    return ", such as a volumiser in the return"
+        + (house.buffer().isPresent() ? ", or a larger buffer" : "");
   }
 
   private String blocked() {

@@ -111,6 +111,11 @@ public record Verdict(House house, RunResult result) {
     return result.rooms().stream().filter(r -> r.ratedOutput() > 0).toList();
   }
 
+  /** Whether no heated room has to be waited for. */
+  boolean warmFromTheFirst() {
+    return heatedRooms().stream().allMatch(r -> r.warmUp().orElse(1) == 0);
+  }
+
   /** Degree-hours below want less tolerance, all heated rooms together [K h]. */
   double shortfall() {
     return heatedRooms().stream().mapToDouble(RoomFigures::shortfall).sum();

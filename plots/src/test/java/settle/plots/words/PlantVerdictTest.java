@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import settle.plots.SyntheticPlant;
 import settle.plots.SyntheticRuns;
 import settle.sim.house.House;
+import settle.sim.recording.HouseColumn;
 import settle.sim.result.CyclingFigures;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RunResult;
@@ -66,6 +67,26 @@ class PlantVerdictTest {
         .contains(
             "Not balanced: with every valve open bedroom 2 gets 40 % of its design flow while living & dining gets 160 %.");
     assertThat(new Verdict(house, runs.get(0)).paragraph()).doesNotContain("alanced");
+  }
+
+  @Test
+  void whereTooLittlePassesForTheLeastOutputMoreVolumeIsNotRecommended() {
+    RunResult run = runs.get(0);
+    double[] heat = run.trace().column(HouseColumn.SOURCE_HEAT);
+    double[] outdoor = run.trace().column(HouseColumn.OUTDOOR);
+    double[] flow = run.trace().column(HouseColumn.MASS_FLOW);
+    for (int i = 1; i < heat.length; i++) {
+      heat[i] = heat[i] > 0 ? 0.3 * (6000 + 80 * (outdoor[i] - 7)) : heat[i];
+      flow[i] = flow[i] > 0 ? 0.05 : 0;
+    }
+    double least = 0.3 * (6000 - 80 * 7 + 80 * -4) / (0.05 * 4180);
+    double most = 0.3 * (6000 - 80 * 7 + 80 * 4) / (0.05 * 4180);
+    assertThat(least).isGreaterThan(6);
+    assertThat(new Verdict(house, run).paragraph())
+        .containsPattern("even its least output warms it by [78]\\.\\d K, more than the 6 K")
+        .contains("a parallel buffer with a pump of its own")
+        .doesNotContain("volumiser");
+    assertThat(most).isLessThan(9);
   }
 
   @Test
