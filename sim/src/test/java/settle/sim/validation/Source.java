@@ -49,7 +49,11 @@ enum Source {
       "EN 215:2004 and 2019",
       "Thermostatic radiator valves: requirements and test procedure, from memory"),
   EN_14511("EN 14511-2 and -3", "Heat pumps: rating points and what is measured there"),
-  EN_14825("EN 14825:2018", "Heat pumps at part load: degradation of the COP by cycling"),
+  EN_14825(
+      "EN 14825:2018",
+      "Heat pumps at part load: reference seasons, bin method, degradation of the COP by cycling"),
+  REGULATION_811(
+      "Regulation (EU) 811/2013", "Energy labelling of space heaters, Annex VII: the season"),
   CARNOT(
       "Carnot cycle", "Reversible heat pump between two temperatures, any text on thermodynamics"),
   CYCLING_WATER(
@@ -64,6 +68,8 @@ enum Source {
   SIMC("Skogestad 2003", "J. Process Control 13, pages 291-309: PI rules for a lag with dead time"),
   HEATING_CURVE(
       "Heating curve", "Emitter and house in proportion to their temperature differences"),
+  DEGREE_HOURS("Degree-hours", "Heat as conductance times degree-hours, any text on heating"),
+  ISO_7730("ISO 7730:2005", "Ergonomics of the thermal environment: PMV, PPD, local discomfort"),
   STOICHIOMETRY(
       "Combustion of methane",
       "Stoichiometry with dry air, IAPWS-IF97 saturation line, ISO 6976 heats");

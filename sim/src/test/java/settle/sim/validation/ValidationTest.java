@@ -42,7 +42,9 @@ class ValidationTest {
           new ReheatRows(),
           new BoilerRows(),
           new HeatPumpRows(),
-          new BufferRows());
+          new BufferRows(),
+          new SeasonRows(),
+          new ComfortRows());
 
   private static final Map<RowGroup, List<Row>> ROWS = rowsOf(GROUPS);
 
