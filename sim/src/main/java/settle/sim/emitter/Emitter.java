@@ -36,4 +36,11 @@ public sealed interface Emitter permits PerimeterEmitter, PanelEmitter {
    * @param factor by which length, or a radiator's whole size, is multiplied [-], > 0
    */
   Emitter scaled(double factor);
+
+  /**
+   * The same emitter, size and water, that gives more or less than it is rated.
+   *
+   * @param factor by which its output is multiplied [-], > 0
+   */
+  Emitter withOutputTimes(double factor);
 }

@@ -48,4 +48,18 @@ public record PanelEmitter(
         fixedTo,
         cells);
   }
+
+  @Override
+  public PanelEmitter withOutputTimes(double factor) {
+    return new PanelEmitter(
+        name,
+        ratedOutput * factor,
+        exponent,
+        waterVolume,
+        metalCapacity,
+        radiantFraction,
+        backFraction,
+        fixedTo,
+        cells);
+  }
 }

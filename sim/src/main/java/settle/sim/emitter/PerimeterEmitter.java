@@ -90,4 +90,9 @@ public record PerimeterEmitter(
         lowerConnectionCentre,
         upperConnectionCentre);
   }
+
+  @Override
+  public PerimeterEmitter withOutputTimes(double factor) {
+    return withOutput(ratedOutputPerMetre * factor);
+  }
 }

@@ -133,6 +133,16 @@ public final class HouseModel {
     return fabric;
   }
 
+  /** The house, its pump as it is run. */
+  public House house() {
+    return house;
+  }
+
+  /** The arrangement, its lockshields as they are run. */
+  public Arrangement arrangement() {
+    return arrangement;
+  }
+
   /** Rooms that have an emitter, ascending; a new array. */
   public int[] heatedRooms() {
     return IntStream.of(branchRoom).distinct().sorted().toArray();

@@ -1,6 +1,8 @@
 package settle.sim.fabric;
 
+import java.util.ArrayList;
 import java.util.List;
+import settle.sim.units.Range;
 
 /**
  * An opaque element's make-up.
@@ -66,5 +68,24 @@ public record Construction(String name, List<Layer> layers) {
    */
   public double uValue(Facing facing) {
     return 1 / (facing.surfaceResistance() + resistance() + Facing.EXTERNAL_RESISTANCE);
+  }
+
+  /**
+   * The same make-up with every conductivity in the same proportion another, so that its layers
+   * have another resistance together; what they hold stays.
+   *
+   * @param other resistance of all layers, surfaces not included [m²K/W], above 0
+   * @throws IllegalArgumentException if it has no resistance to be changed
+   */
+  public Construction withResistance(double other) {
+    double present = resistance();
+    Range.positive("resistance of construction '" + name + "'", present, "m2 K/W");
+    Range.positive("other resistance of construction '" + name + "'", other, "m2 K/W");
+    List<Layer> changed = new ArrayList<>();
+    for (Layer layer : layers) {
+      changed.add(
+          new Layer(layer.name(), layer.resistance() * other / present, layer.arealCapacity()));
+    }
+    return new Construction(name, changed);
   }
 }

@@ -20,4 +20,15 @@ public record Window(String name, double area, double uValue, double gValue) {
           "window '" + name + "': U-value " + uValue + " W/(m²K) must lie between 0 and 7.6");
     }
   }
+
+  /**
+   * The same window with so many times the U-value, at most what its inner film passes but for a
+   * fiftieth.
+   *
+   * @param factor [-], above 0
+   */
+  public Window withUValueTimes(double factor) {
+    double most = 0.98 / Facing.WALL.surfaceResistance();
+    return new Window(name, area, Math.min(uValue * factor, Math.max(uValue, most)), gValue);
+  }
 }

@@ -34,6 +34,11 @@ public record Arrangement(String name, List<Branch> branches, boolean balanced) 
     return new Arrangement(name, others, balanced);
   }
 
+  /** The same arrangement, lockshields and pump left as they are. */
+  public Arrangement asSet() {
+    return new Arrangement(name, branches, false);
+  }
+
   /** Rated output (75/65/20) of all emitters in a room [W]. */
   public double ratedOutput(String room) {
     return branches.stream()

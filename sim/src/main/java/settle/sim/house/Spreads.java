@@ -9,8 +9,8 @@ import settle.sim.units.Range;
  * @param uValue of fabric and windows, as a share [-]
  * @param airChange as a share [-]
  * @param emitterOutput as a share [-]
- * @param valveSetting of each thermostatic valve's set-point [K]
- * @param want of each room's occupants [K]
+ * @param valveSetting of each valve's set-point [K]
+ * @param want of the people in the house, all rooms alike [K]
  * @param coldestOutdoor of the coldest weather [K]
  */
 public record Spreads(

@@ -82,6 +82,22 @@ public record Room(
         radiantGain);
   }
 
+  /** The same room with other opaque surfaces. */
+  public Room withSurfaces(List<Surface> others) {
+    return new Room(
+        name,
+        floorArea,
+        wallRun,
+        volume,
+        airChangesPerHour,
+        furnishingMultiplier,
+        others,
+        windows,
+        want,
+        convectiveGain,
+        radiantGain);
+  }
+
   /** The same room with other gains [W]. */
   public Room withGains(Timetable convective, Timetable radiant) {
     return new Room(

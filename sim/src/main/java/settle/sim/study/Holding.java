@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import settle.sim.engine.DesignFlows;
 import settle.sim.engine.FullOutput;
@@ -127,12 +128,22 @@ public final class Holding {
    * @param outdoor outdoor temperature [°C]
    */
   public double worstShortfall(double outdoor) {
-    double[] shortfall = shortfalls(settled(outdoor).asControlled());
     double worst = Double.NEGATIVE_INFINITY;
-    for (int r : heated()) {
-      worst = Math.max(worst, shortfall[r]);
+    for (double shortfall : shortfallsOfHeated(outdoor)) {
+      worst = Math.max(worst, shortfall);
     }
     return worst;
+  }
+
+  /**
+   * How far each room that has an emitter is below what counts as held [K], below 0 where it is
+   * held: in the house's order.
+   *
+   * @param outdoor outdoor temperature [°C]
+   */
+  public double[] shortfallsOfHeated(double outdoor) {
+    double[] all = shortfalls(settled(outdoor).asControlled());
+    return IntStream.of(heated()).mapToDouble(r -> all[r]).toArray();
   }
 
   /**

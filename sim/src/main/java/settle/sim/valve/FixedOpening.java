@@ -13,4 +13,9 @@ public record FixedOpening(String name, double kvMaximum) implements Valve {
       throw new IllegalArgumentException("valve '" + name + "': Kv " + kvMaximum + " must be >= 0");
     }
   }
+
+  @Override
+  public FixedOpening raised(double by) {
+    return this;
+  }
 }

@@ -45,4 +45,9 @@ public record MotorHead(
         ? OnOffActuator.meanLift(error)
         : Math.min(Math.max(gain * error, 0), 1);
   }
+
+  @Override
+  public MotorHead raised(double by) {
+    return new MotorHead(name, setPoint + by, gain, integralTime, travelTime, kvMaximum, sensing);
+  }
 }

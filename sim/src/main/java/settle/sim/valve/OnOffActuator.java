@@ -40,4 +40,9 @@ public record OnOffActuator(
   public static double meanLift(double error) {
     return Math.min(Math.max(0.5 + error / STEP_WIDTH, 0), 1);
   }
+
+  @Override
+  public OnOffActuator raised(double by) {
+    return new OnOffActuator(name, setPoint + by, differential, travelTime, kvMaximum, sensing);
+  }
 }

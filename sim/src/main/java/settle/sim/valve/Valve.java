@@ -8,4 +8,7 @@ public sealed interface Valve permits WaxValve, FixedOpening, OnOffActuator, Mot
 
   /** Flow coefficient fully open, K_vs [m³/h at 1 bar]. */
   double kvMaximum();
+
+  /** The same valve set so much higher [K]; one without a set-point stays as it is. */
+  Valve raised(double by);
 }

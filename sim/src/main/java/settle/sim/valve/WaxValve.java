@@ -55,6 +55,24 @@ public record WaxValve(
     return setPoint + proportionalBand;
   }
 
+  @Override
+  public WaxValve raised(double by) {
+    return new WaxValve(
+        name,
+        setPoint + by,
+        proportionalBand,
+        play,
+        timeConstant,
+        secondTimeConstant,
+        deadTime,
+        waterInfluence,
+        bias,
+        pressureInfluence,
+        kvNominal,
+        kvMaximum,
+        sensing);
+  }
+
   private static void require(String name, boolean condition, String what) {
     if (!condition) {
       throw new IllegalArgumentException("valve '" + name + "': " + what);

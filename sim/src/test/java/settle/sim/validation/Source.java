@@ -70,6 +70,9 @@ enum Source {
       "Heating curve", "Emitter and house in proportion to their temperature differences"),
   DEGREE_HOURS("Degree-hours", "Heat as conductance times degree-hours, any text on heating"),
   ISO_7730("ISO 7730:2005", "Ergonomics of the thermal environment: PMV, PPD, local discomfort"),
+  NORMAL(
+      "Normal distribution",
+      "Sums and logarithms of normal variables; tables of Phi in any text on statistics"),
   STOICHIOMETRY(
       "Combustion of methane",
       "Stoichiometry with dry air, IAPWS-IF97 saturation line, ISO 6976 heats");

@@ -44,7 +44,8 @@ class ValidationTest {
           new HeatPumpRows(),
           new BufferRows(),
           new SeasonRows(),
-          new ComfortRows());
+          new ComfortRows(),
+          new OddsRows());
 
   private static final Map<RowGroup, List<Row>> ROWS = rowsOf(GROUPS);
 

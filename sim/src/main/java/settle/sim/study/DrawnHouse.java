@@ -1,0 +1,121 @@
+package settle.sim.study;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import settle.sim.engine.HouseModel;
+import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+import settle.sim.house.Spreads;
+import settle.sim.house.Uncertainty;
+import settle.sim.room.Room;
+
+/**
+ * The house as it may be: each uncertain thing where a standard normal number puts it. Shares are
+ * multiplied, those of U-values and air change log-normally (they cannot be negative, and are as
+ * often half as double), emitter output normally; temperatures are moved.
+ *
+ * <p>Lockshields and pump stay as the balance of the house as stated sets them. Partitions between
+ * rooms stay as they are.
+ */
+final class DrawnHouse {
+
+  /** Least that an emitter gives of its rating, however far the draw lies out [-]. */
+  private static final double LEAST_OUTPUT = 0.1;
+
+  private final House house;
+  private final Arrangement arrangement;
+
+  /** What is uncertain, by coordinate of a draw. */
+  private final List<Uncertainty> inputs;
+
+  private final List<String> heated;
+
+  DrawnHouse(House house, Arrangement arrangement) {
+    HouseModel model = HouseModel.asRun(house, arrangement);
+    this.house = model.house();
+    this.arrangement = model.arrangement().asSet();
+    heated = Arrays.stream(model.heatedRooms()).mapToObj(r -> house.rooms().get(r).name()).toList();
+    inputs = new ArrayList<>();
+    Spreads spreads = house.aims().spreads();
+    // Those of valves come last, so that two arrangements are tried in the same houses.
+    for (Uncertainty what : Uncertainty.values()) {
+      if (what.of(spreads) > 0) {
+        int times = what == Uncertainty.VALVE_SETTING ? arrangement.branches().size() : 1;
+        for (int i = 0; i < times; i++) {
+          inputs.add(what);
+        }
+      }
+    }
+  }
+
+  /** What each coordinate of a draw stands for; valves one by one. */
+  List<Uncertainty> inputs() {
+    return inputs;
+  }
+
+  /** Names of the rooms that have an emitter, in the house's order. */
+  List<String> rooms() {
+    return heated;
+  }
+
+  /**
+   * How far each room with an emitter, in that order, is from being held [K], above 0 where it is
+   * not.
+   *
+   * @param z standard normal numbers, one per input
+   */
+  double[] shortfalls(double[] z) {
+    double outdoor = house.designOutdoor() + moved(Uncertainty.COLDEST_OUTDOOR, z);
+    double uFactor = Math.exp(logarithm(Uncertainty.U_VALUES, z));
+    double airFactor = Math.exp(logarithm(Uncertainty.AIR_CHANGE, z));
+    double warmer = moved(Uncertainty.WANT, z);
+    List<Room> rooms = new ArrayList<>();
+    for (Room room : house.rooms()) {
+      rooms.add(
+          room.withSurfaces(room.surfaces().stream().map(s -> s.withUValueTimes(uFactor)).toList())
+              .withWindows(room.windows().stream().map(w -> w.withUValueTimes(uFactor)).toList())
+              .withAirChange(room.airChangesPerHour() * airFactor)
+              .withWant(room.want().raised(warmer)));
+    }
+    double output = Math.max(1 + moved(Uncertainty.EMITTER_OUTPUT, z), LEAST_OUTPUT);
+    double[] set = valveErrors(z);
+    List<Branch> branches = new ArrayList<>();
+    for (int b = 0; b < set.length; b++) {
+      Branch branch = arrangement.branches().get(b);
+      branches.add(
+          branch
+              .withEmitter(branch.emitter().withOutputTimes(output))
+              .withValve(branch.valve().raised(warmer + set[b])));
+    }
+    return new Holding(house.withRooms(rooms), arrangement.withBranches(branches))
+        .shortfallsOfHeated(outdoor);
+  }
+
+  private double[] valveErrors(double[] z) {
+    double[] errors = new double[arrangement.branches().size()];
+    int first = inputs.indexOf(Uncertainty.VALVE_SETTING);
+    if (first >= 0) {
+      double spread = Uncertainty.VALVE_SETTING.of(house.aims().spreads());
+      Arrays.setAll(errors, b -> spread * z[first + b]);
+    }
+    return errors;
+  }
+
+  /** Where it lies, from where it is stated: in its own unit. */
+  private double moved(Uncertainty what, double[] z) {
+    int at = inputs.indexOf(what);
+    return at < 0 ? 0 : what.of(house.aims().spreads()) * z[at];
+  }
+
+  /**
+   * Logarithm of a factor of median 1 whose standard deviation over its mean is v: sigma^2 = ln(1 +
+   * v^2).
+   */
+  private double logarithm(Uncertainty what, double[] z) {
+    int at = inputs.indexOf(what);
+    double v = what.of(house.aims().spreads());
+    return at < 0 ? 0 : Math.sqrt(Math.log1p(v * v)) * z[at];
+  }
+}

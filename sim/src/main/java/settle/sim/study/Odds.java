@@ -1,0 +1,216 @@
+package settle.sim.study;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.stat.StatUtils;
+import org.apache.commons.math3.stat.correlation.SpearmansCorrelation;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.house.Uncertainty;
+
+/**
+ * How likely every room is held at rest in the coldest weather, with all that is not quite known of
+ * a house drawn at random: so many of a hundred such houses keep up.
+ *
+ * @param convergence the estimate over growing numbers of samples, the whole last
+ * @param rooms every room that has an emitter, the one that fails most often first
+ * @param influences what is uncertain, what matters most first
+ */
+public record Odds(List<Estimate> convergence, List<RoomOdds> rooms, List<Influence> influences) {
+
+  /** Independent shifts of the same points, whose spread tells the error of their mean. */
+  public static final int SHIFTS = 8;
+
+  public Odds {
+    convergence = List.copyOf(convergence);
+    rooms = List.copyOf(rooms);
+    influences = List.copyOf(influences);
+  }
+
+  /**
+   * A share of the houses drawn.
+   *
+   * @param samples how many were drawn
+   * @param keepUp share of them in which every room is held [-]
+   * @param standardError of that share, from the spread over {@link Odds#SHIFTS} shifts [-]; 0
+   *     where all agree, which bounds the rarer outcome to no better than some 3/samples
+   */
+  public record Estimate(int samples, double keepUp, double standardError) {}
+
+  /**
+   * One room's odds.
+   *
+   * @param room its name
+   * @param fails share of the houses in which it is not held [-]
+   * @param worst share of the houses in which it is the furthest from being held, or the nearest to
+   *     failing [-]
+   * @param medianShortfall how far below what counts as held it is in the middle house [K]; below 0
+   *     where it is held
+   */
+  public record RoomOdds(String room, double fails, double worst, double medianShortfall) {}
+
+  /**
+   * How much of the scatter something causes.
+   *
+   * @param what what is uncertain
+   * @param correlation Spearman's rank correlation with the shortfall of the worst room, 1 or -1
+   *     where nothing else matters; of all valves together the root of the sum of squares, which is
+   *     what independent inputs add up to
+   */
+  public record Influence(Uncertainty what, double correlation) {}
+
+  /** The estimate from all samples. */
+  public Estimate estimate() {
+    return convergence.get(convergence.size() - 1);
+  }
+
+  /** Houses of a hundred that keep up. */
+  public int ofHundred() {
+    return (int) Math.round(100 * estimate().keepUp());
+  }
+
+  /**
+   * Draws and settles. The same answer whatever the executor does.
+   *
+   * @param house the house; {@link settle.sim.house.Aims#spreads} says what is uncertain
+   * @param arrangement one of its arrangements
+   * @param samples how many houses; taken up to the next {@link #SHIFTS} times a power of two
+   * @param seed of the draws; two arrangements drawn with one seed are tried in the same houses
+   * @param executor what does the work; {@code Runnable::run} for the calling thread
+   * @param progress told how many are done, by the threads that do them, not always in order
+   * @throws ArithmeticException if a house could not be solved
+   */
+  public static Odds of(
+      House house,
+      Arrangement arrangement,
+      int samples,
+      long seed,
+      Executor executor,
+      IntConsumer progress) {
+    DrawnHouse drawn = new DrawnHouse(house, arrangement);
+    int points = 1;
+    while (points * SHIFTS < samples) {
+      points *= 2;
+    }
+    int all = points * SHIFTS;
+    ShiftedSobol sobol = new ShiftedSobol(Math.max(drawn.inputs().size(), 1), points, SHIFTS, seed);
+    double[][] z = new double[all][];
+    for (int i = 0; i < all; i++) {
+      // One point of each copy, then the next of each: any beginning is a smaller sample.
+      z[i] = sobol.normal(i % SHIFTS, i / SHIFTS);
+    }
+    double[][] shortfalls = settle(drawn, z, executor, progress);
+    double[] worst = new double[all];
+    for (int i = 0; i < all; i++) {
+      worst[i] = StatUtils.max(shortfalls[i]);
+    }
+    return new Odds(
+        convergence(worst),
+        rooms(drawn.rooms(), shortfalls, worst),
+        influences(drawn.inputs(), z, worst));
+  }
+
+  /** Shortfall of each room with an emitter in each house [K], each in its place. */
+  private static double[][] settle(
+      DrawnHouse drawn, double[][] z, Executor executor, IntConsumer progress) {
+    double[][] shortfalls = new double[z.length][];
+    AtomicInteger done = new AtomicInteger();
+    CompletableFuture<?>[] work =
+        IntStream.range(0, z.length)
+            .mapToObj(
+                i ->
+                    CompletableFuture.runAsync(
+                        () -> {
+                          shortfalls[i] = drawn.shortfalls(z[i]);
+                          progress.accept(done.incrementAndGet());
+                        },
+                        executor))
+            .toArray(CompletableFuture[]::new);
+    try {
+      CompletableFuture.allOf(work).join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      throw e;
+    }
+    return shortfalls;
+  }
+
+  private static List<Estimate> convergence(double[] worst) {
+    List<Estimate> estimates = new ArrayList<>();
+    for (int points = 1; points * SHIFTS <= worst.length; points *= 2) {
+      double[] share = new double[SHIFTS];
+      for (int i = 0; i < points * SHIFTS; i++) {
+        share[i % SHIFTS] += (worst[i] <= 0 ? 1.0 : 0.0) / points;
+      }
+      estimates.add(
+          new Estimate(
+              points * SHIFTS,
+              StatUtils.mean(share),
+              Math.sqrt(StatUtils.variance(share) / SHIFTS)));
+    }
+    return estimates;
+  }
+
+  private static List<RoomOdds> rooms(List<String> names, double[][] shortfalls, double[] worst) {
+    List<RoomOdds> odds = new ArrayList<>();
+    for (int r = 0; r < names.size(); r++) {
+      double[] own = new double[worst.length];
+      int fails = 0;
+      int isWorst = 0;
+      for (int i = 0; i < own.length; i++) {
+        own[i] = shortfalls[i][r];
+        fails += own[i] > 0 ? 1 : 0;
+        isWorst += own[i] == worst[i] ? 1 : 0;
+      }
+      odds.add(
+          new RoomOdds(
+              names.get(r),
+              (double) fails / own.length,
+              (double) isWorst / own.length,
+              StatUtils.percentile(own, 50)));
+    }
+    odds.sort(
+        Comparator.comparingDouble(RoomOdds::fails)
+            .thenComparingDouble(RoomOdds::medianShortfall)
+            .reversed());
+    return odds;
+  }
+
+  private static List<Influence> influences(
+      List<Uncertainty> inputs, double[][] z, double[] worst) {
+    if (StatUtils.min(worst) == StatUtils.max(worst)) {
+      return List.of();
+    }
+    SpearmansCorrelation spearman = new SpearmansCorrelation();
+    Map<Uncertainty, Double> strongest = new EnumMap<>(Uncertainty.class);
+    for (int d = 0; d < inputs.size(); d++) {
+      double[] input = new double[worst.length];
+      for (int i = 0; i < input.length; i++) {
+        input[i] = z[i][d];
+      }
+      double correlation = spearman.correlation(input, worst);
+      // One of its kind keeps its sign; of several the sizes add up, with the sign of the largest.
+      strongest.merge(inputs.get(d), correlation, Odds::together);
+    }
+    List<Influence> influences = new ArrayList<>();
+    strongest.forEach((what, correlation) -> influences.add(new Influence(what, correlation)));
+    influences.sort(
+        Comparator.comparingDouble((Influence i) -> Math.abs(i.correlation())).reversed());
+    return influences;
+  }
+
+  private static double together(double a, double b) {
+    return Math.copySign(Math.hypot(a, b), Math.abs(a) > Math.abs(b) ? a : b);
+  }
+}
