@@ -19,10 +19,8 @@ import settle.plots.words.Comparison;
 import settle.plots.words.Quantities;
 import settle.plots.words.Verdict;
 import settle.sim.house.House;
-import settle.sim.result.PlantFigures;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
-import settle.sim.source.Boiler;
 
 /**
  * The report: one HTML file that needs nothing else, for a screen and for A4 paper. The verdict
@@ -35,7 +33,8 @@ public final class Report {
 
   /** The space between a figure and its unit, or inside a compound unit. */
   private static final Pattern FIGURE_AND_UNIT =
-      Pattern.compile("(?<=\\d) (?=(?:°C|K|kWh|kW|W|h|min|s|m|%)(?![a-z]))|(?<=\\d K) (?=h\\b)");
+      Pattern.compile(
+          "(?<=\\d) (?=(?:°C|K|kWh|kW|kPa|W|l/h|h|min|m/s|s|m|l|%)(?![a-z]))|(?<=\\d K) (?=h\\b)");
 
   private final ReportContent content;
   private final Comparison comparison;
@@ -68,8 +67,7 @@ public final class Report {
     page.put("better", comparison.paragraph().map(Report::unbroken).stream().toList());
     page.put("beware", beware());
     page.put("rooms", rooms());
-    page.put("plants", comparison.results().stream().map(Report::plant).toList());
-    page.put("inputName", house.source() instanceof Boiler ? "Fuel (gross)" : "Taken");
+    new PlantPage(comparison).addTo(page);
     page.put("definitions", definitions());
     page.put("charts", content.charts().stream().map(Report::chart).toList());
     page.put("inputs", inputs());
@@ -95,7 +93,7 @@ public final class Report {
   }
 
   /** The same words with every figure kept on one line with its unit. */
-  private static String unbroken(String words) {
+  static String unbroken(String words) {
     return FIGURE_AND_UNIT.matcher(words).replaceAll("\u00a0");
   }
 
@@ -144,25 +142,6 @@ public final class Report {
     row.put("shortfall", heated ? Quantities.number(figures.shortfall(), 1) : "–");
     row.put("peak", Quantities.number(figures.emitterPeak(), 0));
     row.put("heat", Quantities.kilowattHours(figures.heat()));
-    return row;
-  }
-
-  private static Map<String, Object> plant(RunResult result) {
-    PlantFigures plant = result.plant();
-    Map<String, Object> row = new HashMap<>();
-    row.put("arrangement", result.arrangement().name());
-    row.put("flow", Quantities.number(plant.flowMean(), 1));
-    row.put("return", Quantities.number(plant.returnMean(), 1));
-    row.put("peak", Quantities.number(plant.returnPeak(), 1));
-    row.put(
-        "condensing",
-        plant.condensingShare().isPresent()
-            ? Quantities.share(plant.condensingShare().getAsDouble())
-            : "–");
-    row.put("starts", Quantities.number(plant.cycling().startsPerHour(), 1));
-    row.put("heat", Quantities.kilowattHours(plant.sourceHeat()));
-    row.put("input", Quantities.kilowattHours(plant.input()));
-    row.put("pump", Quantities.kilowattHours(plant.pumpElectricity()));
     return row;
   }
 

@@ -39,6 +39,11 @@ public record PlantVerdict(House house, RunResult result) {
   /** A branch with less of its design flow than this is starved; common practice [-]. */
   private static final double STARVED = 0.75;
 
+  /** Whether a branch with such a share of its design flow [-] is starved. */
+  public static boolean isStarved(double share) {
+    return share < STARVED;
+  }
+
   /** The sentences that are worth their room in a verdict. */
   List<String> sentences() {
     List<String> sentences = new ArrayList<>();
@@ -218,7 +223,7 @@ public record PlantVerdict(House house, RunResult result) {
       least = least < 0 || share(b) < share(least) ? b : least;
       most = most < 0 || share(b) > share(most) ? b : most;
     }
-    if (least < 0 || share(least) >= STARVED) {
+    if (least < 0 || !isStarved(share(least))) {
       return Optional.empty();
     }
     String who = room(least) + " gets " + Quantities.share(share(least)) + " of its design flow";

@@ -8,6 +8,7 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.parser.Parser;
 import org.junit.jupiter.api.Test;
+import settle.plots.SyntheticPlant;
 import settle.plots.SyntheticRuns;
 import settle.plots.chart.Chart;
 import settle.plots.chart.Charts;
@@ -89,6 +90,39 @@ class ReportTest {
         .contains("What went in", "Defaults used", "How far to trust this");
     assertThat(page.text()).contains("16 m² <measured>", "common practice, no source");
     assertThat(page.select(".trust li").eachText()).isEqualTo(Cautions.all());
+  }
+
+  @Test
+  void sourceAndBalanceHaveTheirTables() {
+    House plant = SyntheticPlant.house(4, 48);
+    List<RunResult> results = SyntheticPlant.results(plant);
+    Document report =
+        Jsoup.parse(
+            Report.html(
+                new ReportContent(
+                    new Comparison(plant, results),
+                    Charts.forComparison(plant, results),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    "",
+                    "a.yaml",
+                    "1")),
+            Parser.htmlParser().setTrackErrors(20));
+    assertThat(report.parser().getErrors()).isEmpty();
+    assertThat(report.select("h2").eachText()).contains("Balance of the water");
+    assertThat(report.select(".balance h3").eachText()).containsExactly("skirting", "radiators");
+    assertThat(report.select(".balance tbody").first().select("tr").last().text())
+        .isEqualTo("bedroom 2: skirting 4 (needs most) 44 17 44 100 % 1.10 0.30 0.18 40 %");
+    assertThat(report.select(".balance .never").eachText()).containsExactly("40 %");
+    assertThat(report.select(".balance p").text())
+        .contains("17.0 kPa at the pump, which makes 25.0 kPa", "Not balanced: lockshields");
+    assertThat(report.select("th").eachText())
+        .contains("Seasonal factorheat per electricity", "Kept off by low flowmin")
+        .doesNotContain("Condensingshare of heat");
+    assertThat(report.text()).contains("Water in circulation: 46 l; the shortest run of 10 min");
+    assertThat(report.getElementById("network-2").select("svg text").eachText())
+        .contains("trunk", "upstairs", "shut");
   }
 
   @Test
