@@ -33,14 +33,23 @@ import settle.sim.valve.WaxValve;
  */
 public final class SettledHouse {
 
-  private static final double HEAT_AGREEMENT = 1e-3;
+  /**
+   * Agreement asked of each emitter's heat from one sweep to the next [W]: some 1e-5 K of a room.
+   */
+  private static final double HEAT_AGREEMENT = 0.01;
+
+  /** Agreement asked of emitter and room within a sweep [W]. */
+  private static final double BRANCH_AGREEMENT = 0.001;
 
   /** Agreement asked of the pressure at each branch, as a share of the pump's head [-]. */
   private static final double PRESSURE_AGREEMENT = 1e-7;
 
   private static final int MOST_SWEEPS = 500;
 
-  /** Sweeps after which pressures move half way only, should valves and network go to and fro. */
+  /**
+   * Sweeps after which heats and pressures move less and less of the way, should they go to and
+   * fro.
+   */
   private static final int PATIENCE = 30;
 
   /** Agreement asked of the water at a head: it moves the head by a fortieth of that [K]. */
@@ -61,6 +70,7 @@ public final class SettledHouse {
   private final double[] arriving;
   private final double[] returning;
   private final double[] roomAir;
+  private final double[] pipeHeat;
   private final int[] branchNode;
   private final int[] parent;
   private final int bypassNode;
@@ -100,6 +110,7 @@ public final class SettledHouse {
     arriving = new double[mains + 1];
     returning = new double[mains + 1];
     roomAir = new double[house.rooms().size()];
+    pipeHeat = new double[house.rooms().size()];
     parent = new int[mains + 1];
     for (int i = 0; i < mains; i++) {
       parent[i + 1] = distribution.mainIndex(distribution.mains().get(i).fedFrom()) + 1;
@@ -209,14 +220,15 @@ public final class SettledHouse {
     double total = 0;
     for (int k = 0; k < MOST_SWEEPS; k++) {
       double moved = 0;
+      double share = Math.min(1, (double) PATIENCE / (k + 1));
       outwards(flow);
       for (int b = 0; b < emitters.length; b++) {
         double before = heat[b];
-        heat[b] = solveBranch(b, arriving[branchNode[b]]);
-        moved = Math.max(moved, Math.abs(heat[b] - before));
+        double change = solveBranch(b, arriving[branchNode[b]]) - before;
+        heat[b] = before + share * change;
+        moved = Math.max(moved, Math.abs(change));
       }
       network.solve(kv, true);
-      double share = k < PATIENCE ? 1 : 0.5;
       double strained = 0;
       for (int b = 0; b < emitters.length; b++) {
         double change = network.branchPressure(b) - pressure[b];
@@ -224,6 +236,7 @@ public final class SettledHouse {
         strained = Math.max(strained, Math.abs(change));
       }
       total = pipes();
+      moved = Math.max(moved, followPipes(share));
       if (moved < HEAT_AGREEMENT && strained <= PRESSURE_AGREEMENT * network.head()) {
         break;
       }
@@ -264,18 +277,13 @@ public final class SettledHouse {
   /** Heat of all pipes, given to their rooms; returns the heat taken from the source [W]. */
   private double pipes() {
     House house = model.house;
-    // Seen before the pipes' heats are taken out to be found anew.
     for (int r = 0; r < roomAir.length; r++) {
       roomAir[r] = air(r);
-    }
-    for (int input : model.pipeHeatInput) {
-      if (input >= 0) {
-        heat[input] = 0;
-      }
+      pipeHeat[r] = 0;
     }
     outsideLoss = 0;
     java.util.Arrays.fill(returning, 0);
-    double pipeHeat = 0;
+    double toRooms = 0;
     for (int b = 0; b < emitters.length; b++) {
       Pipe pipe = model.arrangement.branches().get(b).pipe();
       double m = massFlow[b];
@@ -285,7 +293,7 @@ public final class SettledHouse {
       double outlet = m > 0 ? inlet - heat[b] / (m * capacityPerFlow) : around;
       double back = cooled(pipe, m, outlet, around);
       if (m > 0) {
-        pipeHeat +=
+        toRooms +=
             give(model.branchRoom[b], m * capacityPerFlow * (entering - inlet + outlet - back));
       }
       returning[branchNode[b]] += m * back;
@@ -304,7 +312,7 @@ public final class SettledHouse {
       if (mains.get(i).room() == null) {
         outsideLoss += lost;
       } else {
-        pipeHeat += give(house.roomIndex(mains.get(i).room()), lost);
+        toRooms += give(house.roomIndex(mains.get(i).room()), lost);
       }
       returning[parent[i + 1]] += m * back;
     }
@@ -312,27 +320,50 @@ public final class SettledHouse {
     for (int b = 0; b < emitters.length; b++) {
       emitted += heat[b];
     }
-    return emitted + pipeHeat + outsideLoss;
+    return emitted + toRooms + outsideLoss;
+  }
+
+  /** Lets the rooms have the pipes' heats; returns the largest change [W]. */
+  private double followPipes(double share) {
+    double moved = 0;
+    for (int r = 0; r < pipeHeat.length; r++) {
+      int input = model.pipeHeatInput[r];
+      if (input >= 0) {
+        double change = pipeHeat[r] - heat[input];
+        heat[input] += share * change;
+        moved = Math.max(moved, Math.abs(change));
+      }
+    }
+    return moved;
   }
 
   private double give(int room, double watts) {
-    if (model.pipeHeatInput[room] >= 0) {
-      heat[model.pipeHeatInput[room]] += watts;
-    }
+    pipeHeat[room] += watts;
     return watts;
   }
 
+  /** The heat at which a branch's emitter and its room agree, sought from the present one on. */
   private double solveBranch(int b, double water) {
+    double before = heat[b];
     UnivariateFunction excess =
         q -> {
           heat[b] = q;
           return emission(b, water) - q;
         };
-    double most = excess.value(0);
-    if (most <= HEAT_AGREEMENT) {
+    double now = excess.value(before);
+    if (Math.abs(now) <= BRANCH_AGREEMENT) {
+      return before;
+    }
+    double low = now > 0 ? before : 0;
+    double high = now > 0 ? before + now : before;
+    if (now > 0 && excess.value(high) > 0) {
+      high = excess.value(0);
+    }
+    if (now < 0 && excess.value(0) <= BRANCH_AGREEMENT) {
       return 0;
     }
-    double found = new BrentSolver(1e-9, 1e-5).solve(200, excess, 0, most * (1 + 1e-9) + 1e-9);
+    double start = Math.min(Math.max(before + now / 2, low), high);
+    double found = new BrentSolver(1e-9, BRANCH_AGREEMENT).solve(200, excess, low, high, start);
     excess.value(found);
     return found;
   }
