@@ -1,20 +1,11 @@
 package settle.scenarios.format;
 
 import settle.scenarios.format.Form.Several;
-import settle.scenarios.quantity.Dimension;
 
-/** What counts as warm, and the run. */
+/** The run. */
 public final class RunKeys {
 
   private static final String PRACTICE = "common practice, no source";
-
-  public static final Key TOLERANCE =
-      Key.optional(
-              "tolerance",
-              Forms.of(Dimension.TEMPERATURE_DIFFERENCE).from(0, 5).usually(0.1, 2),
-              "how far below want still counts as warm")
-          .orElse("0.5 K", PRACTICE);
-  public static final Table AIMS_TABLE = Table.of("what counts as warm", TOLERANCE);
 
   public static final Key LENGTH =
       Key.optional("length", Forms.DURATION.atMost(400 * 86_400.0), "how long is recorded")

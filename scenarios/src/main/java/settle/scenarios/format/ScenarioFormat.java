@@ -22,7 +22,7 @@ public final class ScenarioFormat {
   public static final Key SOURCE =
       Key.required("source", new Keys(SourceKeys.TABLE), SourceKeys.TABLE.about());
   public static final Key CONTROL = section("control", ControlKeys.TABLE);
-  public static final Key AIMS = section("aims", RunKeys.AIMS_TABLE);
+  public static final Key AIMS = section("aims", AimsKeys.TABLE);
   public static final Key RUN = section("run", RunKeys.RUN_TABLE);
 
   /** The top of the file. */

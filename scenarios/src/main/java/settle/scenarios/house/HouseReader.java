@@ -9,7 +9,6 @@ import settle.scenarios.catalogue.DefinitionsReader;
 import settle.scenarios.format.ScenarioFormat;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
-import settle.sim.house.Aims;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
@@ -69,7 +68,7 @@ public final class HouseReader {
                 ? SourceReader.buffer(root.section(ScenarioFormat.SOURCE))
                 : Optional.empty(),
             new ControlReader(control, roomNames, programmes.any()).read(source, arrangements),
-            Aims.within(RunReader.tolerance(root.section(ScenarioFormat.AIMS))),
+            AimsReader.read(root.section(ScenarioFormat.AIMS)),
             run);
     if (root.has(ScenarioFormat.SOURCE)) {
       HeatPumpDoubts.warnOfLittleFlow(house, root.section(ScenarioFormat.SOURCE));

@@ -9,16 +9,12 @@ import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.house.RunSettings;
 
-/** Reads what counts as warm, and the run. */
+/** Reads the run. */
 final class RunReader {
 
   private static final double DAY = 86_400;
 
   private RunReader() {}
-
-  static double tolerance(Section s) {
-    return s.number(RunKeys.TOLERANCE);
-  }
 
   /**
    * The run.
