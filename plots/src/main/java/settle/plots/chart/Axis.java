@@ -53,6 +53,11 @@ record Axis(double min, double max, List<Tick> ticks, String caption) {
     return exact(least - missing / 2, most + missing / 2, intervals, caption);
   }
 
+  /** The same with another caption. */
+  Axis captioned(String words) {
+    return new Axis(min, max, ticks, words);
+  }
+
   private static Axis stepped(double min, double max, double step, String caption) {
     int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
     List<Tick> ticks = new ArrayList<>();

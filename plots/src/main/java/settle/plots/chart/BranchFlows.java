@@ -38,11 +38,10 @@ final class BranchFlows {
   private boolean canBeTold(RunResult result) {
     Trace trace = result.trace();
     return IntStream.range(0, trace.branches().size())
-        .allMatch(b -> Curve.changes(trace, flowing(trace, b), window) <= MOST_CHANGES);
-  }
-
-  private static double[] flowing(Trace trace, int branch) {
-    return Curve.whileFlowing(trace, trace.column(BranchColumn.MASS_FLOW, branch));
+        .allMatch(
+            b ->
+                Curve.canBeTold(
+                    trace, trace.column(BranchColumn.MASS_FLOW, b), window, MOST_CHANGES));
   }
 
   /** The emitters a panel shows: the k-th of a room in every arrangement, -1 where it has none. */
@@ -54,10 +53,6 @@ final class BranchFlows {
     if (comparison.results().stream().anyMatch(r -> !r.balance().branches().isEmpty())) {
       legend.line("design flow", Look.line(HouseTheme.INK, HouseTheme.FINE_DASH));
     }
-    legend.note(
-        everyStep
-            ? "while the pump runs"
-            : "while the pump runs, means over " + Quantities.duration(window.readableInterval()));
     List<Place> places = places();
     List<Panel> panels = panels();
     for (int i = 0; i < panels.size(); i++) {
@@ -82,7 +77,15 @@ final class BranchFlows {
     int width =
         (HouseTheme.WIDTH - RIGHT - columns * Panel.LEFT - (columns - 1) * COLUMN_GAP) / columns;
     int height = rows <= 2 ? 170 : 105;
-    Axis horizontal = TimeAxis.clock(window, width);
+    Axis clock = TimeAxis.clock(window, width);
+    Axis horizontal =
+        everyStep
+            ? clock
+            : clock.captioned(
+                "means over "
+                    + Quantities.duration(window.readableInterval())
+                    + "; "
+                    + clock.caption());
     List<Panel> panels = new ArrayList<>();
     for (int i = 0; i < places.size(); i++) {
       int x = Panel.LEFT + i % columns * (width + Panel.LEFT + COLUMN_GAP);
@@ -129,7 +132,7 @@ final class BranchFlows {
 
   private Curve flow(RunResult result, int branch) {
     Trace trace = result.trace();
-    double[] flow = flowing(trace, branch);
+    double[] flow = Curve.whileFlowing(trace, trace.column(BranchColumn.MASS_FLOW, branch));
     double scale = comparison.house().water().litresPerHour(1);
     return everyStep
         ? Curve.ofMeans(trace, flow, window, 0, scale)

@@ -228,7 +228,7 @@ public final class Charts {
       return;
     }
     TimeWindow window = TimeWindow.threeDays(first);
-    String title = "Flow through each emitter" + part(window);
+    String title = "Flow through each emitter while the pump runs" + part(window);
     charts.add(
         () ->
             new Chart(
@@ -245,7 +245,7 @@ public final class Charts {
     if (!pressures.worthDrawing()) {
       return;
     }
-    String title = "Pressure between flow and return" + part(window);
+    String title = "Pressure between flow and return while the pump runs" + part(window);
     charts.add(
         () -> new Chart("pressure", title, plantMeanings.ofPressure(), pressures.draw(title)));
   }

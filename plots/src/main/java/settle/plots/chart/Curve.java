@@ -103,8 +103,19 @@ record Curve(double[] x, double[] y) {
     return flowing;
   }
 
-  /** How often values come from or go to nothing within a window: a comb has many teeth. */
-  static int changes(Trace trace, double[] values, TimeWindow window) {
+  /**
+   * Whether values while water flows can be told step by step: neither they nor the flow as a whole
+   * come and go so often that a line turns into a comb, or its gaps into dashes.
+   *
+   * @param most so many times at most
+   */
+  static boolean canBeTold(Trace trace, double[] values, TimeWindow window, int most) {
+    return changes(trace, trace.column(HouseColumn.MASS_FLOW), window) <= most
+        && changes(trace, whileFlowing(trace, values), window) <= most;
+  }
+
+  /** How often values come from or go to nothing within a window. */
+  private static int changes(Trace trace, double[] values, TimeWindow window) {
     double[] time = trace.time();
     int changes = 0;
     for (int i = 2; i < time.length; i++) {

@@ -18,6 +18,7 @@ import settle.sim.source.Boiler;
 final class FlowAndReturn {
 
   private static final int HEIGHT = 165;
+  private static final Look SET_POINT = Look.line(HouseTheme.INK, HouseTheme.THIN);
 
   /** So many starts can be told apart on one panel. */
   private static final double MOST_STARTS = 40;
@@ -38,11 +39,15 @@ final class FlowAndReturn {
   Picture draw(String title) {
     StackedPanels stack = stack();
     Sketch g = new Sketch();
-    new Legend(g, Panel.LEFT).arrangements(comparison);
+    boolean byWeather = comparison.house().control().flowCurve().isPresent();
+    Legend legend = new Legend(g, Panel.LEFT).arrangements(comparison);
+    if (byWeather) {
+      legend.line("set-point, by the weather", SET_POINT);
+    }
     stack.paint(g);
     Panel flow = stack.panels().get(0);
     double setPoint = comparison.house().source().flowSetPoint();
-    if (setPoint > flow.vertical().min() && setPoint < flow.vertical().max()) {
+    if (!byWeather && setPoint > flow.vertical().min() && setPoint < flow.vertical().max()) {
       flow.level(g, setPoint, "set-point " + Quantities.setting(setPoint));
     }
     if (comparison.house().source() instanceof Boiler boiler) {
@@ -59,11 +64,27 @@ final class FlowAndReturn {
   StackedPanels stack() {
     StackedPanels stack = new StackedPanels(TimeAxis.clock(window, StackedPanels.PLOT_WIDTH));
     double setPoint = comparison.house().source().flowSetPoint();
-    add(stack, "flow" + means(), HouseColumn.FLOW, setPoint);
+    Trace first = comparison.results().get(0).trace();
+    Curve asked = Curve.ofMeans(first, first.column(HouseColumn.SET_POINT), window, 0, 1);
+    boolean byWeather = comparison.house().control().flowCurve().isPresent() && !asked.isEmpty();
+    Panel flow =
+        add(stack, "flow" + means(), HouseColumn.FLOW, byWeather ? asked.least() : setPoint);
+    if (byWeather) {
+      flow.line("set-point", asked, SET_POINT);
+    }
     double mark =
-        comparison.house().source() instanceof Boiler b ? b.efficiency().dewPoint() : setPoint;
+        comparison.house().source() instanceof Boiler b ? b.efficiency().dewPoint() : coldest();
     add(stack, "return" + means(), HouseColumn.RETURN, mark);
     return stack;
+  }
+
+  /** Coldest return there is [°C]; the flow asked for if there is none. */
+  private double coldest() {
+    return comparison.results().stream()
+        .mapToDouble(r -> curve(r.trace(), HouseColumn.RETURN).least())
+        .filter(Double::isFinite)
+        .min()
+        .orElse(comparison.house().source().flowSetPoint());
   }
 
   private Curve curve(Trace trace, HouseColumn column) {
@@ -78,7 +99,7 @@ final class FlowAndReturn {
   }
 
   /** The axis takes in {@code mark}, a temperature that matters, whether or not it is reached. */
-  private void add(StackedPanels stack, String name, HouseColumn column, double mark) {
+  private Panel add(StackedPanels stack, String name, HouseColumn column, double mark) {
     List<Curve> curves = new ArrayList<>();
     double least = mark;
     double most = mark;
@@ -96,5 +117,6 @@ final class FlowAndReturn {
           curves.get(i),
           HouseTheme.arrangement(i));
     }
+    return panel;
   }
 }

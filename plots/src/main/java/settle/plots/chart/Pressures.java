@@ -34,7 +34,7 @@ final class Pressures {
   Picture draw(String title) {
     StackedPanels stack = stack();
     Sketch g = new Sketch();
-    new Legend(g, Panel.LEFT).arrangements(comparison).note("while the pump runs");
+    new Legend(g, Panel.LEFT).arrangements(comparison);
     stack.paint(g);
     return g.picture(title, HouseTheme.WIDTH, stack.height());
   }
@@ -121,8 +121,8 @@ final class Pressures {
         comparison.results().stream()
             .allMatch(
                 r ->
-                    Curve.changes(r.trace(), flowing(r, column), window)
-                        <= 2 * BranchFlows.MOST_CHANGES);
+                    Curve.canBeTold(
+                        r.trace(), column.apply(r), window, 2 * BranchFlows.MOST_CHANGES));
     double interval = window.readableInterval();
     List<Curve> curves = new ArrayList<>();
     double most = 0;

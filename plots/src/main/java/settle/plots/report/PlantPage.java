@@ -33,6 +33,7 @@ final class PlantPage {
     page.put("inputName", house.source() instanceof Boiler ? "Fuel (gross)" : "Taken");
     page.put("boiler", house.source() instanceof Boiler);
     page.put("heatPump", house.source() instanceof HeatPump);
+    page.put("backedUp", comparison.results().stream().anyMatch(r -> r.plant().backupHeat() > 0));
     page.put("cycling", cycling());
     List<Map<String, Object>> balances = balances();
     page.put("balanced", balances.isEmpty() ? List.of() : List.of(Map.of("balances", balances)));
@@ -141,12 +142,12 @@ final class PlantPage {
     row.put("design", litres(branch.designFlow()));
     row.put("given", litres(branch.flowAsGiven()));
     row.put("run", litres(branch.flow()));
-    row.put("share", Quantities.share(share));
+    row.put("share", Quantities.number(100 * share, 0) + " %");
     row.put("starved", PlantVerdict.isStarved(share));
     row.put("turns", Quantities.number(branch.lockshield().turns(), 2));
     row.put("kv", Quantities.number(branch.lockshield().kv(), 2));
     row.put("velocity", Quantities.number(branch.velocity(), 2));
-    row.put("authority", Quantities.share(branch.authority()));
+    row.put("authority", Quantities.number(100 * branch.authority(), 0) + " %");
     return row;
   }
 

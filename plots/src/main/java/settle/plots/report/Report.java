@@ -83,8 +83,9 @@ public final class Report {
         + (rooms == 1 ? " room" : " rooms")
         + ", heated by "
         + house.source().name()
-        + " at "
-        + Quantities.setting(house.source().flowSetPoint())
+        + (house.control().flowCurve().isPresent() ? " at up to " : " at ")
+        + Quantities.setting(
+            house.control().flowCurve().map(c -> c.highest()).orElse(house.source().flowSetPoint()))
         + " flow; "
         + Quantities.duration(house.run().length())
         + " simulated, outdoor design temperature "

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 import org.jsoup.parser.Parser;
@@ -13,6 +14,10 @@ import org.knowm.xchart.XYSeries;
 import settle.plots.SyntheticPlant;
 import settle.plots.SyntheticRuns;
 import settle.plots.words.Comparison;
+import settle.sim.control.Control;
+import settle.sim.control.FlowCurve;
+import settle.sim.control.OptimumStart;
+import settle.sim.control.Thermostat;
 import settle.sim.house.House;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
@@ -140,6 +145,66 @@ class PlantChartsTest {
         .anyMatch(w -> w.startsWith("flow through the bypass, means over"));
     assertThat(chart("pressure").meaning())
         .contains("box room needs most: 17.0 kPa", "makes 25.0 kPa");
+  }
+
+  @Test
+  void pressuresThatNeverMoveAreNotDrawn() {
+    House manifold = SyntheticPlant.manifoldHouse(6, 24);
+    assertThat(Charts.forComparison(manifold, SyntheticPlant.results(manifold)))
+        .extracting(Chart::name)
+        .contains("branch-flows", "network-1")
+        .doesNotContain("pressure");
+  }
+
+  @Test
+  void flowsThatComeAndGoAreShownByTheirMeansAndSaySo() {
+    List<RunResult> restless = SyntheticPlant.results(house);
+    for (RunResult result : restless) {
+      double[] total = result.trace().column(HouseColumn.MASS_FLOW);
+      for (int i = 0; i < total.length; i++) {
+        total[i] = i % 6 < 3 ? 0 : total[i];
+      }
+    }
+    BranchFlows flows =
+        new BranchFlows(new Comparison(house, restless), TimeWindow.oneDay(restless.get(0)));
+    assertThat(flows.draw("").words()).contains("means over 15 min; time of day, h:min");
+    assertThat(chart("branch-flows").picture().words()).contains("time of day, h:min");
+  }
+
+  @Test
+  void aSetPointThatFollowsTheWeatherIsDrawnAsItMoves() {
+    House compensated = compensated();
+    FlowAndReturn chart =
+        new FlowAndReturn(new Comparison(compensated, results), TimeWindow.oneDay(results.get(0)));
+    assertThat(values(chart.stack().panels().get(0), "set-point")).containsOnly(45.0);
+    assertThat(chart.draw("").words())
+        .contains("set-point, by the weather")
+        .doesNotContain("set-point 45 °C");
+  }
+
+  private House compensated() {
+    return new House(
+        house.title(),
+        house.designOutdoor(),
+        house.weather(),
+        house.rooms(),
+        house.partitions(),
+        house.airExchanges(),
+        house.arrangements(),
+        house.water(),
+        house.distribution(),
+        house.source(),
+        house.buffer(),
+        new Control(
+            Control.Setback.HEADS,
+            "",
+            0.5,
+            new Thermostat.None(),
+            Optional.of(new FlowCurve(1, 0, 25, 45, 0)),
+            new OptimumStart.None(),
+            false),
+        house.aims(),
+        house.run());
   }
 
   @Test
