@@ -1,33 +1,13 @@
 package settle.cli;
 
 import java.nio.file.Path;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Options of the commands that run a scenario. */
 final class RunOptions {
 
-  @Parameters(
-      paramLabel = "FILE",
-      description = "The scenario: a house and how it is heated (YAML).")
-  private Path file;
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description =
-          "Write summary.txt, summary.json, traces.csv, plots and report.html to this folder; it is made if it is not there.")
-  private Path out;
-
-  @Option(
-      names = "--json",
-      description = "Print the result as one JSON document, and nothing else, on standard output.")
-  private boolean json;
-
-  @Option(
-      names = {"-q", "--quiet"},
-      description = "Print no summary and no progress.")
-  private boolean quiet;
+  @Mixin private CommonOptions common;
 
   @Option(
       names = "--step",
@@ -43,26 +23,25 @@ final class RunOptions {
           "Run again with half the step and twice the resolution, and state how far each figure moves.")
   private boolean errorBars;
 
-  @Option(
-      names = "--strict",
-      description = "End with exit status 1 if an arrangement does not keep up.")
-  private boolean strict;
-
   Path file() {
-    return file;
+    return common.file();
   }
 
   /** Where to write files; null for none. */
   Path out() {
-    return out;
+    return common.out();
   }
 
   boolean json() {
-    return json;
+    return common.json();
   }
 
   boolean quiet() {
-    return quiet;
+    return common.quiet();
+  }
+
+  boolean strict() {
+    return common.strict();
   }
 
   /** Step after an event [s]; null for the scenario's own. */
@@ -72,9 +51,5 @@ final class RunOptions {
 
   boolean errorBars() {
     return errorBars;
-  }
-
-  boolean strict() {
-    return strict;
   }
 }

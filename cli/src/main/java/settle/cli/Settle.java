@@ -32,6 +32,7 @@ import picocli.CommandLine.Spec;
     footer = {"%nExample:", "  settle new house.yaml", "  settle compare house.yaml --out result"},
     subcommands = {
       CompareCommand.class,
+      VerdictCommand.class,
       SimulateCommand.class,
       CheckCommand.class,
       NewCommand.class,
