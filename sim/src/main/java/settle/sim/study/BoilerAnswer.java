@@ -1,7 +1,11 @@
 package settle.sim.study;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.source.Boiler;
 
 /**
  * Whether a boiler fits a house as one arrangement heats it.
@@ -29,6 +33,37 @@ public record BoilerAnswer(
 
   public BoilerAnswer {
     doubts = List.copyOf(doubts);
+  }
+
+  /**
+   * Works it out.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @param season what that takes over a season
+   * @return empty if the house has no boiler
+   */
+  public static Optional<BoilerAnswer> of(House house, Arrangement arrangement, Season season) {
+    if (!(house.source() instanceof Boiler boiler)) {
+      return Optional.empty();
+    }
+    SeasonAtRest rest = new SeasonAtRest(house, arrangement, season.climate());
+    double outdoor = house.designOutdoor();
+    BoilerAnswer answer =
+        new BoilerAnswer(
+            boiler.name(),
+            rest.controlled(outdoor).load(),
+            boiler.maximumPower(),
+            rest.holding().asked(outdoor),
+            rest.holding().leastFlow(outdoor),
+            season,
+            season.asControlled().cyclesAbove(),
+            List.of());
+    return Optional.of(answer.with(SourceDoubts.about(answer, house)));
+  }
+
+  private BoilerAnswer with(List<String> said) {
+    return new BoilerAnswer(unit, load, capacity, flowAsked, flowNeeded, season, cyclesAbove, said);
   }
 
   /** Share of the season's heat made with the return below the dew point [-]. */

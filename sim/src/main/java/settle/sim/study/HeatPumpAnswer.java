@@ -3,6 +3,12 @@ package settle.sim.study;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import settle.sim.engine.HouseModel;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.house.WaterProperties;
+import settle.sim.source.HeatPump;
+import settle.sim.source.WaterNeeded;
 
 /**
  * Whether a heat pump fits a house as one arrangement heats it.
@@ -15,15 +21,15 @@ import java.util.OptionalDouble;
  * @param flowNeeded least flow temperature that holds every room in design weather [°C]; empty if
  *     none does
  * @param highestFlow flow temperature the unit never passes [°C]
- * @param covered whether the map of its performance covers the whole season as controlled
+ * @param covered whether its declared performance covers design weather at that flow temperature
  * @param season what it takes over a season
  * @param bivalence outdoor temperature below which the compressor does not carry the house alone
  *     [°C]; empty if it does down to design weather
  * @param cyclesAbove outdoor temperature above which its least output is more than the load, so
  *     that it starts and stops [°C]; empty if it never is
- * @param mild how it starts and stops in mild weather with the water as it is; empty if it runs
+ * @param mild how it starts and stops at {@link #MILD} with the water as it is; empty if it runs
  *     through
- * @param mildCured the same with the water needed; empty likewise
+ * @param mildCured the same with a vessel that makes up for the water lacking; empty likewise
  * @param water what it needs of water and has
  * @param doubts in words, each with its remedy; empty if nothing is doubtful
  */
@@ -52,14 +58,116 @@ public record HeatPumpAnswer(
   }
 
   /**
-   * Starting and stopping against a steady load.
+   * Works it out.
    *
-   * @param load [W]
-   * @param least output while running [W]
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @param season what that takes over a season
+   * @return empty if the house has no heat pump
+   */
+  public static Optional<HeatPumpAnswer> of(House house, Arrangement arrangement, Season season) {
+    if (!(house.source() instanceof HeatPump pump)) {
+      return Optional.empty();
+    }
+    SeasonAtRest rest = new SeasonAtRest(house, arrangement, season.climate());
+    double outdoor = house.designOutdoor();
+    SeasonAtRest.Drawn design = rest.controlled(outdoor);
+    SeasonAtRest.Drawn mild = rest.controlled(MILD);
+    Delivery atDesign =
+        Delivery.of(pump, outdoor, design.load(), design.flow(), design.returning());
+    Delivery atMild = Delivery.of(pump, MILD, mild.load(), mild.flow(), mild.returning());
+    WaterProperties liquid = house.water();
+    double heatOfWater = liquid.density() * liquid.specificHeat();
+    Water water =
+        new Water(
+            new HouseModel(house, arrangement, 1).waterVolume(),
+            WaterNeeded.of(pump, MILD, mild.flow(), heatOfWater),
+            pump.minimumFlow(),
+            mild.throughSource());
+    HeatPumpAnswer answer =
+        new HeatPumpAnswer(
+            pump.name(),
+            design.load(),
+            atDesign.capacity(),
+            atDesign.capacity() + pump.backup().map(b -> b.availableAt(outdoor)).orElse(0.0),
+            rest.holding().asked(outdoor),
+            rest.holding().leastFlow(outdoor),
+            pump.highestFlow(),
+            pump.performance().covers(outdoor, design.flow()),
+            season,
+            season.asControlled().bivalence(),
+            season.asControlled().cyclesAbove(),
+            Cycling.of(pump, mild.load(), atMild.least(), water.volume() * heatOfWater),
+            Cycling.of(
+                pump,
+                mild.load(),
+                atMild.least(),
+                (water.volume() + water.lacking()) * heatOfWater),
+            water,
+            List.of());
+    return Optional.of(answer.with(SourceDoubts.about(answer, house)));
+  }
+
+  private HeatPumpAnswer with(List<String> said) {
+    return new HeatPumpAnswer(
+        unit,
+        load,
+        capacity,
+        capacityWithBackup,
+        flowAsked,
+        flowNeeded,
+        highestFlow,
+        covered,
+        season,
+        bivalence,
+        cyclesAbove,
+        mild,
+        mildCured,
+        water,
+        said);
+  }
+
+  /**
+   * Starting and stopping against a steady load, all the water mixed:
+   *
+   * <pre>
+   *   on  = max(2 band C/(P - Q), least run, least rest Q/(P - Q))
+   *   off = on (P - Q)/Q
+   * </pre>
+   *
+   * <p>Closed form of C dT/dt = P - Q between two temperatures; the least run may carry the water
+   * past the upper one. In a run of the sample houses starts are a quarter fewer to three fifths
+   * more: water takes time to go round, and the flow jumps by P/(m c) at each start, which uses up
+   * part of the band. Where P is only just above Q the warmer water is taken up, and the unit
+   * hardly stops at all.
+   *
+   * @param load Q [W]
+   * @param least P, output while running [W]
    * @param onTime length of a run [s]
    * @param offTime length of a rest [s]
    */
   public record Cycling(double load, double least, double onTime, double offTime) {
+
+    /**
+     * How a heat pump does it.
+     *
+     * @param pump the unit
+     * @param load Q [W]
+     * @param least P [W]
+     * @param capacity C of the water [J/K]
+     * @return empty if it runs through, or has nothing to heat
+     */
+    static Optional<Cycling> of(HeatPump pump, double load, double least, double capacity) {
+      if (!(load > 0 && load < least)) {
+        return Optional.empty();
+      }
+      double surplus = least - load;
+      double on =
+          Math.max(
+              2 * pump.switchingBand() * capacity / surplus,
+              Math.max(pump.minimumOnTime(), pump.minimumOffTime() * load / surplus));
+      return Optional.of(new Cycling(load, least, on, on * surplus / load));
+    }
 
     /** Starts an hour [1/h]. */
     public double startsPerHour() {

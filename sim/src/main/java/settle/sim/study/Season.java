@@ -3,6 +3,7 @@ package settle.sim.study;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 
@@ -63,6 +64,48 @@ public record Season(ClimateBins climate, Year asControlled, Optional<Year> leas
 
     public Year {
       bins = List.copyOf(bins);
+    }
+
+    /**
+     * Outdoor temperature above which the source starts and stops all the time: straight between
+     * bins [°C]; the coldest bin's if it always does, empty if not even in the mildest.
+     */
+    public OptionalDouble cyclesAbove() {
+      return lowestFrom(bin -> bin.least() - bin.load());
+    }
+
+    /**
+     * Outdoor temperature below which the source does not carry the house alone: straight between
+     * bins [°C]; the mildest bin's if it never does, empty if it does in every one.
+     */
+    public OptionalDouble bivalence() {
+      OptionalDouble carriedAbove = lowestFrom(bin -> bin.capacity() - bin.load());
+      if (carriedAbove.isEmpty()) {
+        return OptionalDouble.of(bins.get(bins.size() - 1).outdoor());
+      }
+      return carriedAbove.getAsDouble() > bins.get(0).outdoor()
+          ? carriedAbove
+          : OptionalDouble.empty();
+    }
+
+    /** Lowest outdoor temperature from which on an excess is above 0 in every milder bin. */
+    private OptionalDouble lowestFrom(ToDoubleFunction<Bin> excess) {
+      int i = bins.size() - 1;
+      if (!(excess.applyAsDouble(bins.get(i)) > 0)) {
+        return OptionalDouble.empty();
+      }
+      while (i > 0 && excess.applyAsDouble(bins.get(i - 1)) > 0) {
+        i--;
+      }
+      Bin above = bins.get(i);
+      if (i == 0) {
+        return OptionalDouble.of(above.outdoor());
+      }
+      Bin below = bins.get(i - 1);
+      double a = excess.applyAsDouble(below);
+      double b = excess.applyAsDouble(above);
+      return OptionalDouble.of(
+          below.outdoor() + (above.outdoor() - below.outdoor()) * -a / (b - a));
     }
   }
 

@@ -45,12 +45,17 @@ final class SeasonAtRest {
     highestFlow = source instanceof HeatPump pump ? pump.highestFlow() : Double.POSITIVE_INFINITY;
   }
 
+  /** Answers of the house on a source of any power. */
+  Holding holding() {
+    return holding;
+  }
+
   Season.Year asControlled() {
     return year(this::controlled);
   }
 
-  /** As the controls have it, in one bin. */
-  private Drawn controlled(double outdoor) {
+  /** As the controls have it, at one outdoor temperature. */
+  Drawn controlled(double outdoor) {
     SettledHouse settled = holding.settled(outdoor).asControlled();
     if (settled.flowTemperature() > highestFlow) {
       settled.at(highestFlow);
@@ -61,7 +66,7 @@ final class SeasonAtRest {
     }
     // The thermostat lets it run and rest: mean heat, but water as hot as while it runs.
     Drawn running = drawn(settled.at(Math.min(holding.asked(outdoor), highestFlow)));
-    return new Drawn(mean.load(), running.flow(), running.returning());
+    return new Drawn(mean.load(), running.flow(), running.returning(), running.throughSource());
   }
 
   Optional<Season.Year> leastFlow() {
@@ -90,8 +95,15 @@ final class SeasonAtRest {
             }));
   }
 
-  /** What the water takes at rest, and how warm it is while the source runs. */
-  private record Drawn(double load, double flow, double returning) {}
+  /**
+   * What the water takes at rest.
+   *
+   * @param load mean heat taken [W]
+   * @param flow flow temperature while the source runs [°C]
+   * @param returning return temperature while the source runs [°C]
+   * @param throughSource flow of water through the source [kg/s]
+   */
+  record Drawn(double load, double flow, double returning, double throughSource) {}
 
   /** The house in one bin. */
   private interface AtRest {
@@ -101,14 +113,17 @@ final class SeasonAtRest {
   private Drawn drawn(SettledHouse settled) {
     double flow = settled.flowTemperature();
     double returning = settled.returnTemperature();
+    double through = settled.totalFlow();
     Optional<Buffer> parallel =
         house.buffer().filter(b -> b.placement() == Buffer.Placement.PARALLEL);
-    if (parallel.isPresent() && parallel.get().sourceFlow() > settled.totalFlow()) {
-      // What its own pump moves beyond what the mains take comes back as warm as it went.
-      double capacityFlow = parallel.get().sourceFlow() * house.water().specificHeat();
-      returning = flow - settled.sourceHeat() / capacityFlow;
+    if (parallel.isPresent()) {
+      through = parallel.get().sourceFlow();
+      if (through > settled.totalFlow()) {
+        // What its own pump moves beyond what the mains take comes back as warm as it went.
+        returning = flow - settled.sourceHeat() / (through * house.water().specificHeat());
+      }
     }
-    return new Drawn(Math.max(settled.sourceHeat(), 0), flow, returning);
+    return new Drawn(Math.max(settled.sourceHeat(), 0), flow, returning, through);
   }
 
   private Season.Year year(AtRest house) {

@@ -1,0 +1,195 @@
+package settle.sim.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import settle.sim.house.House;
+
+/** What is doubtful about a source with what it heats, in words, each with a remedy. */
+final class SourceDoubts {
+
+  /** Starts an hour above which a compressor wears; common practice, no source. */
+  private static final double MOST_STARTS = 6;
+
+  /** How far the flow temperature may be from what is needed without a word [K]. */
+  private static final double FLOW_MARGIN = 1;
+
+  /** Flow temperature asked for beyond need that is worth a word [K]. */
+  private static final double FLOW_SURPLUS = 5;
+
+  /** Gain that is worth a word, as a share of the factor [-]. */
+  private static final double WORTHWHILE = 0.01;
+
+  /** Share of a season's heat by electric heaters that is worth a word [-]. */
+  private static final double BACKUP_SHARE = 0.02;
+
+  /** Condensing share below which a boiler gives away what it could do [-]. */
+  private static final double CONDENSING_SHARE = 0.9;
+
+  private SourceDoubts() {}
+
+  static List<String> about(HeatPumpAnswer answer, House house) {
+    List<String> doubts = new ArrayList<>();
+    power(doubts, answer);
+    if (answer.flowNeeded().orElse(0) > answer.highestFlow()) {
+      doubts.add(
+          text(
+              "in design weather the rooms need a flow of %.0f °C, which it cannot make: it stops"
+                  + " at %.0f °C; give more emitter to the rooms that need most",
+              answer.flowNeeded().getAsDouble(), answer.highestFlow()));
+    } else {
+      flow(doubts, answer.flowAsked(), answer.flowNeeded());
+    }
+    if (answer.flowAsked() > answer.highestFlow()) {
+      doubts.add(
+          text(
+              "in design weather the controls ask for a flow of %.0f °C, it stops at %.0f °C: lower"
+                  + " the curve",
+              answer.flowAsked(), answer.highestFlow()));
+    }
+    surplus(doubts, answer.season(), answer.flowAsked(), answer.flowNeeded(), "seasonal factor");
+    if (!answer.covered()) {
+      doubts.add(
+          text(
+              "its declared performance does not reach %.0f °C outdoors at a flow of %.0f °C, so"
+                  + " that figures there are held or guessed: ask for them",
+              house.designOutdoor(), Math.min(answer.flowAsked(), answer.highestFlow())));
+    }
+    cycling(doubts, answer);
+    HeatPumpAnswer.Water water = answer.water();
+    if (water.flowLeft() < water.least()) {
+      doubts.add(
+          text(
+              "at %.0f °C outdoors the valves leave it %.0f l/h of water, it needs %.0f l/h to run:"
+                  + " fit a bypass or a parallel buffer, or leave some emitters without heads",
+              HeatPumpAnswer.MILD,
+              house.water().litresPerHour(water.flowLeft()),
+              house.water().litresPerHour(water.least())));
+    }
+    return doubts;
+  }
+
+  private static void power(List<String> doubts, HeatPumpAnswer answer) {
+    if (answer.capacityWithBackup() < answer.load()) {
+      doubts.add(
+          text(
+              "in design weather it gives %.1f kW, the house takes %.1f kW: take a larger one, or"
+                  + " an electric heater of %.1f kW",
+              answer.capacityWithBackup() / 1000,
+              answer.load() / 1000,
+              (answer.load() - answer.capacity()) / 1000));
+    }
+    double share =
+        answer.season().asControlled().backupHeat() / answer.season().asControlled().heat();
+    if (answer.bivalence().isPresent() && share > BACKUP_SHARE) {
+      doubts.add(
+          text(
+              "below %.0f °C outdoors it does not carry the house alone: %.0f %% of the season's"
+                  + " heat is left to electric heaters; a larger one, or less heat loss",
+              answer.bivalence().getAsDouble(), 100 * share));
+    }
+  }
+
+  private static void cycling(List<String> doubts, HeatPumpAnswer answer) {
+    double lacking = answer.water().lacking();
+    if (answer.mild().isEmpty()) {
+      return;
+    }
+    HeatPumpAnswer.Cycling now = answer.mild().get();
+    boolean often = now.startsPerHour() > MOST_STARTS;
+    if (lacking > 0) {
+      HeatPumpAnswer.Cycling cured = answer.mildCured().orElseThrow();
+      doubts.add(
+          text(
+              "at %.0f °C outdoors it makes at least %.1f kW, the house takes %.1f kW: it starts"
+                  + " %.1f times an hour; a volumiser of %.0f l more makes that %.1f",
+              HeatPumpAnswer.MILD,
+              now.least() / 1000,
+              now.load() / 1000,
+              now.startsPerHour(),
+              Math.ceil(1000 * lacking),
+              cured.startsPerHour()));
+    } else if (often) {
+      doubts.add(
+          text(
+              "at %.0f °C outdoors it starts %.1f times an hour, more than %.0f: a smaller one, a"
+                  + " longer least run, or a volumiser",
+              HeatPumpAnswer.MILD, now.startsPerHour(), MOST_STARTS));
+    }
+  }
+
+  static List<String> about(BoilerAnswer answer, House house) {
+    List<String> doubts = new ArrayList<>();
+    if (answer.capacity() < answer.load()) {
+      doubts.add(
+          text(
+              "in design weather it gives %.1f kW, the house takes %.1f kW: take a larger one",
+              answer.capacity() / 1000, answer.load() / 1000));
+    }
+    flow(doubts, answer.flowAsked(), answer.flowNeeded());
+    surplus(doubts, answer.season(), answer.flowAsked(), answer.flowNeeded(), "efficiency");
+    if (answer.condensingShare() < CONDENSING_SHARE) {
+      doubts.add(
+          text(
+              "only %.0f %% of its heat is made condensing: lower the flow temperature, or let the"
+                  + " water cool further by less flow",
+              100 * answer.condensingShare()));
+    }
+    double outdoor = house.designOutdoor();
+    double middle = (outdoor + LeastCurve.HEATING_LIMIT) / 2;
+    if (answer.cyclesAbove().orElse(Double.POSITIVE_INFINITY) < middle) {
+      doubts.add(
+          text(
+              "above %.0f °C outdoors it makes more than the house takes and starts and stops: set"
+                  + " its range lower, or take one that modulates further",
+              answer.cyclesAbove().getAsDouble()));
+    }
+    return doubts;
+  }
+
+  private static void flow(List<String> doubts, double asked, OptionalDouble needed) {
+    if (needed.isEmpty()) {
+      doubts.add(
+          text(
+              "no flow temperature up to %.0f °C holds every room in design weather: give more"
+                  + " emitter to those that are not held",
+              Holding.HOTTEST_FLOW));
+    } else if (needed.getAsDouble() > asked + FLOW_MARGIN) {
+      doubts.add(
+          text(
+              "in design weather the controls ask for a flow of %.0f °C, the rooms need %.0f °C:"
+                  + " raise it, or give more emitter to the rooms that need most",
+              asked, needed.getAsDouble()));
+    }
+  }
+
+  /**
+   * What could be gained by asking for no more than is needed. Not always anything: heads throttle
+   * hotter water, so that it comes back colder, which is all that a boiler minds.
+   */
+  private static void surplus(
+      List<String> doubts, Season season, double asked, OptionalDouble needed, String factor) {
+    if (needed.isEmpty() || asked <= needed.getAsDouble() + FLOW_SURPLUS) {
+      return;
+    }
+    double now = factor(Optional.of(season.asControlled()));
+    double least = factor(season.leastFlow());
+    if (least > now * (1 + WORTHWHILE)) {
+      doubts.add(
+          text(
+              "in design weather the controls ask for a flow of %.0f °C, the rooms need %.0f °C:"
+                  + " with no more than needed all season the %s would be %.2f, not %.2f",
+              asked, needed.getAsDouble(), factor, least, now));
+    }
+  }
+
+  private static double factor(Optional<Season.Year> year) {
+    return year.flatMap(Season.Year::consumption).map(Season.Consumption::factor).orElse(0.0);
+  }
+
+  private static String text(String form, Object... figures) {
+    return String.format(Locale.ROOT, form, figures);
+  }
+}

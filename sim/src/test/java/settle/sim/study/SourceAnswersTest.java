@@ -1,0 +1,219 @@
+package settle.sim.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import settle.sim.control.Timetable;
+import settle.sim.engine.SampleHouses;
+import settle.sim.engine.Simulation;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.house.RunSettings;
+import settle.sim.source.Boiler;
+import settle.sim.source.Buffer;
+import settle.sim.source.HeatPump;
+
+/** Whether a source fits: figures, and what is said about them. */
+class SourceAnswersTest {
+
+  private static final double WATER_HEAT = 988 * 4180;
+
+  private static final HeatPumpAnswer WET = heatPump(SampleHouses.wetSystem(1)).orElseThrow();
+
+  @Test
+  void onlyTheSourceThatIsThereAnswers() {
+    House boiler = SampleHouses.eightRooms(1, SampleHouses.boiler());
+    House pump = SampleHouses.wetSystem(1);
+    House ideal = SampleHouses.eightRooms(1, SampleHouses.ideal());
+    assertThat(heatPump(boiler)).isEmpty();
+    assertThat(boiler(boiler)).isPresent();
+    assertThat(boiler(pump)).isEmpty();
+    assertThat(heatPump(ideal)).isEmpty();
+    assertThat(boiler(ideal)).isEmpty();
+  }
+
+  @Test
+  void heatPumpTooSmallForDesignWeather() {
+    HeatPumpAnswer answer = WET;
+    // -3 °C, between the points at -7 and 2 °C; 3600 s of running, then 5 kW back for 240 s
+    HeatPump pump = SampleHouses.heatPump();
+    double dry = pump.performance().capacity(-3, answer.flowAsked());
+    double iced = (dry * 3600 - 5000 * 240) / 3840;
+    assertThat(answer.capacity()).isCloseTo(iced, within(1e-6 * iced));
+    assertThat(answer.load()).isGreaterThan(answer.capacityWithBackup());
+    assertThat(answer.flowNeeded().orElseThrow()).isGreaterThan(60);
+    assertThat(answer.covered()).isFalse();
+    assertThat(answer.doubts())
+        .anySatisfy(d -> assertThat(d).contains("takes 11.0 kW").contains("larger"))
+        .anySatisfy(d -> assertThat(d).contains("stops at 60 °C").contains("more emitter"))
+        .anySatisfy(d -> assertThat(d).contains("does not reach -3 °C"))
+        .hasSize(3);
+  }
+
+  @Test
+  void limitsLieWhereTheBinsCross() {
+    HeatPumpAnswer answer = WET;
+    double bivalence = answer.bivalence().orElseThrow();
+    double cycles = answer.cyclesAbove().orElseThrow();
+    for (Season.Bin bin : answer.season().asControlled().bins()) {
+      assertThat(bin.load() > bin.capacity()).isEqualTo(bin.outdoor() < bivalence);
+      assertThat(bin.belowMinimum()).isEqualTo(bin.outdoor() > cycles);
+    }
+  }
+
+  @Test
+  void runsAndRestsAreInBalanceAndKeepTheLeastTimes() {
+    HeatPump pump = SampleHouses.heatPump(); // band 4 K, 300 s on, 300 s off
+    double capacity = 0.06 * WATER_HEAT;
+    HeatPumpAnswer.Cycling free =
+        HeatPumpAnswer.Cycling.of(pump, 2000, 4000, capacity).orElseThrow();
+    assertThat(free.onTime()).isCloseTo(8 * capacity / 2000, within(1e-6));
+    assertThat(free.offTime()).isCloseTo(8 * capacity / 2000, within(1e-6));
+    assertThat(free.startsPerHour()).isCloseTo(3600 * 2000 / (16 * capacity), within(1e-9));
+    HeatPumpAnswer.Cycling little =
+        HeatPumpAnswer.Cycling.of(pump, 1000, 4000, capacity / 10).orElseThrow();
+    assertThat(little.onTime()).isEqualTo(300);
+    assertThat(little.offTime()).isCloseTo(900, within(1e-9));
+    HeatPumpAnswer.Cycling resting =
+        HeatPumpAnswer.Cycling.of(pump, 3000, 4000, capacity / 100).orElseThrow();
+    assertThat(resting.offTime()).isCloseTo(300, within(1e-9));
+    assertThat(resting.onTime()).isCloseTo(900, within(1e-9));
+    assertThat(HeatPumpAnswer.Cycling.of(pump, 4000, 4000, capacity)).isEmpty();
+    assertThat(HeatPumpAnswer.Cycling.of(pump, 0, 4000, capacity)).isEmpty();
+  }
+
+  @Test
+  void startsAreNearThoseOfARun() {
+    for (Optional<Buffer> vessel :
+        List.of(
+            Optional.<Buffer>empty(),
+            Optional.of(new Buffer(Buffer.Placement.RETURN, 0.15, 0, 15, 0)))) {
+      House plain = SampleHouses.wetSystem(1).withSource(withModulation(0.5));
+      House house = vessel.map(plain::withBuffer).orElse(plain);
+      double starts = heatPump(house).orElseThrow().mild().orElseThrow().startsPerHour();
+      House steady = SampleHouses.steady(house, HeatPumpAnswer.MILD);
+      Timetable none = Timetable.constant(0);
+      House still =
+          steady
+              .withRooms(steady.rooms().stream().map(r -> r.withGains(none, none)).toList())
+              .withRun(new RunSettings(20, 5 * 86_400, 86_400, 10, 640, List.of()));
+      double run =
+          Simulation.run(still, still.arrangements().get(0)).plant().cycling().startsPerHour();
+      // Mixed water against water that goes round, with a jump of the flow at each start.
+      assertThat(run / starts).as("run %s, closed form %s", run, starts).isBetween(0.7, 1.6);
+    }
+  }
+
+  @Test
+  void volumiserCuresWhatIsLacking() {
+    House house = SampleHouses.wetSystem(1).withSource(withModulation(1));
+    HeatPumpAnswer answer = heatPump(house).orElseThrow();
+    double lacking = answer.water().lacking();
+    assertThat(lacking).isPositive();
+    double litres = Math.ceil(1000 * lacking);
+    assertThat(answer.doubts())
+        .anySatisfy(d -> assertThat(d).contains("volumiser of " + (int) litres + " l"));
+    assertThat(answer.mildCured().orElseThrow().startsPerHour())
+        .isLessThan(answer.mild().orElseThrow().startsPerHour());
+    HeatPumpAnswer cured =
+        heatPump(house.withBuffer(new Buffer(Buffer.Placement.RETURN, litres / 1000, 0, 15, 0)))
+            .orElseThrow();
+    assertThat(cured.water().lacking()).isZero();
+    assertThat(cured.doubts()).noneSatisfy(d -> assertThat(d).contains("volumiser"));
+  }
+
+  @Test
+  void heatPumpThatIsLeftTooLittleWaterNeedsABypassOrAVessel() {
+    HeatPump thirsty = with(SampleHouses.heatPump(), 0.35, 0.5);
+    House house = SampleHouses.wetSystem(1).withSource(thirsty);
+    HeatPumpAnswer answer = heatPump(house).orElseThrow();
+    assertThat(answer.water().flowLeft()).isLessThan(0.5);
+    assertThat(answer.doubts()).anySatisfy(d -> assertThat(d).contains("bypass"));
+    Buffer parallel = new Buffer(Buffer.Placement.PARALLEL, 0.1, 0, 15, 0.5);
+    assertThat(heatPump(house.withBuffer(parallel)).orElseThrow().doubts())
+        .noneSatisfy(d -> assertThat(d).contains("bypass"));
+  }
+
+  @Test
+  void boilerAskedForTooLittleOrTooMuch() {
+    BoilerAnswer cool = boiler(SampleHouses.eightRooms(1, SampleHouses.boiler())).orElseThrow();
+    assertThat(cool.doubts())
+        .singleElement()
+        .satisfies(d -> assertThat(d).contains("ask for a flow of 60 °C, the rooms need 69 °C"));
+    BoilerAnswer hot = boiler(SampleHouses.eightRooms(1, boilerAt(80, 5000))).orElseThrow();
+    double least = hot.season().leastFlow().orElseThrow().consumption().orElseThrow().factor();
+    // Heads throttle hotter water, it comes back colder: nothing to gain, nothing to say.
+    assertThat(hot.efficiency()).isGreaterThan(least);
+    assertThat(hot.doubts()).noneSatisfy(d -> assertThat(d).contains("with no more than needed"));
+  }
+
+  @Test
+  void heatPumpAskedForMoreThanNeeded() {
+    House house = SampleHouses.wetSystem(1);
+    Arrangement large = house.arrangements().get(0);
+    large =
+        large.withBranches(
+            large.branches().stream().map(b -> b.withEmitter(SampleHouses.skirting(40))).toList());
+    Season season = Season.of(house, large);
+    HeatPumpAnswer answer = HeatPumpAnswer.of(house, large, season).orElseThrow();
+    assertThat(season.leastFlow().orElseThrow().consumption().orElseThrow().factor())
+        .isGreaterThan(season.asControlled().consumption().orElseThrow().factor());
+    assertThat(answer.doubts()).anySatisfy(d -> assertThat(d).contains("with no more than needed"));
+  }
+
+  @Test
+  void boilerThatFitsIsNotDoubted() {
+    BoilerAnswer fits = boiler(SampleHouses.eightRooms(1, boilerAt(70, 4000))).orElseThrow();
+    assertThat(fits.doubts()).isEmpty();
+    assertThat(fits.condensingShare()).isBetween(0.9, 1.0);
+  }
+
+  @Test
+  void boilerThatCannotModulateStartsAndStops() {
+    BoilerAnswer coarse = boiler(SampleHouses.eightRooms(1, boilerAt(70, 9000))).orElseThrow();
+    assertThat(coarse.cyclesAbove().orElseThrow()).isLessThan(6);
+    assertThat(coarse.doubts()).anySatisfy(d -> assertThat(d).contains("modulates further"));
+  }
+
+  private static Optional<HeatPumpAnswer> heatPump(House house) {
+    Season season = Season.of(house, house.arrangements().get(0));
+    return HeatPumpAnswer.of(house, house.arrangements().get(0), season);
+  }
+
+  private static Optional<BoilerAnswer> boiler(House house) {
+    Season season = Season.of(house, house.arrangements().get(0));
+    return BoilerAnswer.of(house, house.arrangements().get(0), season);
+  }
+
+  private static HeatPump withModulation(double least) {
+    return with(SampleHouses.heatPump(), least, 0.1);
+  }
+
+  private static HeatPump with(HeatPump pump, double modulation, double minimumFlow) {
+    return new HeatPump(
+        pump.name(),
+        pump.performance(),
+        modulation,
+        pump.flowSetPoint(),
+        pump.switchingBand(),
+        pump.highestFlow(),
+        minimumFlow,
+        pump.minimumOnTime(),
+        pump.minimumOffTime(),
+        pump.controlTime(),
+        pump.thermalMass(),
+        pump.overRunTime(),
+        pump.standbyPower(),
+        pump.defrost(),
+        pump.backup());
+  }
+
+  private static Boiler boilerAt(double flow, double least) {
+    Boiler boiler = (Boiler) SampleHouses.boiler();
+    return new Boiler(
+        "boiler", 18_000, least, flow, 5, 30_000, 60, 180, 180, 1.5, boiler.efficiency());
+  }
+}
