@@ -147,7 +147,11 @@ final class PlantPage {
     row.put("turns", Quantities.number(branch.lockshield().turns(), 2));
     row.put("kv", Quantities.number(branch.lockshield().kv(), 2));
     row.put("velocity", Quantities.number(branch.velocity(), 2));
-    row.put("authority", Quantities.number(100 * branch.authority(), 0) + " %");
+    row.put(
+        "authority",
+        Double.isNaN(branch.authority())
+            ? "–"
+            : Quantities.number(100 * branch.authority(), 0) + " %");
     return row;
   }
 

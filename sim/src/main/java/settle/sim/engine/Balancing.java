@@ -227,8 +227,8 @@ final class Balancing {
 
   /** Of the valve at its nominal opening, in series with lockshield and pipe as they are. */
   private double authority(Valve valve, double m, double pressure) {
-    if (m == 0) {
-      return 0;
+    if (m == 0 || !throttles(valve)) {
+      return Double.NaN;
     }
     double nominal = valve instanceof WaxValve wax ? wax.kvNominal() : valve.kvMaximum();
     double rest = pressure - FlowCoefficient.pressureDrop(m, valve.kvMaximum(), density);
@@ -252,9 +252,7 @@ final class Balancing {
   }
 
   private void addLimits(List<String> warnings, List<BranchBalance> branches, NetworkFlow after) {
-    for (int i = 0; i < branches.size(); i++) {
-      BranchBalance b = branches.get(i);
-      boolean throttles = throttles(given.branches().get(i).valve());
+    for (BranchBalance b : branches) {
       if (b.velocity() > NOISY_VELOCITY) {
         warnings.add(
             "'"
@@ -263,7 +261,7 @@ final class Balancing {
                 + tenths(b.velocity())
                 + " m/s and will be heard; use a larger pipe or throttle it");
       }
-      if (throttles && b.flow() > 0 && b.authority() < LEAST_AUTHORITY) {
+      if (b.authority() < LEAST_AUTHORITY) {
         warnings.add(
             "'"
                 + b.name()

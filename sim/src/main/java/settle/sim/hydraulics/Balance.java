@@ -38,7 +38,7 @@ public record Balance(
    * @param velocity of the water in its pipe [m/s]
    * @param pressure between flow and return where it is connected [Pa]
    * @param authority of its valve: share of the pressure over the branch that it takes at nominal
-   *     opening [-]; 0 without flow
+   *     opening [-]; not a number without flow, and where the valve does not throttle
    */
   public record BranchBalance(
       String name,
