@@ -215,7 +215,9 @@ public final class Charts {
     if (!window.isPartOf(first)) {
       return "";
     }
-    return ", the busiest "
+    boolean starts =
+        comparison.results().stream().anyMatch(r -> Starts.within(r, window).length > 0);
+    return (starts ? ", the busiest " : ", ")
         + Quantities.duration(window.length())
         + " of the run (day "
         + ((int) (window.from() / 86_400) + 1)

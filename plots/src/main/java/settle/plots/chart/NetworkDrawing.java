@@ -16,6 +16,7 @@ import settle.plots.words.Quantities;
 import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.hydraulics.Bypass;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.MainColumn;
@@ -85,7 +86,7 @@ final class NetworkDrawing {
   }
 
   private double mostFlow() {
-    double most = Math.max(house(HouseColumn.MASS_FLOW), 1e-9);
+    double most = Math.max(Math.max(house(HouseColumn.MASS_FLOW), throughSource()), 1e-9);
     for (int b = 0; b < branches().size(); b++) {
       most = Math.max(most, branch(BranchColumn.MASS_FLOW, b));
     }
@@ -97,8 +98,11 @@ final class NetworkDrawing {
     double y = sourceY();
     double total = house(HouseColumn.MASS_FLOW);
     double x = layout.x(root);
-    pipes.flow(SOURCE_WIDTH, y - SOURCE_OFFSET, x - OFFSET, y - SOURCE_OFFSET, total);
-    pipes.back(SOURCE_WIDTH, y + SOURCE_OFFSET, x + OFFSET, y + SOURCE_OFFSET, total);
+    double through = throughSource();
+    pipes.flow(SOURCE_WIDTH, y - SOURCE_OFFSET, VESSEL_X, y - SOURCE_OFFSET, through);
+    pipes.back(SOURCE_WIDTH, y + SOURCE_OFFSET, VESSEL_X, y + SOURCE_OFFSET, through);
+    pipes.flow(VESSEL_X, y - SOURCE_OFFSET, x - OFFSET, y - SOURCE_OFFSET, total);
+    pipes.back(VESSEL_X, y + SOURCE_OFFSET, x + OFFSET, y + SOURCE_OFFSET, total);
     outlets(root, y, SOURCE_OFFSET, total);
     pipes.paint(g);
     source(y);
@@ -108,6 +112,16 @@ final class NetworkDrawing {
     double height = Math.max(layout.bottom(), y + SOURCE_HEIGHT / 2) + 10;
     return g.picture(
         title, (int) Math.ceil(Math.max(width, HouseTheme.WIDTH)), (int) Math.ceil(height));
+  }
+
+  /** Flow through the source: its own where a buffer parts it from the mains [kg/s]. */
+  private double throughSource() {
+    double total = house(HouseColumn.MASS_FLOW);
+    return house
+        .buffer()
+        .filter(b -> b.placement() == Buffer.Placement.PARALLEL)
+        .map(b -> house(HouseColumn.SOURCE_HEAT) == 0 ? 0 : b.sourceFlow())
+        .orElse(total);
   }
 
   private double sourceY() {
@@ -189,9 +203,13 @@ final class NetworkDrawing {
     g.text("takes " + Quantities.power(house(HouseColumn.SOURCE_INPUT)), 9, base + 17, FIGURE);
     g.text("pump " + pressure(house(HouseColumn.PUMP_HEAD)), 9, base + 34, FIGURE);
     symbols.pump(PUMP_X, y - SOURCE_OFFSET);
-    g.text(temperature(house(HouseColumn.FLOW)), FIGURES_X, y - SOURCE_OFFSET - 10, FIGURE);
-    g.text(litres(house(HouseColumn.MASS_FLOW)), FIGURES_X, y + 5, FIGURE);
-    g.text(temperature(house(HouseColumn.RETURN)), FIGURES_X, y + SOURCE_OFFSET + 20, FIGURE);
+    g.text(temperature(house(HouseColumn.SOURCE_FLOW)), FIGURES_X, y - SOURCE_OFFSET - 10, FIGURE);
+    g.text(litres(throughSource()), FIGURES_X, y + 5, FIGURE);
+    boolean straightBack =
+        house.buffer().map(b -> b.placement() == Buffer.Placement.FLOW).orElse(true);
+    if (straightBack) {
+      g.text(temperature(house(HouseColumn.RETURN)), FIGURES_X, y + SOURCE_OFFSET + 20, FIGURE);
+    }
     house.buffer().ifPresent(b -> buffer(symbols, b, y));
   }
 
@@ -201,16 +219,36 @@ final class NetworkDrawing {
     switch (buffer.placement()) {
       case FLOW -> {
         symbols.vessel(VESSEL_X, y - SOURCE_OFFSET, 52, 36);
+        out(y - SOURCE_OFFSET - 26);
         g.text(volume, VESSEL_X, y - SOURCE_OFFSET + 5, middle);
       }
       case RETURN -> {
         symbols.vessel(VESSEL_X, y + SOURCE_OFFSET, 52, 36);
+        in(y + SOURCE_OFFSET + 36);
         g.text(volume, VESSEL_X, y + SOURCE_OFFSET + 5, middle);
       }
       case PARALLEL -> {
         symbols.vessel(VESSEL_X, y, 52, 2 * SOURCE_OFFSET + 32);
+        out(y - SOURCE_OFFSET - 24);
+        in(y + SOURCE_OFFSET + 34);
         g.text(volume, VESSEL_X, y + 5, middle);
       }
+    }
+  }
+
+  /** What leaves a buffer for the mains. */
+  private void out(double base) {
+    besideVessel("out ", HouseColumn.FLOW, base);
+  }
+
+  /** What comes back to it from them. */
+  private void in(double base) {
+    besideVessel("in ", HouseColumn.RETURN, base);
+  }
+
+  private void besideVessel(String word, HouseColumn column, double base) {
+    if (!Double.isNaN(house(column))) {
+      g.text(word + temperature(house(column)), VESSEL_X - 20, base, FIGURE);
     }
   }
 
@@ -252,12 +290,21 @@ final class NetworkDrawing {
 
   private void bypass(Outlet outlet, double x) {
     double flow = house(HouseColumn.BYPASS_FLOW);
-    new NetworkSymbols(g).valve(x + 32, outlet.y() - OFFSET, flow > 0 ? 1 : 0);
+    new NetworkSymbols(g).valve(x + 32, outlet.y() - OFFSET, flow > 0 ? bypassOpening() : 0);
     g.text(
         flow > 0 ? "bypass " + litres(flow) : "bypass, shut",
         x + 70,
         outlet.y() + 5,
         FIGURE.rimmed(HouseTheme.PAPER));
+  }
+
+  /** How far the bypass is open, from the pressure where it sits [-]. */
+  private double bypassOpening() {
+    Bypass bypass = house.distribution().bypass().orElseThrow();
+    int m = house.distribution().mainIndex(bypass.fedFrom());
+    double pressure = m < 0 ? house(HouseColumn.PUMP_HEAD) : main(MainColumn.PRESSURE, m);
+    double opening = (pressure - bypass.setPressure()) / bypass.band();
+    return Math.min(Math.max(opening, 0), 1);
   }
 
   private void emitter(Outlet outlet) {

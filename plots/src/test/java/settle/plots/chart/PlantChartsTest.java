@@ -215,7 +215,7 @@ class PlantChartsTest {
     assertThat(result.trace().time()[at]).isEqualTo(7 * HOUR);
     assertThat(words)
         .contains("trunk", "ground", "upstairs", "loft", "living & dining", "box room")
-        .contains("invented heat", "pump", "pump 25.0 kPa", "50 l", "46.5 °C", "39.0 °C");
+        .contains("invented heat", "pump", "pump 25.0 kPa", "50 l", "46.5 °C", "in 39.0 °C");
     for (int b = 0; b < 7; b++) {
       double flow = result.trace().column(BranchColumn.MASS_FLOW, b)[at] / 988 * 3.6e6;
       assertThat(words).anyMatch(w -> w.startsWith(Math.round(flow) + " l/h, "));
