@@ -67,6 +67,7 @@ public record Verdict(
     Holding holding = new Holding(house, arrangement);
     List<Holding.RoomAnswer> rooms = holding.rooms();
     double design = house.designOutdoor();
+    Season season = Season.of(house, arrangement);
     return new Verdict(
         arrangement,
         rooms,
@@ -75,10 +76,10 @@ public record Verdict(
         holding.leastFlow(design),
         LeastCurve.of(holding, design),
         WarmUps.of(house, arrangement),
-        Optional.empty(),
-        Optional.empty(),
-        Season.of(house, arrangement),
-        List.of(),
+        HeatPumpAnswer.of(house, arrangement, season),
+        BoilerAnswer.of(house, arrangement, season),
+        season,
+        ComfortAtRest.of(house, arrangement),
         Remedies.of(house, arrangement, holding, rooms),
         demand(house, holding));
   }
