@@ -1,12 +1,20 @@
 package settle.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.Answers;
 import settle.cli.output.AnswersJson;
 import settle.cli.output.AnswersText;
+import settle.plots.chart.AnswerCharts;
+import settle.plots.chart.Chart;
+import settle.plots.chart.ChartFiles;
+import settle.plots.report.AnswerContent;
+import settle.plots.report.AnswerReport;
 import settle.scenarios.Scenario;
 import settle.scenarios.finding.Finding;
 import settle.sim.house.Arrangement;
@@ -54,6 +62,10 @@ final class VerdictRun {
               scenario.warnings().stream().map(Finding::toString).toList());
       json = AnswersJson.write(answers, Version.number());
       summary = AnswersText.write(answers);
+      if (options.out() != null) {
+        progress.stage("writing " + options.out());
+        writeFiles(answers, json, summary);
+      }
     } catch (ArithmeticException e) {
       // From another thread it arrives as the cause of a nameless copy.
       Throwable told = e.getCause() == null ? e : e.getCause();
@@ -67,6 +79,30 @@ final class VerdictRun {
     }
     out.flush();
     return options.strict() && !answers.keepsUp() ? ExitStatus.DOES_NOT_KEEP_UP : ExitStatus.DONE;
+  }
+
+  private void writeFiles(Answers answers, String json, String summary) throws Failure {
+    List<Chart> charts = AnswerCharts.of(answers.house(), answers.verdicts());
+    try (OutputFolder folder = new OutputFolder(options.out())) {
+      for (Map.Entry<String, byte[]> chart : ChartFiles.of(charts).entrySet()) {
+        Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
+      }
+      AnswerContent content =
+          new AnswerContent(
+              answers.house(),
+              answers.verdicts(),
+              charts,
+              answers.warnings(),
+              answers.scenario(),
+              Version.number());
+      folder.write("report.html", AnswerReport.html(content));
+      folder.write("summary.txt", summary);
+      folder.write("summary.json", json);
+      folder.publish();
+    } catch (IOException e) {
+      throw new Failure(
+          ExitStatus.COULD_NOT_FINISH, "cannot write " + FileTrouble.describe(e, options.out()), e);
+    }
   }
 
   private static String names(House house) {

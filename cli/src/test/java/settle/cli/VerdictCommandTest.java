@@ -45,8 +45,38 @@ class VerdictCommandTest {
         .contains(
             "\"command\" : \"verdict\"",
             "\"keepsUp\" : false",
+            "\"holdingOutdoorC\" : ",
+            "\"loadW\" : ",
+            "\"leastCurve\" : {",
+            "\"warmUpFromSetback\" : null",
+            "\"heatPump\" : null",
+            "\"boiler\" : null",
+            "\"seasonalFactor\" : null",
             "\"flowAskedC\" : 25.0",
             "\"kind\" : \"flow_temperature\"");
+  }
+
+  @Test
+  void outHoldsAPageForTheHouseholderAndTheDesignersTables() throws IOException {
+    Path out = folder.resolve("answer");
+    CommandLineRun run =
+        CommandLineRun.of("verdict", Scenarios.cold(folder), "--json", "--out", out);
+    assertThat(run.status()).isZero();
+    assertThat(out.resolve("summary.json")).content().isEqualTo(run.out());
+    assertThat(out.resolve("summary.txt")).content().contains("Skirting: no");
+    assertThat(out.resolve("plots/need-and-delivery.svg")).content().contains("design day, −3 °C");
+    assertThat(out.resolve("plots/least-flow.png")).isNotEmptyFile();
+    assertThat(out.resolve("plots/weather-compensation.png")).isNotEmptyFile();
+    assertThat(out.resolve("report.html"))
+        .content()
+        .containsSubsequence(
+            "Is it warm enough at −3 °C outside?",
+            "No. On a cold day (−3 °C outside) living room does not get as warm",
+            "<svg",
+            "What to do",
+            "for the designer",
+            "Least flow",
+            "not a design certificate");
   }
 
   @Test

@@ -355,6 +355,92 @@ public record Answer(House house, Verdict verdict) {
         + " dissatisfied.";
   }
 
+  /** The arrangement and its flow temperatures. */
+  public String flowSentence() {
+    return name() + ": " + flow();
+  }
+
+  /** Yes or no, for who lives there. */
+  public String plain() {
+    if (!verdict.keepsUp()) {
+      List<String> rooms = notHeld().stream().map(Holding.RoomAnswer::room).toList();
+      Holding.RoomAnswer worst = worst();
+      return "No. On a cold day ("
+          + Quantities.setting(house.designOutdoor())
+          + " outside) "
+          + Listing.of(rooms)
+          + (rooms.size() == 1 ? " does" : " do")
+          + " not get as warm as you want"
+          + (rooms.size() == 1 ? "" : ", " + worst.room() + " least of all")
+          + ": "
+          + Quantities.temperature(worst.settled())
+          + " instead of "
+          + Quantities.setting(worst.want())
+          + ".";
+    }
+    return "Yes. On a cold day ("
+        + Quantities.setting(house.designOutdoor())
+        + " outside) "
+        + (one() ? "the room" : "every room")
+        + " stays as warm as you want it.";
+  }
+
+  /** The three figures a householder may remember, in the order of {@link #FIGURES}. */
+  public List<String> figures() {
+    Optional<Season.Consumption> taken = verdict.season().asControlled().consumption();
+    return List.of(
+        verdict.holdingOutdoor().isEmpty()
+            ? "not even on a mild day"
+            : downTo(verdict.holdingOutdoor()),
+        verdict.leastFlow().isEmpty()
+            ? "hotter than " + Quantities.setting(Holding.HOTTEST_FLOW)
+            : Quantities.temperature(verdict.leastFlow().getAsDouble()),
+        taken.isPresent()
+            ? kilowattHours(taken.get().input())
+                + " of "
+                + energyCarrier()
+                + ", "
+                + money(taken.get().cost())
+            : kilowattHours(verdict.season().asControlled().heat()) + " of heat");
+  }
+
+  /** What the three figures are. */
+  public static final List<String> FIGURES =
+      List.of(
+          "Warm enough outdoors",
+          "Water temperature needed on the cold day",
+          "A heating season takes, without help from sun and people");
+
+  /** What to do, in a householder's words; the first that suffices for each room. */
+  public List<String> toDo() {
+    List<String> steps = new ArrayList<>();
+    for (Holding.RoomAnswer room : notHeld()) {
+      Optional<Remedies.Remedy> first =
+          verdict.remedies().stream()
+              .filter(r -> r.room().equals(room.room()) && r.possible())
+              .findFirst();
+      steps.add(
+          first
+              .map(r -> room.room() + ": " + RemedyWords.change(r) + ".")
+              .orElse(
+                  room.room()
+                      + ": no single change is enough; have the choices on the next page looked at together."));
+    }
+    if (steps.isEmpty()
+        && verdict.leastFlow().isPresent()
+        && verdict.flowAsked() > verdict.leastFlow().getAsDouble() + SAME_FLOW) {
+      steps.add(
+          "Nothing is needed. The water may be set cooler: "
+              + Quantities.number(Math.ceil(verdict.leastFlow().getAsDouble()), 0)
+              + " °C on the cold day instead of "
+              + Quantities.setting(verdict.flowAsked())
+              + "; rooms then warm up more slowly.");
+    } else if (steps.isEmpty()) {
+      steps.add("Nothing is needed.");
+    }
+    return steps;
+  }
+
   /** What would let the rooms be held that are not, cheapest first. */
   public List<String> remedies() {
     return RemedyWords.lines(verdict.remedies());

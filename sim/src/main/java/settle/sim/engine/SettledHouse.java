@@ -358,6 +358,10 @@ public final class SettledHouse {
     double high = now > 0 ? before + now : before;
     if (now > 0 && excess.value(high) > 0) {
       high = excess.value(0);
+      // Where water only trickles the room hardly matters, and rounding decides the sign.
+      if (excess.value(high) >= 0) {
+        return high;
+      }
     }
     if (now < 0 && excess.value(0) <= BRANCH_AGREEMENT) {
       return 0;
