@@ -354,17 +354,14 @@ public final class SettledHouse {
     if (Math.abs(now) <= BRANCH_AGREEMENT) {
       return before;
     }
+    // The excess falls at least as fast as the heat rises, so the root is no further than it is.
     double low = now > 0 ? before : 0;
     double high = now > 0 ? before + now : before;
-    if (now > 0 && excess.value(high) > 0) {
-      high = excess.value(0);
-      // Where water only trickles the room hardly matters, and rounding decides the sign.
-      if (excess.value(high) >= 0) {
-        return high;
-      }
+    if (now > 0 && excess.value(high) >= 0) {
+      return high;
     }
-    if (now < 0 && excess.value(0) <= BRANCH_AGREEMENT) {
-      return 0;
+    if (now < 0 && excess.value(low) <= BRANCH_AGREEMENT) {
+      return low;
     }
     double start = Math.min(Math.max(before + now / 2, low), high);
     double found = new BrentSolver(1e-9, BRANCH_AGREEMENT).solve(200, excess, low, high, start);

@@ -202,6 +202,10 @@ public final class HeatPumpStepper extends SwitchedStepper {
     if (s.defrosting) {
       return Math.min(steady, defrostTime / 4);
     }
-    return s.running && icing && !iced(s) ? Math.min(steady, icingTime - s.iced) : steady;
+    if (!(s.running && icing)) {
+      return steady;
+    }
+    // A defrost that is due gets steps of its own from its first moment on.
+    return Math.min(steady, Math.max(icingTime - s.iced, defrostTime / 4));
   }
 }
