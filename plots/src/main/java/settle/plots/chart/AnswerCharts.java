@@ -169,7 +169,7 @@ public final class AnswerCharts {
             Legend.HEIGHT + Panel.ABOVE,
             PLOT_WIDTH,
             320,
-            Axis.exact(cold, LeastCurve.HEATING_LIMIT, 7, "outdoors, °C"),
+            Axis.exact(cold, Holding.MILDEST, 7, "outdoors, °C"),
             Axis.round(least - 2, most + 2, 6, "°C"));
     Sketch g = new Sketch();
     Legend legend = new Legend(g, Panel.LEFT);
@@ -204,7 +204,7 @@ public final class AnswerCharts {
     int points = 61;
     double[] x = new double[points];
     for (int i = 0; i < points; i++) {
-      x[i] = cold + (LeastCurve.HEATING_LIMIT - cold) * i / (points - 1);
+      x[i] = cold + (Holding.MILDEST - cold) * i / (points - 1);
     }
     return x;
   }

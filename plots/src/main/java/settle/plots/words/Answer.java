@@ -226,9 +226,9 @@ public record Answer(House house, Verdict verdict) {
         + " at "
         + Quantities.setting(cold)
         + " outdoors and "
-        + Quantities.temperature(least.curve().setPoint(LeastCurve.HEATING_LIMIT, 0))
+        + Quantities.temperature(least.curve().setPoint(Holding.MILDEST, 0))
         + " at "
-        + Quantities.setting(LeastCurve.HEATING_LIMIT)
+        + Quantities.setting(Holding.MILDEST)
         + ": slope "
         + Quantities.number(least.curve().slope(), 2)
         + ", shift "

@@ -26,8 +26,8 @@ public final class Holding {
   /** Outdoor temperatures between which answers are sought [°C]. */
   public static final double COLDEST = -40;
 
-  /** Upper end of those [°C]. */
-  public static final double MILDEST = 18;
+  /** Upper end of those, up to which a house is heated [°C]; EN 14825:2018 ends its bins there. */
+  public static final double MILDEST = 15;
 
   /** Flow temperatures between which answers are sought [°C]. */
   public static final double COOLEST_FLOW = 20;

@@ -23,9 +23,6 @@ import settle.sim.control.FlowCurve;
  */
 public record LeastCurve(FlowCurve curve, List<Need> needs) {
 
-  /** Up to which outdoor temperature a house is heated [°C]; EN 14825:2018 ends its bins there. */
-  public static final double HEATING_LIMIT = 15;
-
   private static final int POINTS = 6;
 
   public LeastCurve {
@@ -50,7 +47,7 @@ public record LeastCurve(FlowCurve curve, List<Need> needs) {
   public static Optional<LeastCurve> of(Holding holding, double designOutdoor) {
     List<Need> needs = new ArrayList<>();
     for (int i = 0; i < POINTS; i++) {
-      double outdoor = designOutdoor + (HEATING_LIMIT - designOutdoor) * i / (POINTS - 1);
+      double outdoor = designOutdoor + (Holding.MILDEST - designOutdoor) * i / (POINTS - 1);
       OptionalDouble flow = holding.leastFlow(outdoor);
       if (flow.isEmpty()) {
         return Optional.empty();

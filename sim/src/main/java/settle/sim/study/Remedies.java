@@ -8,7 +8,6 @@ import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import settle.sim.emitter.PerimeterEmitter;
-import settle.sim.engine.SettledHouse;
 import settle.sim.fabric.Window;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
@@ -41,6 +40,9 @@ public final class Remedies {
   private static final double MARGIN = 1.002;
 
   private static final double ACCURACY = 1e-4;
+
+  /** How much more than the source has the house must take for the source to be the reason [-]. */
+  private static final double WEAK = 1.005;
 
   /** What is changed. */
   public enum Kind {
@@ -107,9 +109,9 @@ public final class Remedies {
       House house, Arrangement arrangement, Holding holding, List<Holding.RoomAnswer> answers) {
     Remedies search = new Remedies(house, arrangement, holding);
     List<Remedy> remedies = new ArrayList<>();
-    SettledHouse settled = holding.settled(search.outdoor).asControlled();
     double asked = holding.asked(search.outdoor);
-    boolean weak = settled.flowTemperature() < asked - 0.5;
+    double taken = holding.settled(search.outdoor).at(asked).sourceHeat();
+    boolean weak = taken > house.source().maximumPower(search.outdoor, asked) * WEAK;
     for (Holding.RoomAnswer answer : answers) {
       if (answer.holds()) {
         continue;

@@ -138,7 +138,7 @@ final class SourceDoubts {
               100 * answer.condensingShare()));
     }
     double outdoor = house.designOutdoor();
-    double middle = (outdoor + LeastCurve.HEATING_LIMIT) / 2;
+    double middle = (outdoor + Holding.MILDEST) / 2;
     if (answer.cyclesAbove().orElse(Double.POSITIVE_INFINITY) < middle) {
       doubts.add(
           text(
