@@ -185,23 +185,25 @@ public final class Holding {
   }
 
   /**
-   * Lowest outdoor temperature down to which a room is held: looked for from mild weather on, so
-   * that a gap in between is not passed over.
+   * Lowest outdoor temperature down to which a room is held: looked for from design weather on, to
+   * the colder side if it is held there and to the milder if not. So a weather compensation that is
+   * too cool in mild weather alone does not hide what holds in the cold.
    */
   private OptionalDouble holdingOutdoor(int room) {
-    double mild = MILDEST;
-    if (shortAt(mild)[room] > 0) {
-      return OptionalDouble.empty();
-    }
-    while (mild > COLDEST) {
-      double cold = Math.max(mild - SPACING, COLDEST);
-      if (shortAt(cold)[room] > 0) {
+    double known = house.designOutdoor();
+    boolean held = shortAt(known)[room] <= 0;
+    double end = held ? COLDEST : MILDEST;
+    while (known != end) {
+      double next = held ? Math.max(known - SPACING, end) : Math.min(known + SPACING, end);
+      if (shortAt(next)[room] <= 0 != held) {
+        double low = Math.min(known, next);
+        double high = Math.max(known, next);
         return OptionalDouble.of(
-            new BrentSolver(ACCURACY).solve(100, t -> shortAt(t)[room], cold, mild));
+            new BrentSolver(ACCURACY).solve(100, t -> shortAt(t)[room], low, high));
       }
-      mild = cold;
+      known = next;
     }
-    return OptionalDouble.of(COLDEST);
+    return held ? OptionalDouble.of(COLDEST) : OptionalDouble.empty();
   }
 
   /** Shortfall of every room, solved once for each outdoor temperature. */
