@@ -123,6 +123,37 @@ public final class EmissionLaw {
   }
 
   /**
+   * Excess of the last of a chain of fully mixed cells in steady flow, m c (y[k-1] - y[k]) = K
+   * y[k]^n. Left of the root is never reached: Newton's steps from above fall on a convex function.
+   *
+   * @param inletExcess excess at the inlet [K]
+   * @param n exponent, 1 or more
+   * @param coefficient K of one cell [W/K^n]
+   * @param cells number of cells
+   * @param capacityFlow m c [W/K], above 0
+   * @return excess of the water that leaves [K]
+   */
+  public static double chainOutletExcess(
+      double inletExcess, double n, double coefficient, int cells, double capacityFlow) {
+    if (!(inletExcess > 0)) {
+      return inletExcess;
+    }
+    double perFlow = coefficient / capacityFlow;
+    double entering = inletExcess;
+    for (int cell = 0; cell < cells; cell++) {
+      double y = entering;
+      double step;
+      do {
+        double power = perFlow * Math.pow(y, n - 1);
+        step = (y * (1 + power) - entering) / (1 + n * power);
+        y -= step;
+      } while (step > 1e-13 * y);
+      entering = y;
+    }
+    return entering;
+  }
+
+  /**
    * Excess part of the way along the path in steady flow.
    *
    * @param inletExcess excess at the inlet [K]

@@ -16,6 +16,15 @@ public interface EmitterStepper {
    */
   void attempt(double length, double capacityFlow, double inlet, double reference);
 
+  /**
+   * Output with water, metal and room at rest [W], whatever the state is.
+   *
+   * @param capacityFlow m c of the water [W/K], >= 0
+   * @param inlet inlet temperature [°C]
+   * @param reference temperature the emission refers to, T_ref [°C]
+   */
+  double atRest(double capacityFlow, double inlet, double reference);
+
   /** Heat emitted over the attempted step [J]. */
   double emitted();
 

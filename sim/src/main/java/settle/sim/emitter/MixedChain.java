@@ -142,6 +142,16 @@ public final class MixedChain implements EmitterStepper {
   }
 
   @Override
+  public double atRest(double capacityFlow, double inlet, double reference) {
+    double excess = inlet - reference;
+    return capacityFlow > 0
+        ? capacityFlow
+            * (excess
+                - EmissionLaw.chainOutletExcess(excess, exponent, coefficient, cells, capacityFlow))
+        : 0;
+  }
+
+  @Override
   public double emitted() {
     return emittedHeat;
   }

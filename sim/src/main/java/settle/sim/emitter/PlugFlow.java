@@ -370,6 +370,15 @@ public final class PlugFlow implements EmitterStepper {
   }
 
   @Override
+  public double atRest(double capacityFlow, double inlet, double reference) {
+    double excess = inlet - reference;
+    return capacityFlow > 0
+        ? capacityFlow
+            * (excess - EmissionLaw.outletExcess(excess, exponent, emission * length, capacityFlow))
+        : 0;
+  }
+
+  @Override
   public double emitted() {
     return emittedHeat;
   }

@@ -13,9 +13,6 @@ import settle.sim.room.Room;
  */
 public final class FullOutput {
 
-  /** A step so long that an emitter has forgotten where it began [s]. */
-  private static final double FOREVER = 1e8;
-
   private final double[] output;
 
   /**
@@ -33,10 +30,7 @@ public final class FullOutput {
       Room room = house.rooms().get(model.branchRoom[b]);
       double capacityFlow = network.flow(b) * house.water().specificHeat();
       double want = room.want().maximum();
-      emitters[b].attempt(FOREVER, capacityFlow, flow, want);
-      emitters[b].accept();
-      emitters[b].attempt(FOREVER, capacityFlow, flow, want);
-      output[model.branchRoom[b]] += emitters[b].emitted() / FOREVER;
+      output[model.branchRoom[b]] += emitters[b].atRest(capacityFlow, flow, want);
     }
   }
 

@@ -38,8 +38,12 @@ public final class SettledHouse {
    */
   private static final double HEAT_AGREEMENT = 0.01;
 
-  /** Agreement asked of emitter and room within a sweep [W]. */
-  private static final double BRANCH_AGREEMENT = 0.001;
+  /**
+   * Agreement asked of emitter and room within a sweep [W]. An actuator at its set-point opens from
+   * shut to open for some hundredths of a watt; less agreement than this and its flow would never
+   * come to rest.
+   */
+  private static final double BRANCH_AGREEMENT = 1e-6;
 
   /** Agreement asked of the pressure at each branch, as a share of the pump's head [-]. */
   private static final double PRESSURE_AGREEMENT = 1e-7;
@@ -52,11 +56,11 @@ public final class SettledHouse {
    */
   private static final int PATIENCE = 30;
 
-  /** Agreement asked of the water at a head: it moves the head by a fortieth of that [K]. */
-  private static final double INLET_AGREEMENT = 0.01;
-
-  /** A step so long that an emitter has forgotten where it began [s]. */
-  private static final double FOREVER = 1e8;
+  /**
+   * Agreement asked of the water at a head [K]: it moves the head by a fortieth of that, and a head
+   * close to its seat some watts of its pipe's heat per kelvin.
+   */
+  private static final double INLET_AGREEMENT = 1e-5;
 
   private final HouseModel model;
   private final SteadyRooms rooms;
@@ -71,6 +75,11 @@ public final class SettledHouse {
   private final double[] returning;
   private final double[] roomAir;
   private final double[] pipeHeat;
+
+  /** Share of its next change that each room's pipe heat takes, and its last change [W]. */
+  private final double[] pipeShare;
+
+  private final double[] pipeChange;
   private final int[] branchNode;
   private final int[] parent;
   private final int bypassNode;
@@ -111,6 +120,8 @@ public final class SettledHouse {
     returning = new double[mains + 1];
     roomAir = new double[house.rooms().size()];
     pipeHeat = new double[house.rooms().size()];
+    pipeShare = new double[house.rooms().size()];
+    pipeChange = new double[house.rooms().size()];
     parent = new int[mains + 1];
     for (int i = 0; i < mains; i++) {
       parent[i + 1] = distribution.mainIndex(distribution.mains().get(i).fedFrom()) + 1;
@@ -218,6 +229,8 @@ public final class SettledHouse {
   /** Heat the water takes at a flow temperature, everything at rest [W]. */
   private double sweep(double flow) {
     double total = 0;
+    java.util.Arrays.fill(pipeShare, 1);
+    java.util.Arrays.fill(pipeChange, 0);
     for (int k = 0; k < MOST_SWEEPS; k++) {
       double moved = 0;
       double share = Math.min(1, (double) PATIENCE / (k + 1));
@@ -323,14 +336,20 @@ public final class SettledHouse {
     return emitted + toRooms + outsideLoss;
   }
 
-  /** Lets the rooms have the pipes' heats; returns the largest change [W]. */
+  /**
+   * Lets the rooms have the pipes' heats, each with steps that halve whenever it goes to and fro: a
+   * trickle's pipe may warm its room by more than shuts the head. Returns the largest change [W].
+   */
   private double followPipes(double share) {
     double moved = 0;
     for (int r = 0; r < pipeHeat.length; r++) {
       int input = model.pipeHeatInput[r];
       if (input >= 0) {
         double change = pipeHeat[r] - heat[input];
-        heat[input] += share * change;
+        boolean toAndFro = change * pipeChange[r] < 0;
+        pipeShare[r] = toAndFro ? pipeShare[r] / 2 : Math.min(1, 1.2 * pipeShare[r]);
+        pipeChange[r] = change;
+        heat[input] += Math.min(share, pipeShare[r]) * change;
         moved = Math.max(moved, Math.abs(change));
       }
     }
@@ -412,10 +431,7 @@ public final class SettledHouse {
     double inlet = inlet(b, water, air, star);
     double capacityFlow = massFlow[b] * capacityPerFlow;
     double reference = f * star + (1 - f) * air;
-    emitters[b].attempt(FOREVER, capacityFlow, inlet, reference);
-    emitters[b].accept();
-    emitters[b].attempt(FOREVER, capacityFlow, inlet, reference);
-    return emitters[b].emitted() / FOREVER;
+    return emitters[b].atRest(capacityFlow, inlet, reference);
   }
 
   /**
