@@ -1,6 +1,5 @@
 package settle.cli;
 
-import java.nio.file.Path;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -23,25 +22,9 @@ final class RunOptions {
           "Run again with half the step and twice the resolution, and state how far each figure moves.")
   private boolean errorBars;
 
-  Path file() {
-    return common.file();
-  }
-
-  /** Where to write files; null for none. */
-  Path out() {
-    return common.out();
-  }
-
-  boolean json() {
-    return common.json();
-  }
-
-  boolean quiet() {
-    return common.quiet();
-  }
-
-  boolean strict() {
-    return common.strict();
+  /** Those of every command that answers for a scenario. */
+  CommonOptions common() {
+    return common;
   }
 
   /** Step after an event [s]; null for the scenario's own. */

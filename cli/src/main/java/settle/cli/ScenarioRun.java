@@ -1,7 +1,6 @@
 package settle.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -42,15 +41,12 @@ final class ScenarioRun {
 
   private final CommandSpec command;
   private final RunOptions options;
-  private final PrintWriter out;
-  private final Progress progress;
+  private final Talk talk;
 
   ScenarioRun(CommandSpec command, RunOptions options) {
     this.command = command;
     this.options = options;
-    out = command.commandLine().getOut();
-    Settle settle = (Settle) command.parent().userObject();
-    progress = new Progress(command.commandLine().getErr(), settle.terminal() && !options.quiet());
+    talk = new Talk(command, options.common());
   }
 
   /**
@@ -63,15 +59,15 @@ final class ScenarioRun {
   @SuppressWarnings(
       "FutureReturnValueIgnored") // preparing only saves time; drawing would fail by itself
   int execute(Choice choice) throws Failure {
-    if (options.out() != null) {
+    if (options.common().out() != null) {
       CompletableFuture.runAsync(Charts::prepare);
     }
-    Scenario scenario = ScenarioFile.read(options.file());
+    Scenario scenario = ScenarioFile.read(options.common().file());
     House house = withStep(scenario.house());
     Outcome outcome;
     String json;
     String summary;
-    try (progress) {
+    try (Progress progress = talk.progress()) {
       // One run is one thread's work; different runs are not.
       List<Arrangement> arrangements = choice.from(house);
       progress.stage("simulating " + names(arrangements));
@@ -85,30 +81,21 @@ final class ScenarioRun {
       outcome =
           new Outcome(
               command.name(),
-              options.file().toString(),
+              options.common().file().toString(),
               house,
               runs,
               errors,
               scenario.warnings().stream().map(Finding::toString).toList());
       json = ResultJson.write(outcome, Version.number());
       summary = SummaryText.write(outcome);
-      if (options.out() != null) {
-        progress.stage("writing " + options.out());
+      if (options.common().out() != null) {
+        progress.stage("writing " + options.common().out());
         writeFiles(outcome, scenario.defaultsUsed(), json, summary);
       }
     } catch (ArithmeticException e) {
-      // From another thread it arrives as the cause of a nameless copy.
-      Throwable told = e.getCause() == null ? e : e.getCause();
-      throw new Failure(
-          ExitStatus.COULD_NOT_FINISH, "the model cannot be solved: " + told.getMessage(), e);
+      throw Talk.unsolvable(e);
     }
-    if (options.json()) {
-      out.print(json);
-    } else if (!options.quiet()) {
-      out.print(summary);
-    }
-    out.flush();
-    return options.strict() && !outcome.keepsUp() ? ExitStatus.DOES_NOT_KEEP_UP : ExitStatus.DONE;
+    return talk.say(json, summary, outcome.keepsUp());
   }
 
   private static String names(List<Arrangement> arrangements) {
@@ -125,7 +112,7 @@ final class ScenarioRun {
 
   private void writeFiles(Outcome outcome, List<DefaultUsed> defaults, String json, String summary)
       throws Failure {
-    try (OutputFolder folder = new OutputFolder(options.out())) {
+    try (OutputFolder folder = new OutputFolder(options.common().out())) {
       CompletableFuture<List<Chart>> charts =
           CompletableFuture.supplyAsync(
               () -> Charts.forComparison(outcome.house(), outcome.runs()));
@@ -142,8 +129,7 @@ final class ScenarioRun {
       folder.write("summary.json", json);
       folder.publish();
     } catch (IOException e) {
-      throw new Failure(
-          ExitStatus.COULD_NOT_FINISH, "cannot write " + FileTrouble.describe(e, options.out()), e);
+      throw Talk.unwritable(e, options.common().out());
     }
   }
 

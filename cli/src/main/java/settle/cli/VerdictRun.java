@@ -1,7 +1,6 @@
 package settle.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Map;
@@ -26,15 +25,12 @@ final class VerdictRun {
 
   private final CommandSpec command;
   private final CommonOptions options;
-  private final PrintWriter out;
-  private final Progress progress;
+  private final Talk talk;
 
   VerdictRun(CommandSpec command, CommonOptions options) {
     this.command = command;
     this.options = options;
-    out = command.commandLine().getOut();
-    Settle settle = (Settle) command.parent().userObject();
-    progress = new Progress(command.commandLine().getErr(), settle.terminal() && !options.quiet());
+    talk = new Talk(command, options);
   }
 
   /**
@@ -49,7 +45,7 @@ final class VerdictRun {
     Answers answers;
     String json;
     String summary;
-    try (progress) {
+    try (Progress progress = talk.progress()) {
       progress.stage("asking about " + names(house));
       List<Verdict> verdicts =
           house.arrangements().parallelStream().map(a -> Verdict.of(house, a)).toList();
@@ -67,18 +63,9 @@ final class VerdictRun {
         writeFiles(answers, json, summary);
       }
     } catch (ArithmeticException e) {
-      // From another thread it arrives as the cause of a nameless copy.
-      Throwable told = e.getCause() == null ? e : e.getCause();
-      throw new Failure(
-          ExitStatus.COULD_NOT_FINISH, "the model cannot be solved: " + told.getMessage(), e);
+      throw Talk.unsolvable(e);
     }
-    if (options.json()) {
-      out.print(json);
-    } else if (!options.quiet()) {
-      out.print(summary);
-    }
-    out.flush();
-    return options.strict() && !answers.keepsUp() ? ExitStatus.DOES_NOT_KEEP_UP : ExitStatus.DONE;
+    return talk.say(json, summary, answers.keepsUp());
   }
 
   private void writeFiles(Answers answers, String json, String summary) throws Failure {
@@ -100,8 +87,7 @@ final class VerdictRun {
       folder.write("summary.json", json);
       folder.publish();
     } catch (IOException e) {
-      throw new Failure(
-          ExitStatus.COULD_NOT_FINISH, "cannot write " + FileTrouble.describe(e, options.out()), e);
+      throw Talk.unwritable(e, options.out());
     }
   }
 

@@ -57,8 +57,8 @@ public final class AnswerCharts {
   private Chart needAndDelivery() {
     String title = "What the house needs and what the heating can give";
     String meaning =
-        "The colder it is, the more heat the house needs (dark line). Emitters, all together, are sufficient where their line is above;"
-            + " heat that pipes leave in rooms comes on top. Every single room is warm down to the marker (where it lies in the picture): "
+        "The colder it is, the more heat the house needs (dark line). Emitters and pipes, all together, are sufficient where their line is above."
+            + " Every single room is warm down to the marker (where it lies in the picture): "
             + verdicts.stream()
                 .map(v -> name(v) + " " + held(v.holdingOutdoor()))
                 .collect(Collectors.joining("; "))

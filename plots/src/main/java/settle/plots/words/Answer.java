@@ -50,7 +50,7 @@ public record Answer(House house, Verdict verdict) {
         + downTo(verdict.holdingOutdoor())
         + "; "
         + (one() ? "its" : first.room() + " gives way first, its")
-        + " emitters can give "
+        + " emitters and pipes can give "
         + Quantities.power(first.output())
         + " at "
         + Quantities.setting(verdict.flowAsked())
@@ -117,7 +117,7 @@ public record Answer(House house, Verdict verdict) {
             + Quantities.setting(verdict.flowAsked())
             + " flow";
     return room.output() < room.load()
-        ? "The emitters there are the reason: they "
+        ? "The emitters there are the reason: with the pipes they "
             + able
             + ", and it needs "
             + Quantities.power(room.load())

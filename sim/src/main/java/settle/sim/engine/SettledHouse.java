@@ -147,7 +147,7 @@ public final class SettledHouse {
     House house = model.house;
     double asked = house.source().flowSetPoint();
     double coldest = Math.min(outdoor, asked - 1);
-    flowTemperature = compensated(asked);
+    flowTemperature = Math.min(compensated(asked), house.source().highestFlow());
     if (excessPower(flowTemperature) > 0) {
       flowTemperature = lowered(this::excessPower, coldest);
     }
@@ -486,6 +486,12 @@ public final class SettledHouse {
   /** Output of a branch's emitter [W]. */
   public double heat(int branch) {
     return heat[branch];
+  }
+
+  /** Heat that pipes give to a room [W]. */
+  public double pipeHeat(int room) {
+    int input = model.pipeHeatInput[room];
+    return input >= 0 ? heat[input] : 0;
   }
 
   /** Heat lost by mains outside the rooms [W]. */

@@ -52,82 +52,82 @@ public record Room(
 
   /** The same room with another air change [1/h]. */
   public Room withAirChange(double other) {
-    return new Room(
-        name,
-        floorArea,
-        wallRun,
-        volume,
-        other,
-        furnishingMultiplier,
-        surfaces,
-        windows,
-        want,
-        convectiveGain,
-        radiantGain);
+    Copy copy = new Copy(this);
+    copy.airChangesPerHour = other;
+    return copy.room();
   }
 
   /** The same room with other windows. */
   public Room withWindows(List<Window> others) {
-    return new Room(
-        name,
-        floorArea,
-        wallRun,
-        volume,
-        airChangesPerHour,
-        furnishingMultiplier,
-        surfaces,
-        others,
-        want,
-        convectiveGain,
-        radiantGain);
+    Copy copy = new Copy(this);
+    copy.windows = others;
+    return copy.room();
   }
 
   /** The same room with other opaque surfaces. */
   public Room withSurfaces(List<Surface> others) {
-    return new Room(
-        name,
-        floorArea,
-        wallRun,
-        volume,
-        airChangesPerHour,
-        furnishingMultiplier,
-        others,
-        windows,
-        want,
-        convectiveGain,
-        radiantGain);
+    Copy copy = new Copy(this);
+    copy.surfaces = others;
+    return copy.room();
   }
 
   /** The same room with other gains [W]. */
   public Room withGains(Timetable convective, Timetable radiant) {
-    return new Room(
-        name,
-        floorArea,
-        wallRun,
-        volume,
-        airChangesPerHour,
-        furnishingMultiplier,
-        surfaces,
-        windows,
-        want,
-        convective,
-        radiant);
+    Copy copy = new Copy(this);
+    copy.convectiveGain = convective;
+    copy.radiantGain = radiant;
+    return copy.room();
   }
 
   /** The same room wanted otherwise. */
   public Room withWant(Timetable other) {
-    return new Room(
-        name,
-        floorArea,
-        wallRun,
-        volume,
-        airChangesPerHour,
-        furnishingMultiplier,
-        surfaces,
-        windows,
-        other,
-        convectiveGain,
-        radiantGain);
+    Copy copy = new Copy(this);
+    copy.want = other;
+    return copy.room();
+  }
+
+  /** A room being copied with something changed. */
+  private static final class Copy {
+    private final String name;
+    private final double floorArea;
+    private final double wallRun;
+    private final double volume;
+    private double airChangesPerHour;
+    private final double furnishingMultiplier;
+    private List<Surface> surfaces;
+    private List<Window> windows;
+    private Timetable want;
+    private Timetable convectiveGain;
+    private Timetable radiantGain;
+
+    Copy(Room room) {
+      name = room.name;
+      floorArea = room.floorArea;
+      wallRun = room.wallRun;
+      volume = room.volume;
+      airChangesPerHour = room.airChangesPerHour;
+      furnishingMultiplier = room.furnishingMultiplier;
+      surfaces = room.surfaces;
+      windows = room.windows;
+      want = room.want;
+      convectiveGain = room.convectiveGain;
+      radiantGain = room.radiantGain;
+    }
+
+    Room room() {
+      return new Room(
+          name,
+          floorArea,
+          wallRun,
+          volume,
+          airChangesPerHour,
+          furnishingMultiplier,
+          surfaces,
+          windows,
+          want,
+          convectiveGain,
+          radiantGain);
+    }
   }
 
   /** Ventilation conductance to outdoors [W/K]. */

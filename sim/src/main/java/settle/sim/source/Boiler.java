@@ -42,6 +42,11 @@ public record Boiler(
   }
 
   @Override
+  public double highestFlow() {
+    return Double.POSITIVE_INFINITY;
+  }
+
+  @Override
   public double maximumPower(double outdoor, double flow) {
     return maximumPower;
   }

@@ -17,6 +17,11 @@ public record IdealSource(String name, double flowSetPoint, double maximumPower)
   }
 
   @Override
+  public double highestFlow() {
+    return Double.POSITIVE_INFINITY;
+  }
+
+  @Override
   public double maximumPower(double outdoor, double flow) {
     return maximumPower;
   }

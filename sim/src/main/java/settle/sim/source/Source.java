@@ -17,6 +17,9 @@ public sealed interface Source permits IdealSource, Boiler, HeatPump {
    */
   double maximumPower(double outdoor, double flow);
 
+  /** Flow temperature it never passes [°C]; infinite where none is declared. */
+  double highestFlow();
+
   /** How long the pump runs on after the call for heat ends [s]. */
   double overRunTime();
 }

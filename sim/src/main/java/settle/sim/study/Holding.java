@@ -67,7 +67,7 @@ public final class Holding {
    * @param want day want-temperature [°C]
    * @param load heat it needs in design weather [W]
    * @param output most its emitters give at the flow temperature that the controls ask for in
-   *     design weather, the room at want [W]
+   *     design weather, the room at want, with what its pipes give there when it has settled [W]
    * @param settled operative temperature at which it settles in design weather, as controlled [°C]
    * @param holds whether that holds it
    * @param holdingOutdoor lowest outdoor temperature down to which it is held, as controlled [°C];
@@ -85,7 +85,7 @@ public final class Holding {
       OptionalDouble holdingOutdoor,
       OptionalDouble leastFlow) {
 
-    /** What the emitters can give more than the load, as a share of it [-]. */
+    /** What emitters and pipes can give more than the load, as a share of it [-]. */
     public double margin() {
       return output / load - 1;
     }
@@ -105,7 +105,7 @@ public final class Holding {
               house.rooms().get(r).name(),
               want,
               design.load(r),
-              full.of(r),
+              full.of(r) + settled.pipeHeat(r),
               want - house.wantTolerance() - shortAtDesign[r],
               shortAtDesign[r] <= 0,
               holdingOutdoor(r),

@@ -13,7 +13,6 @@ import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.room.Room;
-import settle.sim.source.HeatPump;
 
 /**
  * What would let a room be held in design weather that is not: each remedy by itself, found as the
@@ -136,10 +135,10 @@ public final class Remedies {
   }
 
   private void collect(Holding.RoomAnswer answer, double asked, List<Remedy> found) {
+    double highest = Math.min(house.source().highestFlow(), Holding.HOTTEST_FLOW);
     int index = house.roomIndex(answer.room());
     Room room = house.rooms().get(index);
-    found.add(
-        new Remedy(answer.room(), Kind.FLOW_TEMPERATURE, asked, answer.leastFlow(), highestFlow()));
+    found.add(new Remedy(answer.room(), Kind.FLOW_TEMPERATURE, asked, answer.leastFlow(), highest));
     double air = room.airChangesPerHour();
     if (air > LEAST_AIR_CHANGE) {
       OptionalDouble to =
@@ -189,10 +188,6 @@ public final class Remedies {
 
   private static OptionalDouble scaled(OptionalDouble factor, double by) {
     return factor.isPresent() ? OptionalDouble.of(factor.getAsDouble() * by) : factor;
-  }
-
-  private double highestFlow() {
-    return house.source() instanceof HeatPump pump ? pump.highestFlow() : Holding.HOTTEST_FLOW;
   }
 
   private List<Room> replaced(int index, UnaryOperator<Room> change) {

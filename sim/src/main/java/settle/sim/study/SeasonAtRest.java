@@ -13,7 +13,6 @@ import settle.sim.house.House;
 import settle.sim.house.Tariffs;
 import settle.sim.source.Boiler;
 import settle.sim.source.Buffer;
-import settle.sim.source.HeatPump;
 import settle.sim.source.IdealSource;
 import settle.sim.source.Source;
 
@@ -42,7 +41,7 @@ final class SeasonAtRest {
     Source unlimited =
         new IdealSource(source.name(), source.flowSetPoint(), Double.POSITIVE_INFINITY);
     holding = new Holding(house.withSource(unlimited), arrangement);
-    highestFlow = source instanceof HeatPump pump ? pump.highestFlow() : Double.POSITIVE_INFINITY;
+    highestFlow = source.highestFlow();
   }
 
   /** Answers of the house on a source of any power. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import settle.sim.engine.DesignFlows;
 import settle.sim.engine.FullOutput;
+import settle.sim.engine.SettledHouse;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 
@@ -107,11 +108,12 @@ public record Verdict(
       double flow = holding.asked(outdoor);
       DesignFlows needs = new DesignFlows(holding.model(), outdoor);
       FullOutput full = new FullOutput(holding.model(), flow);
+      SettledHouse settled = holding.settled(outdoor).asControlled();
       double need = 0;
       double delivery = 0;
       for (int r : holding.model().heatedRooms()) {
         need += Math.max(needs.load(r), 0);
-        delivery += full.of(r);
+        delivery += full.of(r) + settled.pipeHeat(r);
       }
       double source = house.source().maximumPower(outdoor, flow);
       demand.add(new Demand(outdoor, need, Math.min(delivery, source)));
@@ -144,8 +146,8 @@ public record Verdict(
    *
    * @param outdoor [°C]
    * @param need heat that holds every heated room at its want [W]
-   * @param delivery most that its emitters give at the flow temperature asked for, valves open [W],
-   *     limited by the source
+   * @param delivery most that its emitters give at the flow temperature asked for, valves open,
+   *     with what pipes give to the rooms, limited by the source [W]
    */
   public record Demand(double outdoor, double need, double delivery) {}
 }

@@ -1,34 +1,20 @@
 package settle.sim.valve;
 
 import settle.sim.control.Relay;
-import settle.sim.control.RoomSensor;
 
 /**
  * Steps an {@link OnOffActuator}: its thermostat switches at a step's beginning, its stroke is
  * straight in time and exact over the step.
  */
-final class ActuatorDrive implements ValveDrive {
+final class ActuatorDrive extends ElectricDrive {
 
   private final OnOffActuator valve;
   private final Relay thermostat;
-  private final RoomSensor sensor;
-  private double want;
-  private double lift;
-
-  // Attempt
-  private double nextLift;
-  private double mean;
 
   ActuatorDrive(OnOffActuator valve, double startTemperature) {
+    super(valve.setPoint(), valve.sensing(), startTemperature);
     this.valve = valve;
     thermostat = new Relay(valve.differential());
-    sensor = new RoomSensor(0, startTemperature);
-    want = valve.setPoint();
-  }
-
-  @Override
-  public void shiftSetPoint(double shift) {
-    want = valve.setPoint() + shift;
   }
 
   @Override
@@ -55,28 +41,13 @@ final class ActuatorDrive implements ValveDrive {
       double massFlow,
       double inlet,
       double pressureDrop) {
-    mean = valve.sensing() == RoomSensing.AIR ? air : operative;
+    mean = felt(air, operative);
     return lookAhead(length, pressureDrop);
   }
 
   @Override
   public void accept(double length) {
     lift = nextLift;
-  }
-
-  @Override
-  public void see(double length, double air, double operative) {
-    sensor.follow(length, mean, valve.sensing() == RoomSensing.AIR ? air : operative);
-  }
-
-  @Override
-  public double sensed() {
-    return sensor.value();
-  }
-
-  @Override
-  public double lift() {
-    return lift;
   }
 
   @Override

@@ -1,7 +1,5 @@
 package settle.sim.valve;
 
-import settle.sim.control.RoomSensor;
-
 /**
  * Steps a {@link MotorHead}: lift asked = K_p (e + 1/T_i ∫ e dt), held within 0..1; the motor
  * follows at its speed.
@@ -11,7 +9,7 @@ import settle.sim.control.RoomSensor;
  * Hägglund, PID Controllers, 2nd edition 1995, section 3.5, from memory). The error runs straight
  * over the step; controller and motor are followed in {@link #PARTS} parts of it.
  */
-final class MotorDrive implements ValveDrive {
+final class MotorDrive extends ElectricDrive {
 
   /**
    * Parts of a step [-]: what is asked is taken as straight within each; only where it meets an end
@@ -23,25 +21,14 @@ final class MotorDrive implements ValveDrive {
   private static final double NEAR_SHUT = 0.1;
 
   private final MotorHead valve;
-  private final RoomSensor sensor;
-  private double want;
   private double integral;
-  private double lift;
 
   // Attempt
   private double nextIntegral;
-  private double nextLift;
-  private double mean;
 
   MotorDrive(MotorHead valve, double startTemperature) {
+    super(valve.setPoint(), valve.sensing(), startTemperature);
     this.valve = valve;
-    sensor = new RoomSensor(0, startTemperature);
-    want = valve.setPoint();
-  }
-
-  @Override
-  public void shiftSetPoint(double shift) {
-    want = valve.setPoint() + shift;
   }
 
   @Override
@@ -62,7 +49,7 @@ final class MotorDrive implements ValveDrive {
       double massFlow,
       double inlet,
       double pressureDrop) {
-    mean = valve.sensing() == RoomSensing.AIR ? air : operative;
+    mean = felt(air, operative);
     return follow(length, 2 * (mean - sensor.value()) / length);
   }
 
@@ -102,21 +89,6 @@ final class MotorDrive implements ValveDrive {
   public void accept(double length) {
     integral = nextIntegral;
     lift = nextLift;
-  }
-
-  @Override
-  public void see(double length, double air, double operative) {
-    sensor.follow(length, mean, valve.sensing() == RoomSensing.AIR ? air : operative);
-  }
-
-  @Override
-  public double sensed() {
-    return sensor.value();
-  }
-
-  @Override
-  public double lift() {
-    return lift;
   }
 
   @Override

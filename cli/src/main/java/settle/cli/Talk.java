@@ -1,0 +1,55 @@
+package settle.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** How a command that answers for a scenario talks: progress, result, exit status, trouble. */
+final class Talk {
+
+  private final CommonOptions options;
+  private final PrintWriter out;
+  private final Progress progress;
+
+  Talk(CommandSpec command, CommonOptions options) {
+    this.options = options;
+    out = command.commandLine().getOut();
+    Settle settle = (Settle) command.parent().userObject();
+    progress = new Progress(command.commandLine().getErr(), settle.terminal() && !options.quiet());
+  }
+
+  /** Where it says how far it is. */
+  Progress progress() {
+    return progress;
+  }
+
+  /**
+   * Prints the result in the form asked for.
+   *
+   * @return exit status
+   */
+  int say(String json, String summary, boolean keepsUp) {
+    if (options.json()) {
+      out.print(json);
+    } else if (!options.quiet()) {
+      out.print(summary);
+    }
+    out.flush();
+    return options.strict() && !keepsUp ? ExitStatus.DOES_NOT_KEEP_UP : ExitStatus.DONE;
+  }
+
+  /** A model that cannot be solved. */
+  static Failure unsolvable(ArithmeticException e) {
+    // From another thread it arrives as the cause of a nameless copy.
+    Throwable told = e.getCause() == null ? e : e.getCause();
+    return new Failure(
+        ExitStatus.COULD_NOT_FINISH, "the model cannot be solved: " + told.getMessage(), e);
+  }
+
+  /** A folder that cannot be written. */
+  static Failure unwritable(IOException e, Path folder) {
+    return new Failure(
+        ExitStatus.COULD_NOT_FINISH, "cannot write " + FileTrouble.describe(e, folder), e);
+  }
+}
