@@ -266,6 +266,7 @@ public final class AnswersJson {
 
   private static String unit(Kind kind) {
     return switch (kind) {
+      case BALANCE -> "-";
       case FLOW_TEMPERATURE -> "°C";
       case AIR_CHANGE -> "1/h";
       case PROFILE -> "W/m";

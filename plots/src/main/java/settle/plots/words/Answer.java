@@ -110,6 +110,9 @@ public record Answer(House house, Verdict verdict) {
           + Quantities.setting(verdict.flowAsked())
           + ".";
     }
+    if (starved(room)) {
+      return "Its water is the reason: it gets less than its share, and balanced it would be held.";
+    }
     String able =
         "can give "
             + Quantities.power(room.output())
@@ -127,6 +130,16 @@ public record Answer(House house, Verdict verdict) {
             + ", more than the "
             + Quantities.power(room.load())
             + " it needs, but its valve has throttled by then, or its water comes cooler.";
+  }
+
+  private boolean starved(Holding.RoomAnswer room) {
+    return verdict.remedies().stream()
+        .anyMatch(
+            r ->
+                r.kind() == Remedies.Kind.BALANCE
+                    && r.room().equals(room.room())
+                    && r.possible()
+                    && r.from() < 1);
   }
 
   /** Whether remedies name the source, which they do only where it is what lacks. */

@@ -39,6 +39,10 @@ final class RemedyWords {
     double from = remedy.from();
     double to = remedy.to().orElseThrow();
     return switch (remedy.kind()) {
+      case BALANCE ->
+          "balancing the water, so that it gets its design flow ("
+              + Quantities.share(from)
+              + " of it now)";
       case FLOW_TEMPERATURE ->
           "flow at "
               + Quantities.temperature(to)
@@ -90,6 +94,7 @@ final class RemedyWords {
       return change(remedy) + ", but " + limit(remedy);
     }
     return switch (remedy.kind()) {
+      case BALANCE -> "balancing the water";
       case FLOW_TEMPERATURE -> "hotter water";
       case AIR_CHANGE -> "draught proofing, not even with no air change at all";
       case PROFILE -> "a better profile, not even with twice the output";
@@ -108,7 +113,7 @@ final class RemedyWords {
       case PROFILE -> Quantities.number(remedy.limit(), 0) + " W/m is the most to be had";
       case LENGTH -> "the wall is too short";
       case WINDOW -> Quantities.number(remedy.limit(), 1) + " W/m²K is the best to be had";
-      case RADIATOR, SOURCE -> "that is too much";
+      case BALANCE, RADIATOR, SOURCE -> "that is too much";
     };
   }
 }

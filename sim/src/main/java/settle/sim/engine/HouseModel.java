@@ -15,6 +15,7 @@ import settle.sim.house.Branch;
 import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.house.WaterProperties;
+import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.BranchFlow;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
@@ -141,6 +142,11 @@ public final class HouseModel {
   /** The arrangement, its lockshields as they are run. */
   public Arrangement arrangement() {
     return arrangement;
+  }
+
+  /** Flows with every valve open, lockshields and pump as this model has them. */
+  public Balance balance() {
+    return new Balancing(this).balance();
   }
 
   /** Rooms that have an emitter, ascending; a new array. */

@@ -12,14 +12,15 @@ import settle.sim.fabric.Window;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.hydraulics.Balance;
 import settle.sim.room.Room;
 
 /**
  * What would let a room be held in design weather that is not: each remedy by itself, found as the
  * root of the settled house with that one figure changed.
  *
- * <p>They come cheapest first, in an order that is common practice, no source: a setting, draught
- * proofing, a better profile, more of it, glazing, a larger source.
+ * <p>They come cheapest first, in an order that is common practice, no source: a balance, a
+ * setting, draught proofing, a better profile, more of it, glazing, a larger source.
  */
 public final class Remedies {
 
@@ -45,6 +46,8 @@ public final class Remedies {
 
   /** What is changed. */
   public enum Kind {
+    /** Lockshields and pump, set by a balance: share of its design flow that the room gets [-]. */
+    BALANCE,
     /** Flow temperature asked of the source [°C]. */
     FLOW_TEMPERATURE,
     /** Air change of the room [1/h]. */
@@ -138,7 +141,14 @@ public final class Remedies {
     double highest = Math.min(house.source().highestFlow(), Holding.HOTTEST_FLOW);
     int index = house.roomIndex(answer.room());
     Room room = house.rooms().get(index);
-    found.add(new Remedy(answer.room(), Kind.FLOW_TEMPERATURE, asked, answer.leastFlow(), highest));
+    if (!arrangement.balanced()) {
+      found.add(balance(answer, index));
+    }
+    // Where a room thermostat rests the source, hotter water would only make it rest longer.
+    if (answer.leastFlow().orElse(Double.POSITIVE_INFINITY) > asked) {
+      found.add(
+          new Remedy(answer.room(), Kind.FLOW_TEMPERATURE, asked, answer.leastFlow(), highest));
+    }
     double air = room.airChangesPerHour();
     if (air > LEAST_AIR_CHANGE) {
       OptionalDouble to =
@@ -152,6 +162,21 @@ public final class Remedies {
           root(index, 0.05, worst, u -> house.withRooms(replaced(index, r -> glazed(r, u))));
       found.add(new Remedy(answer.room(), Kind.WINDOW, worst, to, BEST_WINDOW));
     }
+  }
+
+  /** Everything set by a balance; so far the room gets what it gets with every valve open. */
+  private Remedy balance(Holding.RoomAnswer answer, int index) {
+    double got = Double.POSITIVE_INFINITY;
+    List<Balance.BranchBalance> flows = holding.model().balance().branches();
+    for (int b = 0; b < flows.size(); b++) {
+      if (arrangement.branches().get(b).room().equals(answer.room())) {
+        got = Math.min(got, flows.get(b).flow() / flows.get(b).designFlow());
+      }
+    }
+    Arrangement set = new Arrangement(arrangement.name(), arrangement.branches(), true);
+    boolean holds = new Holding(house, set).shortfall(outdoor, index) <= 0;
+    OptionalDouble to = holds ? OptionalDouble.of(1) : OptionalDouble.empty();
+    return new Remedy(answer.room(), Kind.BALANCE, got, to, Double.NaN);
   }
 
   private void emitters(Holding.RoomAnswer answer, int index, Room room, List<Remedy> found) {

@@ -25,8 +25,11 @@ final class SourceDoubts {
   /** Share of a season's heat by electric heaters that is worth a word [-]. */
   private static final double BACKUP_SHARE = 0.02;
 
-  /** Condensing share below which a boiler gives away what it could do [-]. */
-  private static final double CONDENSING_SHARE = 0.9;
+  /**
+   * Condensing share below which a boiler gives away what it could do [-]; common practice, no
+   * source.
+   */
+  private static final double CONDENSING_SHARE = 0.75;
 
   private SourceDoubts() {}
 
@@ -133,7 +136,7 @@ final class SourceDoubts {
     if (answer.condensingShare() < CONDENSING_SHARE) {
       doubts.add(
           text(
-              "only %.0f %% of its heat is made condensing: lower the flow temperature, or let the"
+              "%.0f %% of its heat is made condensing: lower the flow temperature, or let the"
                   + " water cool further by less flow",
               100 * answer.condensingShare()));
     }

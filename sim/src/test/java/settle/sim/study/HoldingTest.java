@@ -136,6 +136,9 @@ class HoldingTest {
           SampleHouses.onMains(
               SampleHouses.eightRooms(
                   1, new IdealSource("hotter", to + 0.02, Double.POSITIVE_INFINITY)));
+      case BALANCE ->
+          HOUSE.withArrangements(
+              List.of(new Arrangement(SKIRTING.name(), SKIRTING.branches(), true)));
       case AIR_CHANGE -> {
         List<Room> rooms = new ArrayList<>(HOUSE.rooms());
         rooms.set(room, rooms.get(room).withAirChange(to));

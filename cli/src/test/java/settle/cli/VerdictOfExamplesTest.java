@@ -1,0 +1,60 @@
+package settle.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import settle.scenarios.ScenarioException;
+import settle.scenarios.ScenarioReader;
+import settle.sim.house.House;
+import settle.sim.study.HeatPumpAnswer;
+import settle.sim.study.Holding;
+import settle.sim.study.Remedies;
+import settle.sim.study.Season;
+import settle.sim.study.Verdict;
+
+/** What the verdict is on the shipped houses, whose comments promise it. */
+class VerdictOfExamplesTest {
+
+  private static List<Verdict> verdicts(String example) throws ScenarioException {
+    House house = ScenarioReader.read(Path.of("..", "scenarios", "examples", example)).house();
+    return house.arrangements().stream().map(a -> Verdict.of(house, a)).toList();
+  }
+
+  @Test
+  void theBakeryIsHeldOnceItIsBalanced() throws ScenarioException {
+    List<Verdict> verdicts = verdicts("bakery.yaml");
+    Verdict found = verdicts.get(0);
+    assertThat(found.rooms().stream().filter(r -> !r.holds()).map(Holding.RoomAnswer::room))
+        .containsExactly("shop");
+    Remedies.Remedy first = found.remedies().get(0);
+    assertThat(first.kind()).isEqualTo(Remedies.Kind.BALANCE);
+    assertThat(first.possible()).isTrue();
+    assertThat(first.from()).isBetween(0.3, 0.6);
+    Verdict balanced = verdicts.get(1);
+    assertThat(balanced.keepsUp()).isTrue();
+    assertThat(balanced.boiler().orElseThrow().condensingShare())
+        .isGreaterThan(found.boiler().orElseThrow().condensingShare() + 0.3);
+  }
+
+  @Test
+  void theHeatPumpCarriesTheInsulatedHouseAndCyclesWhenItIsMild() throws ScenarioException {
+    for (Verdict verdict : verdicts("insulated-house.yaml")) {
+      HeatPumpAnswer pump = verdict.heatPump().orElseThrow();
+      assertThat(pump.capacity()).isGreaterThan(pump.load());
+      assertThat(pump.bivalence()).isEmpty();
+      assertThat(pump.cyclesAbove().orElseThrow()).isBetween(0.0, 10.0);
+      assertThat(pump.mild().orElseThrow().startsPerHour()).isGreaterThan(1);
+      Season.Year year = verdict.season().asControlled();
+      Season.Consumption taken = year.consumption().orElseThrow();
+      assertThat(taken.factor()).isBetween(3.5, 5.0);
+      assertThat(year.heat() / taken.input()).isCloseTo(taken.factor(), within(1e-9));
+      // Cooler water never costs the heat pump anything.
+      assertThat(verdict.season().leastFlow().orElseThrow().consumption().orElseThrow().factor())
+          .isGreaterThan(taken.factor());
+      assertThat(verdict.boiler()).isEmpty();
+    }
+  }
+}
