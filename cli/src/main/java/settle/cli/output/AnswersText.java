@@ -15,8 +15,6 @@ import settle.sim.study.Verdict;
  */
 public final class AnswersText {
 
-  private static final int WIDTH = 96;
-
   private final Answers answers;
   private final StringBuilder text = new StringBuilder();
 
@@ -104,18 +102,7 @@ public final class AnswersText {
     }
   }
 
-  /** Breaks at spaces, but never between a figure and its unit; what follows on is indented. */
   private void wrap(String lead, String words) {
-    StringBuilder line = new StringBuilder(lead);
-    int empty = lead.length();
-    for (String word : words.split("(?<!\\d|\\d K) ")) {
-      if (line.length() + 1 + word.length() > WIDTH && line.length() > empty) {
-        text.append(line).append('\n');
-        line = new StringBuilder(" ".repeat(lead.isEmpty() ? 0 : lead.length() + 2));
-        empty = line.length();
-      }
-      line.append(line.length() > empty ? " " : "").append(word);
-    }
-    text.append(line).append('\n');
+    WrappedText.append(text, lead, words);
   }
 }

@@ -1,0 +1,31 @@
+package settle.cli.output;
+
+/** Sentences set in lines that fit a terminal. */
+final class WrappedText {
+
+  private static final int WIDTH = 96;
+
+  private WrappedText() {}
+
+  /**
+   * Appends lines broken at spaces, but never between a figure and its unit; what follows on is
+   * indented.
+   *
+   * @param text takes the lines
+   * @param lead what the first line begins with
+   * @param words what to say
+   */
+  static void append(StringBuilder text, String lead, String words) {
+    StringBuilder line = new StringBuilder(lead);
+    int empty = lead.length();
+    for (String word : words.split("(?<!\\d|\\d K) ")) {
+      if (line.length() + 1 + word.length() > WIDTH && line.length() > empty) {
+        text.append(line).append('\n');
+        line = new StringBuilder(" ".repeat(lead.isEmpty() ? 0 : lead.length() + 2));
+        empty = line.length();
+      }
+      line.append(line.length() > empty ? " " : "").append(word);
+    }
+    text.append(line).append('\n');
+  }
+}
