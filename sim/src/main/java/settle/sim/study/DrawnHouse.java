@@ -19,7 +19,7 @@ import settle.sim.room.Room;
  * <p>Lockshields and pump stay as the balance of the house as stated sets them. Partitions between
  * rooms stay as they are.
  */
-final class DrawnHouse {
+public final class DrawnHouse {
 
   /** Least that an emitter gives of its rating, however far the draw lies out [-]. */
   private static final double LEAST_OUTPUT = 0.1;
@@ -32,7 +32,11 @@ final class DrawnHouse {
 
   private final List<String> heated;
 
-  DrawnHouse(House house, Arrangement arrangement) {
+  /**
+   * @param house the house as stated; {@link settle.sim.house.Aims#spreads} says what is uncertain
+   * @param arrangement one of its arrangements
+   */
+  public DrawnHouse(House house, Arrangement arrangement) {
     HouseModel model = HouseModel.asRun(house, arrangement);
     this.house = model.house();
     this.arrangement = model.arrangement().asSet();
@@ -51,14 +55,23 @@ final class DrawnHouse {
   }
 
   /** What each coordinate of a draw stands for; valves one by one. */
-  List<Uncertainty> inputs() {
+  public List<Uncertainty> inputs() {
     return inputs;
   }
 
   /** Names of the rooms that have an emitter, in the house's order. */
-  List<String> rooms() {
+  public List<String> rooms() {
     return heated;
   }
+
+  /**
+   * One house of those it may be.
+   *
+   * @param house the house, its design outdoor temperature as stated
+   * @param arrangement its heating, lockshields as they are run
+   * @param outdoor how cold its coldest weather is [°C]
+   */
+  public record Drawn(House house, Arrangement arrangement, double outdoor) {}
 
   /**
    * How far each room with an emitter, in that order, is from being held [K], above 0 where it is
@@ -66,7 +79,17 @@ final class DrawnHouse {
    *
    * @param z standard normal numbers, one per input
    */
-  double[] shortfalls(double[] z) {
+  public double[] shortfalls(double[] z) {
+    Drawn drawn = at(z);
+    return new Holding(drawn.house(), drawn.arrangement()).shortfallsOfHeated(drawn.outdoor());
+  }
+
+  /**
+   * The house where so many standard normal numbers put it.
+   *
+   * @param z one per input
+   */
+  public Drawn at(double[] z) {
     double outdoor = house.designOutdoor() + moved(Uncertainty.COLDEST_OUTDOOR, z);
     double uFactor = Math.exp(logarithm(Uncertainty.U_VALUES, z));
     double airFactor = Math.exp(logarithm(Uncertainty.AIR_CHANGE, z));
@@ -89,8 +112,7 @@ final class DrawnHouse {
               .withEmitter(branch.emitter().withOutputTimes(output))
               .withValve(branch.valve().raised(warmer + set[b])));
     }
-    return new Holding(house.withRooms(rooms), arrangement.withBranches(branches))
-        .shortfallsOfHeated(outdoor);
+    return new Drawn(house.withRooms(rooms), arrangement.withBranches(branches), outdoor);
   }
 
   private double[] valveErrors(double[] z) {

@@ -13,7 +13,7 @@ import org.apache.commons.math3.random.Well19937c;
  * independent, say how far off the mean is. The sequence's first point, the origin, is kept:
  * shifted it is as good as any, and a power of two of points is balanced only with it.
  */
-final class ShiftedSobol {
+public final class ShiftedSobol {
 
   private static final NormalDistribution NORMAL = new NormalDistribution();
 
@@ -29,7 +29,7 @@ final class ShiftedSobol {
    * @param shifts how many copies
    * @param seed of the shifts
    */
-  ShiftedSobol(int dimensions, int points, int shifts, long seed) {
+  public ShiftedSobol(int dimensions, int points, int shifts, long seed) {
     SobolSequenceGenerator sequence = new SobolSequenceGenerator(dimensions);
     this.points = new double[points][];
     for (int i = 0; i < points; i++) {
@@ -45,7 +45,7 @@ final class ShiftedSobol {
   }
 
   /** A point of a copy, every coordinate standard normal; a new array. */
-  double[] normal(int shift, int point) {
+  public double[] normal(int shift, int point) {
     double[] z = new double[points[point].length];
     for (int d = 0; d < z.length; d++) {
       double u = points[point][d] + shifts[shift][d];
