@@ -56,11 +56,8 @@ public final class SettledHouse {
    */
   private static final int PATIENCE = 30;
 
-  /**
-   * Agreement asked of the water at a head [K]: it moves the head by a fortieth of that, and a head
-   * close to its seat some watts of its pipe's heat per kelvin.
-   */
-  private static final double INLET_AGREEMENT = 1e-5;
+  /** Agreement asked of a head's K_v [m³/h at 1 bar]; a trickle's heat moves by some 1e-7 W. */
+  private static final double KV_AGREEMENT = 1e-12;
 
   private final HouseModel model;
   private final SteadyRooms rooms;
@@ -389,36 +386,15 @@ public final class SettledHouse {
   }
 
   /**
-   * Temperature of the water at a branch's valve, which its head feels: what the branch pipe leaves
-   * of the heat, at the flow that the head then lets through. The hotter, the less it lets through
-   * and the cooler it arrives, so there is one such temperature.
+   * Opens a branch's valve as far as it stands at rest, and sets its flow; returns the temperature
+   * of the water that then arrives there: what the branch pipe leaves of the heat.
    */
   private double inlet(int b, double water, double air, double star) {
-    Pipe pipe = model.arrangement.branches().get(b).pipe();
-    double first = through(b, water, water, air, star);
-    if (!pipe.delays()) {
-      return first;
-    }
-    double second = through(b, first, water, air, star);
-    if (Math.abs(second - first) < INLET_AGREEMENT) {
-      return second;
-    }
-    double low = Math.min(water, air);
-    double high = Math.max(water, air);
-    UnivariateFunction excess = felt -> through(b, felt, water, air, star) - felt;
-    double found =
-        excess.value(low) <= 0
-            ? low
-            : excess.value(high) >= 0
-                ? high
-                : new BrentSolver(INLET_AGREEMENT / 10).solve(100, excess, low, high);
-    return through(b, found, water, air, star);
-  }
-
-  /** What arrives at a valve whose head feels water of one temperature; sets opening and flow. */
-  private double through(int b, double felt, double water, double air, double star) {
     Branch branch = model.arrangement.branches().get(b);
-    kv[b] = steadyKv(branch.valve(), flows[b], air, star, felt, pressure[b]);
+    kv[b] =
+        branch.valve() instanceof WaxValve wax
+            ? waxKv(b, wax, water, air, star)
+            : steadyKv(branch.valve(), air, star);
     massFlow[b] = flows[b].solve(kv[b], pressure[b]);
     return cooled(branch.pipe(), massFlow[b], water, air);
   }
@@ -435,11 +411,41 @@ public final class SettledHouse {
   }
 
   /**
-   * K_v at rest; the pressure across the valve, which moves a wax head's set-point a little, is
-   * found by repetition.
+   * K_v at which a wax head rests. The further open, the more water flows, the hotter it arrives at
+   * the head and the less that head would open; the pressure across the valve, which moves the
+   * set-point a little, falls too. So there is one K_v that the head would choose if it were set,
+   * sought by one root for all of these together.
    */
-  private static double steadyKv(
-      Valve valve, BranchFlow branchFlow, double air, double star, double flow, double head) {
+  private double waxKv(int b, WaxValve wax, double water, double air, double star) {
+    Pipe pipe = model.arrangement.branches().get(b).pipe();
+    double local = felt(wax.sensing(), air, star);
+    UnivariateFunction excess =
+        k -> {
+          double inlet = cooled(pipe, flows[b].solve(k, pressure[b]), water, air);
+          double sensed = CapacityCurve.sensed(local, wax.waterInfluence(), inlet, wax.bias());
+          double set =
+              CapacityCurve.underPressure(
+                  wax.setPoint(), wax.pressureInfluence(), flows[b].valveDrop());
+          return CapacityCurve.kv(
+                  set, wax.proportionalBand(), wax.kvNominal(), wax.kvMaximum(), sensed)
+              - k;
+        };
+    double chosenShut = excess.value(0);
+    if (chosenShut <= 0) {
+      return 0;
+    }
+    double open = wax.kvMaximum();
+    double chosenOpen = excess.value(open) + open;
+    return chosenOpen >= open
+        ? open
+        : new BrentSolver(1e-14, KV_AGREEMENT)
+            .solve(100, excess, 0, open, (chosenOpen + Math.min(chosenShut, open)) / 2);
+  }
+
+  /**
+   * K_v at which an electric valve rests on average [m³/h at 1 bar]; that of any other one, open.
+   */
+  private static double steadyKv(Valve valve, double air, double star) {
     if (valve instanceof OnOffActuator actuator) {
       double error = actuator.setPoint() - felt(actuator.sensing(), air, star);
       return actuator.kvMaximum() * OnOffActuator.meanLift(error);
@@ -448,25 +454,7 @@ public final class SettledHouse {
       double error = motor.setPoint() - felt(motor.sensing(), air, star);
       return motor.kvMaximum() * motor.liftAtRest(error);
     }
-    if (!(valve instanceof WaxValve wax)) {
-      return valve.kvMaximum();
-    }
-    double local = felt(wax.sensing(), air, star);
-    double sensed = CapacityCurve.sensed(local, wax.waterInfluence(), flow, wax.bias());
-    double kv = wax.kvNominal();
-    for (int k = 0; k < 30; k++) {
-      branchFlow.solve(kv, head);
-      double set =
-          CapacityCurve.underPressure(
-              wax.setPoint(), wax.pressureInfluence(), branchFlow.valveDrop());
-      double next =
-          CapacityCurve.kv(set, wax.proportionalBand(), wax.kvNominal(), wax.kvMaximum(), sensed);
-      if (Math.abs(next - kv) < 1e-12) {
-        break;
-      }
-      kv = next;
-    }
-    return kv;
+    return valve.kvMaximum();
   }
 
   private static double felt(RoomSensing sensing, double air, double star) {
