@@ -1,14 +1,9 @@
 package settle.cli.output;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import settle.sim.house.Aims;
 import settle.sim.study.BoilerAnswer;
 import settle.sim.study.ComfortAtRest;
 import settle.sim.study.HeatPumpAnswer;
@@ -26,9 +21,9 @@ import settle.sim.study.WarmUps.WarmUp;
  */
 public final class AnswersJson {
 
-  private final JsonGenerator json;
+  private final JsonDocument json;
 
-  private AnswersJson(JsonGenerator json) {
+  private AnswersJson(JsonDocument json) {
     this.json = json;
   }
 
@@ -40,268 +35,209 @@ public final class AnswersJson {
    * @return JSON text, ending with a newline
    */
   public static String write(Answers answers, String version) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      new AnswersJson(json).document(answers, version);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.append('\n').toString();
+    return JsonDocument.write(
+        answers.command(),
+        answers.scenario(),
+        version,
+        json -> new AnswersJson(json).document(answers));
   }
 
-  private void document(Answers answers, String version) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("tool", "settle");
-    json.writeStringField("version", version);
-    json.writeStringField("command", answers.command());
-    json.writeStringField("scenario", answers.scenario());
-    number("designOutdoorC", answers.house().designOutdoor(), 3);
-    number("wantToleranceK", answers.house().wantTolerance(), 3);
-    json.writeArrayFieldStart("arrangements");
-    for (Verdict verdict : answers.verdicts()) {
-      arrangement(verdict);
-    }
-    json.writeEndArray();
-    strings("warnings", answers.warnings());
-    json.writeEndObject();
+  private void document(Answers answers) {
+    Aims aims = answers.house().aims();
+    json.number("designOutdoorC", answers.house().designOutdoor(), 3);
+    json.number("wantToleranceK", aims.tolerance(), 3);
+    json.number("warmUpAllowedMinutes", aims.warmUp(), Units.SECONDS_PER_MINUTE, 2);
+    json.number("overshootAllowedK", aims.overshoot(), 3);
+    json.list("arrangements", answers.verdicts(), this::arrangement);
+    json.strings("warnings", answers.warnings());
   }
 
-  private void arrangement(Verdict verdict) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("name", verdict.arrangement().name());
-    json.writeBooleanField("keepsUp", verdict.keepsUp());
-    number("holdingOutdoorC", verdict.holdingOutdoor(), 2);
-    json.writeStringField("governingRoom", verdict.rooms().get(verdict.governing()).room());
-    json.writeArrayFieldStart("rooms");
-    for (Holding.RoomAnswer room : verdict.rooms()) {
-      room(room);
-    }
-    json.writeEndArray();
-    number("flowAskedC", verdict.flowAsked(), 2);
-    number("leastFlowC", verdict.leastFlow(), 2);
+  private void arrangement(Verdict verdict) {
+    json.text("name", verdict.arrangement().name());
+    json.flag("keepsUp", verdict.keepsUp());
+    json.flag("holds", verdict.held());
+    json.number("holdingOutdoorC", verdict.holdingOutdoor(), 2);
+    json.text("governingRoom", verdict.rooms().get(verdict.governing()).room());
+    json.list("rooms", verdict.rooms(), this::room);
+    json.number("flowAskedC", verdict.flowAsked(), 2);
+    json.number("flowHeldC", verdict.flowHeld(), 2);
+    json.number("leastFlowC", verdict.leastFlow(), 2);
     curve(verdict.leastCurve());
     if (verdict.warmUps().fromSetback().isPresent()) {
       warmUps("warmUpFromSetback", verdict.warmUps().fromSetback().get());
     } else {
-      json.writeNullField("warmUpFromSetback");
+      json.nothing("warmUpFromSetback");
     }
     warmUps("warmUpFromCold", verdict.warmUps().fromCold());
     heatPump(verdict.heatPump());
     boiler(verdict.boiler());
     season("season", verdict.season());
-    json.writeArrayFieldStart("comfort");
-    for (ComfortAtRest comfort : verdict.comfort()) {
-      comfort(comfort);
-    }
-    json.writeEndArray();
-    json.writeArrayFieldStart("remedies");
-    for (Remedy remedy : verdict.remedies()) {
-      remedy(remedy);
-    }
-    json.writeEndArray();
-    json.writeArrayFieldStart("demand");
-    for (Verdict.Demand demand : verdict.demand()) {
-      json.writeStartObject();
-      number("outdoorC", demand.outdoor(), 3);
-      number("needW", demand.need(), 1);
-      number("deliveryW", demand.delivery(), 1);
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeEndObject();
+    json.list("comfort", verdict.comfort(), this::comfort);
+    json.list("remedies", verdict.remedies(), this::remedy);
+    json.list("demand", verdict.demand(), this::demand);
   }
 
-  private void room(Holding.RoomAnswer room) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("name", room.room());
-    number("wantC", room.want(), 3);
-    number("loadW", room.load(), 1);
-    number("outputW", room.output(), 1);
-    number("margin", room.margin(), 4);
-    number("settledOperativeC", room.settled(), 3);
-    json.writeBooleanField("holds", room.holds());
-    number("holdingOutdoorC", room.holdingOutdoor(), 2);
-    number("leastFlowC", room.leastFlow(), 2);
-    json.writeEndObject();
+  private void demand(Verdict.Demand demand) {
+    json.number("outdoorC", demand.outdoor(), 3);
+    json.number("needW", demand.need(), 1);
+    json.number("deliveryW", demand.delivery(), 1);
   }
 
-  private void curve(Optional<LeastCurve> least) throws IOException {
+  private void room(Holding.RoomAnswer room) {
+    json.text("name", room.room());
+    json.number("wantC", room.want(), 3);
+    json.number("loadW", room.load(), 1);
+    json.number("outputW", room.output(), 1);
+    json.number("margin", room.margin(), 4);
+    json.number("settledOperativeC", room.settled(), 3);
+    json.flag("holds", room.holds());
+    json.number("holdingOutdoorC", room.holdingOutdoor(), 2);
+    json.number("leastFlowC", room.leastFlow(), 2);
+  }
+
+  private void curve(Optional<LeastCurve> least) {
     if (least.isEmpty()) {
-      json.writeNullField("leastCurve");
+      json.nothing("leastCurve");
       return;
     }
-    json.writeObjectFieldStart("leastCurve");
-    number("slope", least.get().curve().slope(), 4);
-    number("shiftK", least.get().curve().shift(), 3);
-    number("lowestFlowC", least.get().curve().lowest(), 2);
-    number("highestFlowC", least.get().curve().highest(), 2);
-    json.writeEndObject();
+    json.start("leastCurve");
+    json.number("slope", least.get().curve().slope(), 4);
+    json.number("shiftK", least.get().curve().shift(), 3);
+    json.number("lowestFlowC", least.get().curve().lowest(), 2);
+    json.number("highestFlowC", least.get().curve().highest(), 2);
+    json.end();
   }
 
-  private void warmUps(String name, List<WarmUp> rooms) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (WarmUp room : rooms) {
-      json.writeStartObject();
-      json.writeStringField("room", room.room());
-      number("minutes", scaled(room.time(), Units.SECONDS_PER_MINUTE), 2);
-      json.writeStringField("limit", room.limit().name().toLowerCase(Locale.ROOT));
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+  private void warmUps(String name, List<WarmUp> rooms) {
+    json.list(name, rooms, this::warmUp);
   }
 
-  private void heatPump(Optional<HeatPumpAnswer> answer) throws IOException {
+  private void warmUp(WarmUp room) {
+    json.text("room", room.room());
+    json.number("minutes", room.time(), Units.SECONDS_PER_MINUTE, 2);
+    json.text("limit", room.limit().name().toLowerCase(Locale.ROOT));
+    json.number("overshootK", room.overshoot(), 3);
+  }
+
+  private void heatPump(Optional<HeatPumpAnswer> answer) {
     if (answer.isEmpty()) {
-      json.writeNullField("heatPump");
+      json.nothing("heatPump");
       return;
     }
     HeatPumpAnswer pump = answer.get();
-    json.writeObjectFieldStart("heatPump");
-    json.writeStringField("unit", pump.unit());
-    number("loadW", pump.load(), 1);
-    number("capacityW", pump.capacity(), 1);
-    number("capacityWithBackupW", pump.capacityWithBackup(), 1);
-    number("flowAskedC", pump.flowAsked(), 2);
-    number("flowNeededC", pump.flowNeeded(), 2);
-    number("highestFlowC", pump.highestFlow(), 2);
-    json.writeBooleanField("mapCoversSeason", pump.covered());
-    number("bivalenceOutdoorC", pump.bivalence(), 2);
-    number("cyclesAboveOutdoorC", pump.cyclesAbove(), 2);
+    json.start("heatPump");
+    json.text("unit", pump.unit());
+    json.number("loadW", pump.load(), 1);
+    json.number("capacityW", pump.capacity(), 1);
+    json.number("capacityWithBackupW", pump.capacityWithBackup(), 1);
+    json.number("flowAskedC", pump.flowAsked(), 2);
+    json.number("flowNeededC", pump.flowNeeded(), 2);
+    json.number("highestFlowC", pump.highestFlow(), 2);
+    json.flag("mapCoversSeason", pump.covered());
+    json.number("bivalenceOutdoorC", pump.bivalence(), 2);
+    json.number("cyclesAboveOutdoorC", pump.cyclesAbove(), 2);
     cycling("mildWeather", pump.mild());
     cycling("mildWeatherWithWaterNeeded", pump.mildCured());
-    number("waterVolumeLitres", pump.water().volume() / Units.CUBIC_METRES_PER_LITRE, 1);
-    number("waterNeededLitres", pump.water().needed() / Units.CUBIC_METRES_PER_LITRE, 1);
-    number("leastFlowKgPerS", pump.water().least(), 4);
-    number("flowLeftKgPerS", pump.water().flowLeft(), 4);
-    strings("doubts", pump.doubts());
-    json.writeEndObject();
+    json.number("waterVolumeLitres", pump.water().volume() / Units.CUBIC_METRES_PER_LITRE, 1);
+    json.number("waterNeededLitres", pump.water().needed() / Units.CUBIC_METRES_PER_LITRE, 1);
+    json.number("leastFlowKgPerS", pump.water().least(), 4);
+    json.number("flowLeftKgPerS", pump.water().flowLeft(), 4);
+    json.strings("doubts", pump.doubts());
+    json.end();
   }
 
-  private void cycling(String name, Optional<HeatPumpAnswer.Cycling> answer) throws IOException {
+  private void cycling(String name, Optional<HeatPumpAnswer.Cycling> answer) {
     if (answer.isEmpty()) {
-      json.writeNullField(name);
+      json.nothing(name);
       return;
     }
     HeatPumpAnswer.Cycling cycling = answer.get();
-    json.writeObjectFieldStart(name);
-    number("loadW", cycling.load(), 1);
-    number("leastOutputW", cycling.least(), 1);
-    number("onMinutes", cycling.onTime() / Units.SECONDS_PER_MINUTE, 2);
-    number("offMinutes", cycling.offTime() / Units.SECONDS_PER_MINUTE, 2);
-    number("startsPerHour", cycling.startsPerHour(), 3);
-    json.writeEndObject();
+    json.start(name);
+    json.number("loadW", cycling.load(), 1);
+    json.number("leastOutputW", cycling.least(), 1);
+    json.number("onMinutes", cycling.onTime() / Units.SECONDS_PER_MINUTE, 2);
+    json.number("offMinutes", cycling.offTime() / Units.SECONDS_PER_MINUTE, 2);
+    json.number("startsPerHour", cycling.startsPerHour(), 3);
+    json.end();
   }
 
-  private void boiler(Optional<BoilerAnswer> answer) throws IOException {
+  private void boiler(Optional<BoilerAnswer> answer) {
     if (answer.isEmpty()) {
-      json.writeNullField("boiler");
+      json.nothing("boiler");
       return;
     }
     BoilerAnswer boiler = answer.get();
-    json.writeObjectFieldStart("boiler");
-    json.writeStringField("unit", boiler.unit());
-    number("loadW", boiler.load(), 1);
-    number("capacityW", boiler.capacity(), 1);
-    number("flowAskedC", boiler.flowAsked(), 2);
-    number("flowNeededC", boiler.flowNeeded(), 2);
-    number("cyclesAboveOutdoorC", boiler.cyclesAbove(), 2);
-    number("condensingShare", boiler.condensingShare(), 4);
-    number("efficiency", boiler.efficiency(), 4);
-    strings("doubts", boiler.doubts());
-    json.writeEndObject();
+    json.start("boiler");
+    json.text("unit", boiler.unit());
+    json.number("loadW", boiler.load(), 1);
+    json.number("capacityW", boiler.capacity(), 1);
+    json.number("flowAskedC", boiler.flowAsked(), 2);
+    json.number("flowNeededC", boiler.flowNeeded(), 2);
+    json.number("cyclesAboveOutdoorC", boiler.cyclesAbove(), 2);
+    json.number("condensingShare", boiler.condensingShare(), 4);
+    json.number("efficiency", boiler.efficiency(), 4);
+    json.strings("doubts", boiler.doubts());
+    json.end();
   }
 
-  private void season(String name, Season season) throws IOException {
-    json.writeObjectFieldStart(name);
-    json.writeStringField("climate", season.climate().climate());
-    number("designOutdoorC", season.climate().designOutdoor(), 3);
-    json.writeObjectFieldStart("asControlled");
+  private void season(String name, Season season) {
+    json.start(name);
+    json.text("climate", season.climate().climate());
+    json.number("designOutdoorC", season.climate().designOutdoor(), 3);
+    json.start("asControlled");
     year(season.asControlled());
-    json.writeEndObject();
+    json.end();
     if (season.leastFlow().isPresent()) {
-      json.writeObjectFieldStart("atLeastFlow");
+      json.start("atLeastFlow");
       year(season.leastFlow().get());
-      json.writeEndObject();
+      json.end();
     } else {
-      json.writeNullField("atLeastFlow");
+      json.nothing("atLeastFlow");
     }
-    json.writeEndObject();
+    json.end();
   }
 
-  private void year(Season.Year year) throws IOException {
+  private void year(Season.Year year) {
     Optional<Season.Consumption> taken = year.consumption();
-    number("heatKWh", year.heat() / Units.JOULES_PER_KWH, 2);
-    number("backupHeatKWh", year.backupHeat() / Units.JOULES_PER_KWH, 2);
-    number("unmetHeatKWh", year.unmetHeat() / Units.JOULES_PER_KWH, 2);
-    number("inputKWh", taken.map(c -> c.input() / Units.JOULES_PER_KWH).orElse(Double.NaN), 2);
-    number("seasonalFactor", taken.map(Season.Consumption::factor).orElse(Double.NaN), 4);
-    number("cost", taken.map(Season.Consumption::cost).orElse(Double.NaN), 2);
-    number("carbonKg", taken.map(Season.Consumption::carbon).orElse(Double.NaN), 2);
-    number("condensingShare", year.condensingShare(), 4);
-    number("hoursBelowLeastOutput", year.hoursBelowMinimum(), 1);
+    json.number("heatKWh", year.heat() / Units.JOULES_PER_KWH, 2);
+    json.number("backupHeatKWh", year.backupHeat() / Units.JOULES_PER_KWH, 2);
+    json.number("unmetHeatKWh", year.unmetHeat() / Units.JOULES_PER_KWH, 2);
+    json.number("inputKWh", taken.map(c -> c.input() / Units.JOULES_PER_KWH).orElse(Double.NaN), 2);
+    json.number("seasonalFactor", taken.map(Season.Consumption::factor).orElse(Double.NaN), 4);
+    json.number("cost", taken.map(Season.Consumption::cost).orElse(Double.NaN), 2);
+    json.number("carbonKg", taken.map(Season.Consumption::carbon).orElse(Double.NaN), 2);
+    json.number("condensingShare", year.condensingShare(), 4);
+    json.number("hoursBelowLeastOutput", year.hoursBelowMinimum(), 1);
   }
 
-  private void comfort(ComfortAtRest comfort) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("room", comfort.room());
-    number("airC", comfort.comfort().air(), 3);
-    number("radiantC", comfort.comfort().radiant(), 3);
-    number("predictedMeanVote", comfort.comfort().vote(), 3);
-    number("dissatisfiedShare", comfort.comfort().dissatisfied(), 4);
-    json.writeEndObject();
+  private void comfort(ComfortAtRest comfort) {
+    json.text("room", comfort.room());
+    json.number("airC", comfort.comfort().air(), 3);
+    json.number("radiantC", comfort.comfort().radiant(), 3);
+    json.number("predictedMeanVote", comfort.comfort().vote(), 3);
+    json.number("dissatisfiedShare", comfort.comfort().dissatisfied(), 4);
   }
 
-  private void remedy(Remedy remedy) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("room", remedy.room());
-    json.writeStringField("kind", remedy.kind().name().toLowerCase(Locale.ROOT));
-    json.writeStringField("unit", unit(remedy.kind()));
-    number("from", remedy.from(), 4);
-    number("to", remedy.to(), 4);
-    number("limit", remedy.limit(), 4);
-    json.writeBooleanField("possible", remedy.possible());
-    json.writeEndObject();
+  private void remedy(Remedy remedy) {
+    json.text("room", remedy.room());
+    json.text("kind", remedy.kind().name().toLowerCase(Locale.ROOT));
+    json.text("unit", unit(remedy.kind()));
+    json.number("from", remedy.from(), 4);
+    json.number("to", remedy.to(), 4);
+    json.number("limit", remedy.limit(), 4);
+    json.flag("possible", remedy.possible());
   }
 
   private static String unit(Kind kind) {
     return switch (kind) {
+      case PREHEAT -> "s";
       case BALANCE -> "-";
-      case FLOW_TEMPERATURE -> "°C";
+      case REFERENCE_ROOM, FLOW_TEMPERATURE -> "°C";
       case AIR_CHANGE -> "1/h";
       case PROFILE -> "W/m";
       case LENGTH -> "m";
       case RADIATOR, SOURCE -> "W";
       case WINDOW -> "W/m²K";
     };
-  }
-
-  private void strings(String name, List<String> values) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (String value : values) {
-      json.writeString(value);
-    }
-    json.writeEndArray();
-  }
-
-  private static OptionalDouble scaled(OptionalDouble value, double unit) {
-    return value.isPresent() ? OptionalDouble.of(value.getAsDouble() / unit) : value;
-  }
-
-  private void number(String name, OptionalDouble value, int decimals) throws IOException {
-    number(name, value.orElse(Double.NaN), decimals);
-  }
-
-  /**
-   * Rounded to decimals beyond which the model says nothing, so that the same answer reads the
-   * same.
-   */
-  private void number(String name, double value, int decimals) throws IOException {
-    if (Double.isFinite(value)) {
-      double scale = Math.pow(10, decimals);
-      json.writeNumberField(name, Math.rint(value * scale) / scale);
-    } else {
-      json.writeNullField(name);
-    }
   }
 }

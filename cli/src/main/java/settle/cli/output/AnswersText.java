@@ -7,7 +7,6 @@ import settle.plots.words.Cautions;
 import settle.plots.words.Quantities;
 import settle.sim.house.House;
 import settle.sim.study.Holding;
-import settle.sim.study.Verdict;
 
 /**
  * The answers in words and tables, one arrangement after the other: yes or no, the rooms, the
@@ -16,7 +15,7 @@ import settle.sim.study.Verdict;
 public final class AnswersText {
 
   private final Answers answers;
-  private final StringBuilder text = new StringBuilder();
+  private final Paragraphs text = new Paragraphs();
 
   private AnswersText(Answers answers) {
     this.answers = answers;
@@ -34,29 +33,32 @@ public final class AnswersText {
 
   private String write() {
     House house = answers.house();
-    wrap("", house.title());
-    wrap(
-        "",
+    text.paragraph(house.title());
+    text.paragraph(
         "Does it keep the house warm at "
             + Quantities.setting(house.designOutdoor())
             + " outdoors, without sun and other gains, within "
             + Quantities.tolerance(house.wantTolerance())
             + " of want?");
-    for (Verdict verdict : answers.verdicts()) {
-      Answer answer = new Answer(house, verdict);
-      text.append('\n');
-      wrap("", answer.name() + ": " + answer.sentence());
-      text.append('\n').append(rooms(verdict.rooms())).append('\n');
+    List<Answer> all = answers.verdicts().stream().map(v -> new Answer(house, v)).toList();
+    for (Answer answer : all) {
+      text.gap();
+      text.paragraph(answer.name() + ": " + answer.sentence());
+      text.gap();
+      text.lines(rooms(answer.verdict().rooms()));
+      text.gap();
       for (Answer.Line line : answer.lines()) {
-        wrap("  ", line.name() + ": " + line.words());
+        text.indented(line.name() + ": " + line.words());
       }
-      list("What would help, each by itself, cheapest first:", answer.remedies());
-      list("Doubtful about the source:", answer.doubts());
+      text.points("What would help, each by itself, cheapest first:", answer.remedies());
+      text.points("Doubtful about the source:", answer.doubts());
     }
-    list("Beware:", answers.warnings());
-    text.append('\n');
-    wrap("", Cautions.brief());
-    return text.toString();
+    text.gap();
+    text.paragraph(all.get(0).seasonNote());
+    text.points("Beware:", answers.warnings());
+    text.gap();
+    text.paragraph(Cautions.brief());
+    return text.text();
   }
 
   private static String rooms(List<Holding.RoomAnswer> rooms) {
@@ -92,17 +94,5 @@ public final class AnswersText {
     return flow.isEmpty()
         ? "above " + Quantities.number(Holding.HOTTEST_FLOW, 0)
         : Quantities.number(flow.getAsDouble(), 1);
-  }
-
-  private void list(String heading, List<String> points) {
-    if (!points.isEmpty()) {
-      text.append('\n');
-      wrap("", heading);
-      points.forEach(p -> wrap("- ", p));
-    }
-  }
-
-  private void wrap(String lead, String words) {
-    WrappedText.append(text, lead, words);
   }
 }

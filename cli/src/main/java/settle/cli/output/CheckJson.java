@@ -1,10 +1,5 @@
 package settle.cli.output;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import settle.scenarios.finding.DefaultUsed;
 import settle.scenarios.finding.Finding;
@@ -30,44 +25,28 @@ public final class CheckJson {
       List<Finding> warnings,
       List<DefaultUsed> defaults,
       String version) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      json.writeStartObject();
-      json.writeStringField("tool", "settle");
-      json.writeStringField("version", version);
-      json.writeStringField("command", "check");
-      json.writeStringField("scenario", scenario);
-      findings(json, "problems", problems);
-      findings(json, "warnings", warnings);
-      json.writeArrayFieldStart("defaults");
-      for (DefaultUsed used : defaults) {
-        json.writeStartObject();
-        json.writeStringField("where", used.where());
-        json.writeStringField("key", used.key());
-        json.writeStringField("value", used.value());
-        json.writeStringField("reason", used.reason());
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.append('\n').toString();
+    return JsonDocument.write(
+        "check",
+        scenario,
+        version,
+        json -> {
+          json.list("problems", problems, f -> finding(json, f));
+          json.list("warnings", warnings, f -> finding(json, f));
+          json.list("defaults", defaults, d -> defaultUsed(json, d));
+        });
   }
 
-  private static void findings(JsonGenerator json, String name, List<Finding> findings)
-      throws IOException {
-    json.writeArrayFieldStart(name);
-    for (Finding finding : findings) {
-      json.writeStartObject();
-      json.writeStringField("file", finding.file());
-      json.writeNumberField("line", finding.line());
-      json.writeNumberField("column", finding.column());
-      json.writeStringField("message", finding.message());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+  private static void finding(JsonDocument json, Finding finding) {
+    json.text("file", finding.file());
+    json.count("line", finding.line());
+    json.count("column", finding.column());
+    json.text("message", finding.message());
+  }
+
+  private static void defaultUsed(JsonDocument json, DefaultUsed used) {
+    json.text("where", used.where());
+    json.text("key", used.key());
+    json.text("value", used.value());
+    json.text("reason", used.reason());
   }
 }

@@ -17,11 +17,8 @@ import settle.sim.study.ErrorEstimate;
  */
 public final class SummaryText {
 
-  private static final int WIDTH = 96;
-  private static final String INDENT = "  ";
-
   private final Outcome outcome;
-  private final StringBuilder text = new StringBuilder();
+  private final Paragraphs text = new Paragraphs();
 
   private SummaryText(Outcome outcome) {
     this.outcome = outcome;
@@ -65,8 +62,8 @@ public final class SummaryText {
 
   private String write() {
     House house = outcome.house();
-    paragraph(house.title());
-    paragraph(
+    text.paragraph(house.title());
+    text.paragraph(
         house.rooms().size()
             + (house.rooms().size() == 1 ? " room, " : " rooms, ")
             + Quantities.duration(house.run().length())
@@ -78,35 +75,31 @@ public final class SummaryText {
             + Quantities.setting(house.designOutdoor()));
     Comparison comparison = new Comparison(house, outcome.runs());
     for (Verdict verdict : comparison.verdicts()) {
-      text.append('\n');
-      paragraph(verdict.paragraph());
+      text.gap();
+      text.paragraph(verdict.paragraph());
     }
     comparison.paragraph().ifPresent(this::separateParagraph);
     comparison.fairPairNote().ifPresent(this::separateParagraph);
-    text.append('\n').append(rooms());
+    separateLines(rooms());
     plant(new PlantTables(house, outcome.runs()));
     if (!outcome.errors().isEmpty()) {
-      text.append('\n').append(errors());
+      separateLines(errors());
     }
-    List<String> warnings = outcome.warnings();
-    if (!warnings.isEmpty()) {
-      separateParagraph("Beware:");
-      warnings.forEach(w -> wrap("- " + w, INDENT));
-    }
+    text.points("Beware:", outcome.warnings());
     separateParagraph(Cautions.brief());
-    return text.toString();
+    return text.text();
   }
 
   private void plant(PlantTables tables) {
-    text.append('\n').append(tables.plants());
-    tables.cycling().ifPresent(t -> text.append('\n').append(t));
-    tables.water().forEach(this::paragraph);
+    separateLines(tables.plants());
+    tables.cycling().ifPresent(this::separateLines);
+    tables.water().forEach(text::paragraph);
     tables
         .balance()
         .ifPresent(
             t -> {
-              text.append('\n').append(t);
-              paragraph(tables.heads());
+              separateLines(t);
+              text.paragraph(tables.heads());
             });
   }
 
@@ -196,28 +189,13 @@ public final class SummaryText {
     return table.text();
   }
 
+  private void separateLines(String lines) {
+    text.gap();
+    text.lines(lines);
+  }
+
   private void separateParagraph(String words) {
-    text.append('\n');
-    paragraph(words);
-  }
-
-  private void paragraph(String words) {
-    wrap(words, "");
-  }
-
-  /**
-   * Breaks at spaces so that no line is longer than the width, but never between a figure and its
-   * unit.
-   */
-  private void wrap(String words, String indent) {
-    StringBuilder line = new StringBuilder(indent);
-    for (String word : words.split("(?<!\\d|\\d K) ")) {
-      if (line.length() + 1 + word.length() > WIDTH && line.length() > indent.length()) {
-        text.append(line).append('\n');
-        line = new StringBuilder(indent);
-      }
-      line.append(line.length() > indent.length() ? " " : "").append(word);
-    }
-    text.append(line).append('\n');
+    text.gap();
+    text.paragraph(words);
   }
 }

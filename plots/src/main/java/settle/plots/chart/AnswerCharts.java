@@ -22,7 +22,7 @@ public final class AnswerCharts {
 
   private static final int RIGHT = 30;
   private static final int PLOT_WIDTH = HouseTheme.WIDTH - Panel.LEFT - RIGHT;
-  private static final Look NEED = Look.line(HouseTheme.INK, HouseTheme.SOLID);
+  private static final Look NEED = Look.line(HouseTheme.INK, HouseTheme.stroke(4.5f));
   private static final Look ASKED = Look.line(HouseTheme.INK, HouseTheme.FINE_DASH);
 
   private final House house;
@@ -57,7 +57,7 @@ public final class AnswerCharts {
   private Chart needAndDelivery() {
     String title = "What the house needs and what the heating can give";
     String meaning =
-        "The colder it is, the more heat the house needs (dark line). Emitters and pipes, all together, are sufficient where their line is above."
+        "The colder it is, the more heat the house needs (thick line). Emitters and pipes, all together, are sufficient where their line is above."
             + " Every single room is warm down to the marker (where it lies in the picture): "
             + verdicts.stream()
                 .map(v -> name(v) + " " + held(v.holdingOutdoor()))

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import settle.plots.chart.Chart;
@@ -57,8 +58,8 @@ public final class AnswerReport {
     page.put("picture", charts.subList(0, 1));
     page.put("names", answers.stream().map(Answer::name).toList());
     page.put("figures", figures());
-    page.put(
-        "todo", answers.stream().map(a -> Map.of("name", a.name(), "steps", a.toDo())).toList());
+    page.put("todo", toDo());
+    page.put("season", answers.get(0).seasonNote());
     page.put("brief", Cautions.brief());
     page.put("arrangements", arrangements());
     page.put("charts", charts.subList(1, charts.size()));
@@ -85,6 +86,18 @@ public final class AnswerReport {
               "values",
               answers.stream().map(a -> a.figures().get(row)).toList()));
     }
+    return rows;
+  }
+
+  /** What to do, arrangements that ask for the same put together. */
+  private List<Map<String, Object>> toDo() {
+    Map<List<String>, List<String>> bySteps = new LinkedHashMap<>();
+    for (Answer answer : answers) {
+      bySteps.computeIfAbsent(answer.toDo(), steps -> new ArrayList<>()).add(answer.name());
+    }
+    List<Map<String, Object>> rows = new ArrayList<>();
+    bySteps.forEach(
+        (steps, names) -> rows.add(Map.of("name", String.join(", ", names), "steps", steps)));
     return rows;
   }
 

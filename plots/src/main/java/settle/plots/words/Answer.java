@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import settle.sim.control.Thermostat;
 import settle.sim.house.House;
 import settle.sim.source.Boiler;
 import settle.sim.study.ComfortAtRest;
@@ -36,7 +37,31 @@ public record Answer(House house, Verdict verdict) {
 
   /** Yes or no, down to which weather, which room decides, and why. */
   public String sentence() {
-    return verdict.keepsUp() ? yes() : no();
+    if (!verdict.held()) {
+      return no();
+    }
+    return verdict.keepsUp() ? yes() : late();
+  }
+
+  /** Held in the end, but not in time. */
+  private String late() {
+    List<WarmUp> slow = verdict.slow();
+    return "no: every room is held at "
+        + Quantities.setting(house.designOutdoor())
+        + " outdoors, but "
+        + Listing.of(slow.stream().map(WarmUp::room).toList())
+        + (slow.size() == 1 ? " is" : " are")
+        + " warm too late: after "
+        + Quantities.warmUp(slowest(slow).time())
+        + " at worst where "
+        + Quantities.duration(house.aims().warmUp().orElseThrow())
+        + " is allowed.";
+  }
+
+  private static WarmUp slowest(List<WarmUp> rooms) {
+    return rooms.stream()
+        .max(Comparator.comparingDouble(r -> r.time().orElse(Double.POSITIVE_INFINITY)))
+        .orElseThrow();
   }
 
   private String yes() {
@@ -113,6 +138,17 @@ public record Answer(House house, Verdict verdict) {
     if (starved(room)) {
       return "Its water is the reason: it gets less than its share, and balanced it would be held.";
     }
+    if (thermostatIsShort(room)) {
+      return "The room thermostat in "
+          + house.control().referenceRoom()
+          + " is the reason: that room is warm and stops the source, whose water is "
+          + Quantities.temperature(verdict.flowHeld())
+          + " on average, while "
+          + room.room()
+          + " needs "
+          + Quantities.temperature(room.leastFlow().orElseThrow())
+          + ".";
+    }
     String able =
         "can give "
             + Quantities.power(room.output())
@@ -130,6 +166,13 @@ public record Answer(House house, Verdict verdict) {
             + ", more than the "
             + Quantities.power(room.load())
             + " it needs, but its valve has throttled by then, or its water comes cooler.";
+  }
+
+  /** Whether the flow temperature asked for would hold the room if only it were kept up. */
+  private boolean thermostatIsShort(Holding.RoomAnswer room) {
+    return !(house.control().thermostat() instanceof Thermostat.None)
+        && !house.control().referenceRoom().equals(room.room())
+        && room.leastFlow().orElse(Double.POSITIVE_INFINITY) <= verdict.flowAsked();
   }
 
   private boolean starved(Holding.RoomAnswer room) {
@@ -183,9 +226,12 @@ public record Answer(House house, Verdict verdict) {
     verdict
         .warmUps()
         .fromSetback()
-        .ifPresent(w -> lines.add(new Line("From setback", warmUp(w, "within the day"))));
+        .ifPresent(
+            w -> lines.add(new Line("From setback", warmUp(w, "within the day") + aimed(true))));
     lines.add(
-        new Line("From cold (10 °C)", warmUp(verdict.warmUps().fromCold(), "within three days")));
+        new Line(
+            "From cold (10 °C)",
+            warmUp(verdict.warmUps().fromCold(), "within three days") + aimed(false)));
     verdict.heatPump().ifPresent(h -> lines.add(new Line("Heat pump", SourceWords.of(h))));
     verdict.boiler().ifPresent(b -> lines.add(new Line("Boiler", SourceWords.of(b))));
     lines.add(new Line("Season", season()));
@@ -203,7 +249,7 @@ public record Answer(House house, Verdict verdict) {
 
   private String flow() {
     double asked = verdict.flowAsked();
-    String said = Quantities.setting(asked) + " asked for in design weather; ";
+    String said = Quantities.setting(asked) + " asked for in design weather" + kept() + "; ";
     if (verdict.leastFlow().isEmpty()) {
       return said
           + "none up to "
@@ -226,6 +272,19 @@ public record Answer(House house, Verdict verdict) {
             : " holds every room, " + governing().room() + " needing the hottest water")
         + spare
         + ".";
+  }
+
+  /** What is kept of the flow temperature asked for. */
+  private String kept() {
+    if (verdict.flowHeld() > verdict.flowAsked() - SAME_FLOW) {
+      return "";
+    }
+    return ", "
+        + Quantities.temperature(verdict.flowHeld())
+        + " on average since "
+        + (house.control().thermostat() instanceof Thermostat.None || sourceIsShort()
+            ? "the source gives no more"
+            : "the room thermostat stops the source");
   }
 
   private String curve() {
@@ -254,10 +313,7 @@ public record Answer(House house, Verdict verdict) {
   }
 
   private String warmUp(List<WarmUp> rooms, String waited) {
-    WarmUp last =
-        rooms.stream()
-            .max(Comparator.comparingDouble(r -> r.time().orElse(Double.POSITIVE_INFINITY)))
-            .orElseThrow();
+    WarmUp last = slowest(rooms);
     List<String> never = rooms.stream().filter(r -> r.time().isEmpty()).map(WarmUp::room).toList();
     String limit =
         last.limit() == Limit.SOURCE
@@ -281,6 +337,35 @@ public record Answer(House house, Verdict verdict) {
         + ".";
   }
 
+  /** What the aims say of the usual warm-up, from setback where rooms are set back. */
+  private String aimed(boolean fromSetback) {
+    if (fromSetback != verdict.warmUps().fromSetback().isPresent()) {
+      return "";
+    }
+    String words = "";
+    if (house.aims().warmUp().isPresent()) {
+      words +=
+          " "
+              + Quantities.duration(house.aims().warmUp().getAsDouble())
+              + (verdict.slow().isEmpty() ? " was allowed." : " is allowed: too slow.");
+    }
+    if (house.aims().overshoot().isPresent()) {
+      WarmUp warmest =
+          verdict.warmUps().usual().stream()
+              .max(Comparator.comparingDouble(WarmUp::overshoot))
+              .orElseThrow();
+      words +=
+          " Then "
+              + warmest.room()
+              + " rises "
+              + Quantities.difference(warmest.overshoot())
+              + " above want; "
+              + Quantities.difference(house.aims().overshoot().getAsDouble())
+              + (verdict.tooWarm().isEmpty() ? " was allowed." : " is allowed: too much.");
+    }
+    return words;
+  }
+
   private String season() {
     Season season = verdict.season();
     Season.Year year = season.asControlled();
@@ -297,12 +382,16 @@ public record Answer(House house, Verdict verdict) {
                 + ".";
       }
     }
-    return words
-        + " (EN 14825’s "
-        + season.climate().climate()
+    return words;
+  }
+
+  /** What is meant by a season, for a note beside the figures. */
+  public String seasonNote() {
+    return "Season: EN 14825’s "
+        + verdict.season().climate().climate()
         + " season fitted to "
         + Quantities.setting(house.designOutdoor())
-        + "; without sun and other gains, every room at its day’s want: more heat than a house lived in needs.)";
+        + "; without sun and other gains, every room at its day’s want: more heat than a house lived in needs.";
   }
 
   private String sums(Season.Year year) {
@@ -375,7 +464,20 @@ public record Answer(House house, Verdict verdict) {
 
   /** Yes or no, for who lives there. */
   public String plain() {
-    if (!verdict.keepsUp()) {
+    if (verdict.held() && !verdict.keepsUp()) {
+      List<WarmUp> slow = verdict.slow();
+      return "No. On a cold day ("
+          + Quantities.setting(house.designOutdoor())
+          + " outside) "
+          + Listing.of(slow.stream().map(WarmUp::room).toList())
+          + (slow.size() == 1 ? " gets" : " get")
+          + " warm too late: "
+          + Quantities.warmUp(slowest(slow).time())
+          + " instead of "
+          + Quantities.duration(house.aims().warmUp().orElseThrow())
+          + ".";
+    }
+    if (!verdict.held()) {
       List<String> rooms = notHeld().stream().map(Holding.RoomAnswer::room).toList();
       Holding.RoomAnswer worst = worst();
       return "No. On a cold day ("
@@ -410,9 +512,7 @@ public record Answer(House house, Verdict verdict) {
             : Quantities.temperature(verdict.leastFlow().getAsDouble()),
         taken.isPresent()
             ? kilowattHours(taken.get().input())
-                + " of "
-                + energyCarrier()
-                + ", "
+                + (house.source() instanceof Boiler ? " of gas, " : " of electricity, ")
                 + money(taken.get().cost())
             : kilowattHours(verdict.season().asControlled().heat()) + " of heat");
   }
@@ -439,15 +539,23 @@ public record Answer(House house, Verdict verdict) {
                   room.room()
                       + ": no single change is enough; have the choices on the next page looked at together."));
     }
+    if (verdict.held() && !verdict.keepsUp()) {
+      steps.add(
+          verdict.remedies().stream()
+              .filter(Remedies.Remedy::possible)
+              .findFirst()
+              .map(r -> RemedyWords.change(r) + ".")
+              .orElse("no earlier start is enough; have the next page looked at."));
+    }
     if (steps.isEmpty()
         && verdict.leastFlow().isPresent()
         && verdict.flowAsked() > verdict.leastFlow().getAsDouble() + SAME_FLOW) {
       steps.add(
-          "Nothing is needed. The water may be set cooler: "
+          "Nothing is needed. The water may be set cooler, "
               + Quantities.number(Math.ceil(verdict.leastFlow().getAsDouble()), 0)
               + " °C on the cold day instead of "
               + Quantities.setting(verdict.flowAsked())
-              + "; rooms then warm up more slowly.");
+              + ": cheaper to run, slower to warm up.");
     } else if (steps.isEmpty()) {
       steps.add("Nothing is needed.");
     }

@@ -39,6 +39,16 @@ final class RemedyWords {
     double from = remedy.from();
     double to = remedy.to().orElseThrow();
     return switch (remedy.kind()) {
+      case PREHEAT ->
+          "heating that begins "
+              + Quantities.duration(to)
+              + " before the programme"
+              + (from > 0 ? " instead of " + Quantities.duration(from) : "");
+      case REFERENCE_ROOM ->
+          "the room thermostat hung here instead of where it is, so that the source keeps "
+              + Quantities.temperature(to)
+              + " on average instead of "
+              + Quantities.temperature(from);
       case BALANCE ->
           "balancing the water, so that it gets its design flow ("
               + Quantities.share(from)
@@ -94,6 +104,8 @@ final class RemedyWords {
       return change(remedy) + ", but " + limit(remedy);
     }
     return switch (remedy.kind()) {
+      case PREHEAT -> "an earlier start, not even as early as can be";
+      case REFERENCE_ROOM -> "the room thermostat hung here";
       case BALANCE -> "balancing the water";
       case FLOW_TEMPERATURE -> "hotter water";
       case AIR_CHANGE -> "draught proofing, not even with no air change at all";
@@ -113,7 +125,7 @@ final class RemedyWords {
       case PROFILE -> Quantities.number(remedy.limit(), 0) + " W/m is the most to be had";
       case LENGTH -> "the wall is too short";
       case WINDOW -> Quantities.number(remedy.limit(), 1) + " W/m²K is the best to be had";
-      case BALANCE, RADIATOR, SOURCE -> "that is too much";
+      case PREHEAT, REFERENCE_ROOM, BALANCE, RADIATOR, SOURCE -> "that is too much";
     };
   }
 }

@@ -66,6 +66,25 @@ public record Control(
         false);
   }
 
+  /**
+   * The same with another room measured in.
+   *
+   * @param room its name
+   */
+  public Control withReferenceRoom(String room) {
+    return new Control(setback, room, differential, thermostat, flowCurve, optimumStart, interlock);
+  }
+
+  /**
+   * The same with heating that begins earlier or later.
+   *
+   * @param early how early
+   */
+  public Control withOptimumStart(OptimumStart early) {
+    return new Control(
+        setback, referenceRoom, differential, thermostat, flowCurve, early, interlock);
+  }
+
   /** Whether anything measures in the reference room. */
   public boolean usesReferenceRoom() {
     return setback != Setback.HEADS

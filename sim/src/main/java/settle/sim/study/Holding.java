@@ -67,7 +67,8 @@ public final class Holding {
    * @param want day want-temperature [°C]
    * @param load heat it needs in design weather [W]
    * @param output most its emitters give at the flow temperature that the controls ask for in
-   *     design weather, the room at want, with what its pipes give there when it has settled [W]
+   *     design weather, the room at want, with what its pipes give there when it has settled on it
+   *     [W]
    * @param settled operative temperature at which it settles in design weather, as controlled [°C]
    * @param holds whether that holds it
    * @param holdingOutdoor lowest outdoor temperature down to which it is held, as controlled [°C];
@@ -96,7 +97,9 @@ public final class Holding {
     double outdoor = house.designOutdoor();
     SettledHouse settled = settled(outdoor).asControlled();
     double[] shortAtDesign = shortfalls(settled);
-    FullOutput full = new FullOutput(model, asked(outdoor));
+    double asked = asked(outdoor);
+    FullOutput full = new FullOutput(model, asked);
+    SettledHouse kept = settled(outdoor).at(asked);
     List<RoomAnswer> answers = new ArrayList<>();
     for (int r : heated()) {
       double want = want(r);
@@ -105,7 +108,7 @@ public final class Holding {
               house.rooms().get(r).name(),
               want,
               design.load(r),
-              full.of(r) + settled.pipeHeat(r),
+              full.of(r) + kept.pipeHeat(r),
               want - house.wantTolerance() - shortAtDesign[r],
               shortAtDesign[r] <= 0,
               holdingOutdoor(r),
@@ -163,6 +166,14 @@ public final class Holding {
         .flowCurve()
         .map(curve -> curve.setPoint(outdoor, 0))
         .orElse(house.source().flowSetPoint());
+  }
+
+  /**
+   * Flow temperature that controls and source bring about at an outdoor temperature, the mean of
+   * starts and stops [°C].
+   */
+  public double held(double outdoor) {
+    return settled(outdoor).asControlled().flowTemperature();
   }
 
   /** The house settled without gains, yet to be asked. */

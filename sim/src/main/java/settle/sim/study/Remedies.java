@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import settle.sim.control.Thermostat;
 import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.fabric.Window;
 import settle.sim.house.Arrangement;
@@ -19,8 +20,9 @@ import settle.sim.room.Room;
  * What would let a room be held in design weather that is not: each remedy by itself, found as the
  * root of the settled house with that one figure changed.
  *
- * <p>They come cheapest first, in an order that is common practice, no source: a balance, a
- * setting, draught proofing, a better profile, more of it, glazing, a larger source.
+ * <p>They come cheapest first, in an order that is common practice, no source: an earlier start,
+ * the room thermostat moved, a balance, a setting, draught proofing, a better profile, more of it,
+ * glazing, a larger source.
  */
 public final class Remedies {
 
@@ -46,8 +48,15 @@ public final class Remedies {
 
   /** What is changed. */
   public enum Kind {
+    /** Heating begun before the programme, for a room that is warm too late: lead [s]. */
+    PREHEAT,
     /** Lockshields and pump, set by a balance: share of its design flow that the room gets [-]. */
     BALANCE,
+    /**
+     * The room thermostat moved to the room: flow temperature that the source keeps in design
+     * weather, the mean of starts and stops [°C].
+     */
+    REFERENCE_ROOM,
     /** Flow temperature asked of the source [°C]. */
     FLOW_TEMPERATURE,
     /** Air change of the room [1/h]. */
@@ -141,6 +150,10 @@ public final class Remedies {
     double highest = Math.min(house.source().highestFlow(), Holding.HOTTEST_FLOW);
     int index = house.roomIndex(answer.room());
     Room room = house.rooms().get(index);
+    if (!(house.control().thermostat() instanceof Thermostat.None)
+        && !house.control().referenceRoom().equals(answer.room())) {
+      found.add(referenceRoom(answer, index));
+    }
     if (!arrangement.balanced()) {
       found.add(balance(answer, index));
     }
@@ -162,6 +175,18 @@ public final class Remedies {
           root(index, 0.05, worst, u -> house.withRooms(replaced(index, r -> glazed(r, u))));
       found.add(new Remedy(answer.room(), Kind.WINDOW, worst, to, BEST_WINDOW));
     }
+  }
+
+  /** The room thermostat hung where it is cold; heads rule the room it hung in. */
+  private Remedy referenceRoom(Holding.RoomAnswer answer, int index) {
+    Holding moved =
+        new Holding(
+            house.withControl(house.control().withReferenceRoom(answer.room())), arrangement);
+    OptionalDouble to =
+        moved.shortfall(outdoor, index) <= 0
+            ? OptionalDouble.of(moved.held(outdoor))
+            : OptionalDouble.empty();
+    return new Remedy(answer.room(), Kind.REFERENCE_ROOM, holding.held(outdoor), to, Double.NaN);
   }
 
   /** Everything set by a balance; so far the room gets what it gets with every valve open. */

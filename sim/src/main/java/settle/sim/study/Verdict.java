@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import settle.sim.engine.DesignFlows;
 import settle.sim.engine.FullOutput;
 import settle.sim.engine.SettledHouse;
+import settle.sim.house.Aims;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 
@@ -17,6 +18,8 @@ import settle.sim.house.House;
  * @param rooms answers at rest, every room that has an emitter
  * @param governing position among {@code rooms} of the one that needs the hottest water
  * @param flowAsked flow temperature that the controls ask for in design weather [°C]
+ * @param flowHeld flow temperature that controls and source bring about then, the mean of starts
+ *     and stops [°C]
  * @param leastFlow least flow temperature that holds every room in design weather [°C]; empty if
  *     none does
  * @param leastCurve least weather compensation that holds every room; empty if none does
@@ -27,12 +30,14 @@ import settle.sim.house.House;
  * @param comfort what it feels like in design weather, in the order of {@code rooms}
  * @param remedies for rooms that are not held
  * @param demand the house's need and what the emitters can give over outdoor temperature
+ * @param aims what warm-up and overshoot are held against
  */
 public record Verdict(
     Arrangement arrangement,
     List<Holding.RoomAnswer> rooms,
     int governing,
     double flowAsked,
+    double flowHeld,
     OptionalDouble leastFlow,
     Optional<LeastCurve> leastCurve,
     WarmUps warmUps,
@@ -41,7 +46,8 @@ public record Verdict(
     Season season,
     List<ComfortAtRest> comfort,
     List<Remedies.Remedy> remedies,
-    List<Demand> demand) {
+    List<Demand> demand,
+    Aims aims) {
 
   public Verdict {
     rooms = List.copyOf(rooms);
@@ -69,20 +75,37 @@ public record Verdict(
     List<Holding.RoomAnswer> rooms = holding.rooms();
     double design = house.designOutdoor();
     Season season = Season.of(house, arrangement);
+    WarmUps warmUps = WarmUps.of(house, arrangement);
     return new Verdict(
         arrangement,
         rooms,
         governing(rooms),
         holding.asked(design),
+        holding.held(design),
         holding.leastFlow(design),
         LeastCurve.of(holding, design),
-        WarmUps.of(house, arrangement),
+        warmUps,
         HeatPumpAnswer.of(house, arrangement, season),
         BoilerAnswer.of(house, arrangement, season),
         season,
         ComfortAtRest.of(house, arrangement),
-        Remedies.of(house, arrangement, holding, rooms),
-        demand(house, holding));
+        remedies(house, arrangement, holding, rooms, warmUps),
+        demand(house, holding),
+        house.aims());
+  }
+
+  private static List<Remedies.Remedy> remedies(
+      House house,
+      Arrangement arrangement,
+      Holding holding,
+      List<Holding.RoomAnswer> rooms,
+      WarmUps warmUps) {
+    List<Remedies.Remedy> remedies =
+        new ArrayList<>(Remedies.of(house, arrangement, holding, rooms));
+    if (warmUps.fromSetback().isPresent()) {
+      Preheat.of(house, arrangement, warmUps.fromSetback().get()).ifPresent(remedies::add);
+    }
+    return remedies;
   }
 
   /** The room that no flow temperature holds, or else the one that needs the highest. */
@@ -108,7 +131,7 @@ public record Verdict(
       double flow = holding.asked(outdoor);
       DesignFlows needs = new DesignFlows(holding.model(), outdoor);
       FullOutput full = new FullOutput(holding.model(), flow);
-      SettledHouse settled = holding.settled(outdoor).asControlled();
+      SettledHouse settled = holding.settled(outdoor).at(flow);
       double need = 0;
       double delivery = 0;
       for (int r : holding.model().heatedRooms()) {
@@ -121,9 +144,30 @@ public record Verdict(
     return demand;
   }
 
-  /** Whether every room is held in design weather. */
+  /** Whether every room is held in design weather, and warm as soon as the aims allow. */
   public boolean keepsUp() {
+    return held() && slow().isEmpty();
+  }
+
+  /** Whether every room is held in design weather. */
+  public boolean held() {
     return rooms.stream().allMatch(Holding.RoomAnswer::holds);
+  }
+
+  /** Rooms whose usual warm-up takes longer than the aims allow. */
+  public List<WarmUps.WarmUp> slow() {
+    double allowed = aims.warmUp().orElse(Double.POSITIVE_INFINITY);
+    return aims.warmUp().isEmpty()
+        ? List.of()
+        : warmUps.usual().stream()
+            .filter(w -> w.time().orElse(Double.POSITIVE_INFINITY) > allowed)
+            .toList();
+  }
+
+  /** Rooms that rise further above want after their usual warm-up than the aims allow. */
+  public List<WarmUps.WarmUp> tooWarm() {
+    double allowed = aims.overshoot().orElse(Double.POSITIVE_INFINITY);
+    return warmUps.usual().stream().filter(w -> w.overshoot() > allowed).toList();
   }
 
   /**

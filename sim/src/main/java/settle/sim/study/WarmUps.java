@@ -53,8 +53,18 @@ public record WarmUps(Optional<List<WarmUp>> fromSetback, List<WarmUp> fromCold)
    * @param room its name
    * @param time from the call for heat until it is within tolerance of want [s]; empty if never
    * @param limit what held it back
+   * @param overshoot largest operative temperature above want once it is warm [K]
    */
-  public record WarmUp(String room, OptionalDouble time, Limit limit) {}
+  public record WarmUp(String room, OptionalDouble time, Limit limit, double overshoot) {}
+
+  /**
+   * The warm-up that aims are about: from setback, or from cold where no room is set back.
+   *
+   * @return per room with an emitter
+   */
+  public List<WarmUp> usual() {
+    return fromSetback.orElse(fromCold);
+  }
 
   /**
    * Runs both.
@@ -63,17 +73,23 @@ public record WarmUps(Optional<List<WarmUp>> fromSetback, List<WarmUp> fromCold)
    * @param arrangement one of its arrangements
    */
   public static WarmUps of(House house, Arrangement arrangement) {
-    House still = house.withWeather(new Weather.Constant(house.designOutdoor()));
     boolean setBack = house.rooms().stream().anyMatch(room -> !room.want().isConstant());
+    return new WarmUps(
+        setBack ? Optional.of(fromSetback(house, arrangement)) : Optional.empty(),
+        fromCold(house, arrangement));
+  }
+
+  /** From setback alone, with the house's own programme. */
+  static List<WarmUp> fromSetback(House house, Arrangement arrangement) {
     RunSettings run = house.run();
-    Optional<List<WarmUp>> fromSetback = Optional.empty();
-    if (setBack) {
-      RunSettings days = settings(run, run.startTemperature(), DAYS_BEFORE * DAY, DAY);
-      fromSetback = Optional.of(read(still.withRun(days), arrangement));
-    }
-    List<Room> always = still.rooms().stream().map(WarmUps::alwaysWanted).toList();
-    RunSettings cold = settings(run, COLD, 0, DAYS_FROM_COLD * DAY);
-    return new WarmUps(fromSetback, read(still.withRooms(always).withRun(cold), arrangement));
+    RunSettings days = settings(run, run.startTemperature(), DAYS_BEFORE * DAY, DAY);
+    return read(house.withRun(days), arrangement);
+  }
+
+  private static List<WarmUp> fromCold(House house, Arrangement arrangement) {
+    List<Room> always = house.rooms().stream().map(WarmUps::alwaysWanted).toList();
+    RunSettings cold = settings(house.run(), COLD, 0, DAYS_FROM_COLD * DAY);
+    return read(house.withRooms(always).withRun(cold), arrangement);
   }
 
   private static RunSettings settings(RunSettings as, double start, double leadIn, double length) {
@@ -85,11 +101,13 @@ public record WarmUps(Optional<List<WarmUp>> fromSetback, List<WarmUp> fromCold)
   }
 
   private static List<WarmUp> read(House house, Arrangement arrangement) {
-    RunResult result = Simulation.run(house, arrangement);
+    House still = house.withWeather(new Weather.Constant(house.designOutdoor()));
+    RunResult result = Simulation.run(still, arrangement);
     List<WarmUp> warmUps = new ArrayList<>();
     for (RoomFigures room : result.rooms()) {
       if (room.ratedOutput() > 0) {
-        warmUps.add(new WarmUp(room.name(), room.warmUp(), limit(result, room.warmUp())));
+        warmUps.add(
+            new WarmUp(room.name(), room.warmUp(), limit(result, room.warmUp()), room.overshoot()));
       }
     }
     return warmUps;

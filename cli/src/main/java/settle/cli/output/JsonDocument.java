@@ -1,0 +1,142 @@
+package settle.cli.output;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+
+/**
+ * A command's JSON document: which command said it, of which scenario, then what it found. Figures
+ * are rounded to decimals beyond which the model says nothing, so that the same answer reads the
+ * same; what has no value is null.
+ */
+final class JsonDocument {
+
+  private final JsonGenerator json;
+
+  private JsonDocument(JsonGenerator json) {
+    this.json = json;
+  }
+
+  /**
+   * The whole document.
+   *
+   * @param command which command
+   * @param scenario the file as it was named
+   * @param version the tool's version
+   * @param content writes the fields that follow
+   * @return JSON text, ending with a newline
+   */
+  static String write(
+      String command, String scenario, String version, Consumer<JsonDocument> content) {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator generator = new JsonFactory().createGenerator(text)) {
+      generator.useDefaultPrettyPrinter();
+      JsonDocument document = new JsonDocument(generator);
+      document.start();
+      document.text("tool", "settle");
+      document.text("version", version);
+      document.text("command", command);
+      document.text("scenario", scenario);
+      content.accept(document);
+      document.end();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.append('\n').toString();
+  }
+
+  /** Begins an object, in a list. */
+  void start() {
+    tell(json::writeStartObject);
+  }
+
+  /** Begins an object, as a field. */
+  void start(String name) {
+    tell(() -> json.writeObjectFieldStart(name));
+  }
+
+  /** Ends the object. */
+  void end() {
+    tell(json::writeEndObject);
+  }
+
+  /** A list as a field; each entry writes an object of its own. */
+  <T> void list(String name, List<T> entries, Consumer<T> fields) {
+    tell(() -> json.writeArrayFieldStart(name));
+    for (T entry : entries) {
+      start();
+      fields.accept(entry);
+      end();
+    }
+    tell(json::writeEndArray);
+  }
+
+  void strings(String name, List<String> values) {
+    tell(
+        () -> {
+          json.writeArrayFieldStart(name);
+          for (String value : values) {
+            json.writeString(value);
+          }
+          json.writeEndArray();
+        });
+  }
+
+  void text(String name, String value) {
+    tell(() -> json.writeStringField(name, value));
+  }
+
+  void flag(String name, boolean value) {
+    tell(() -> json.writeBooleanField(name, value));
+  }
+
+  void count(String name, long value) {
+    tell(() -> json.writeNumberField(name, value));
+  }
+
+  /** A figure of which every digit may matter. */
+  void exactly(String name, double value) {
+    tell(() -> json.writeNumberField(name, value));
+  }
+
+  void nothing(String name) {
+    tell(() -> json.writeNullField(name));
+  }
+
+  /** A figure, or null if it is not finite. */
+  void number(String name, double value, int decimals) {
+    if (Double.isFinite(value)) {
+      double scale = Math.pow(10, decimals);
+      tell(() -> json.writeNumberField(name, Math.rint(value * scale) / scale));
+    } else {
+      nothing(name);
+    }
+  }
+
+  void number(String name, OptionalDouble value, int decimals) {
+    number(name, value, 1, decimals);
+  }
+
+  /** A figure in a unit of which one is that much in SI. */
+  void number(String name, OptionalDouble value, double unit, int decimals) {
+    number(name, value.isPresent() ? value.getAsDouble() / unit : Double.NaN, decimals);
+  }
+
+  /** Writing to memory never fails. */
+  private static void tell(Words words) {
+    try {
+      words.write();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private interface Words {
+    void write() throws IOException;
+  }
+}

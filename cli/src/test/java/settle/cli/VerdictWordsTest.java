@@ -1,0 +1,214 @@
+package settle.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import settle.plots.words.Answer;
+import settle.plots.words.Quantities;
+import settle.scenarios.ScenarioException;
+import settle.scenarios.ScenarioReader;
+import settle.sim.house.House;
+import settle.sim.study.BoilerAnswer;
+import settle.sim.study.HeatPumpAnswer;
+import settle.sim.study.Remedies;
+import settle.sim.study.Verdict;
+
+/**
+ * What a verdict says of source, set-back, thermostat and comfort, and that its remedies are so.
+ */
+class VerdictWordsTest {
+
+  private static final String HOUSE =
+      """
+      title: Two rooms, invented
+      site:
+        design outdoor: -3 °C
+      rooms:
+        living room:
+          size: 4.5 x 3.8 x 2.4 m
+          want: 21 °C
+          air change: 0.7 /h
+          surfaces:
+            - {wall: outdoors, area: 4.5 x 2.4 m, construction: cavity wall filled}
+            - {floor: ground, construction: suspended timber floor}
+        bedroom:
+          size: 3.5 x 3.2 x 2.4 m
+          want: 18 °C
+          air change: 0.6 /h
+          surfaces:
+            - {wall: outdoors, area: 3.5 x 2.4 m, construction: cavity wall filled}
+            - {ceiling: outdoors, construction: loft ceiling 100 mm}
+      arrangements:
+        skirting:
+          every room: {pipe: 15 mm copper, pipe length: 8 m, pipe insulation: 25 mm}
+          rooms:
+            living room: {emitter: skirting 140, length: 11.2 m, lockshield: 0.2 m³/h%s}
+            bedroom: {emitter: skirting 140, length: %s, lockshield: 0.2 m³/h}
+      source:
+      %s
+      %s
+      run: {length: 12 h, start temperature: 14 °C}
+      """;
+
+  private static final String BOILER =
+      "  boiler: condensing boiler 12 kW\n  flow temperature: 60 °C";
+  private static final String HEAT_PUMP = "  heat pump: heat pump 5 kW\n  flow temperature: 45 °C";
+  private static final String SET_BACK =
+      """
+      control:
+        programme: 06:30-22:30
+        setback: 15 °C
+        set back by: source
+        reference room: living room
+      aims: {warm-up: %s, overshoot: %s}
+      """;
+
+  @TempDir Path folder;
+
+  private House house(String bedroomLength, String source, String rest)
+      throws IOException, ScenarioException {
+    return house("", bedroomLength, source, rest);
+  }
+
+  private House house(String valve, String bedroomLength, String source, String rest)
+      throws IOException, ScenarioException {
+    Path file = folder.resolve("house.yaml");
+    Files.writeString(file, HOUSE.formatted(valve, bedroomLength, source, rest));
+    return ScenarioReader.read(file).house();
+  }
+
+  private static Verdict verdict(House house) {
+    return Verdict.of(house, house.arrangements().get(0));
+  }
+
+  private static String line(Answer answer, String name) {
+    return answer.lines().stream()
+        .filter(l -> l.name().equals(name))
+        .map(Answer.Line::words)
+        .findFirst()
+        .orElse("");
+  }
+
+  @Test
+  void aHeatPumpIsToldWithPowerWaterAndStarts() throws IOException, ScenarioException {
+    House house = house("9 m", HEAT_PUMP, "");
+    Verdict verdict = verdict(house);
+    HeatPumpAnswer pump = verdict.heatPump().orElseThrow();
+    Answer answer = new Answer(house, verdict);
+    assertThat(pump.capacity()).isGreaterThan(pump.load());
+    assertThat(line(answer, "Heat pump"))
+        .contains(
+            Quantities.power(pump.capacity()) + " in design weather at 45 °C flow",
+            Quantities.power(pump.load()) + " are taken",
+            "it carries the house alone",
+            "it starts and stops",
+            Quantities.litres(pump.water().needed()) + " needed");
+    assertThat(line(answer, "Boiler")).isEmpty();
+    // Two rooms on a pump for a house: it cannot but start and stop, and says so.
+    assertThat(answer.doubts()).anyMatch(d -> d.contains("times an hour"));
+    assertThat(line(answer, "Season")).contains("kWh of electricity");
+  }
+
+  @Test
+  void aBoilerIsToldWithItsEfficiency() throws IOException, ScenarioException {
+    House house = house("9 m", BOILER, "");
+    Verdict verdict = verdict(house);
+    BoilerAnswer boiler = verdict.boiler().orElseThrow();
+    Answer answer = new Answer(house, verdict);
+    assertThat(line(answer, "Boiler"))
+        .contains(
+            "gives 12.00 kW",
+            "it starts and stops",
+            Quantities.share(boiler.efficiency()) + " efficient over the season (gross)");
+    assertThat(line(answer, "Heat pump")).isEmpty();
+    assertThat(line(answer, "From setback")).isEmpty();
+    assertThat(line(answer, "Comfort")).contains("predicted mean vote", "% dissatisfied");
+    assertThat(answer.seasonNote()).contains("EN 14825");
+    assertThat(answer.plain()).startsWith("Yes. On a cold day (−3 °C outside) every room");
+  }
+
+  @Test
+  void warmTooLateIsNoAndAnEarlierStartMakesItYes() throws IOException, ScenarioException {
+    House house = house("9 m", BOILER, SET_BACK.formatted("15 min", "5 K"));
+    Verdict verdict = verdict(house);
+    Answer answer = new Answer(house, verdict);
+    assertThat(verdict.held()).isTrue();
+    assertThat(verdict.keepsUp()).isFalse();
+    assertThat(answer.sentence())
+        .startsWith("no: every room is held")
+        .contains("warm too late", "15 min is allowed");
+    assertThat(answer.plain()).startsWith("No.").contains("too late");
+    assertThat(line(answer, "From setback"))
+        .contains("15 min is allowed: too slow", "5.0 K was allowed");
+    assertThat(line(answer, "From cold (10 °C)")).doesNotContain("allowed");
+    Remedies.Remedy earlier = verdict.remedies().get(0);
+    assertThat(earlier.kind()).isEqualTo(Remedies.Kind.PREHEAT);
+    assertThat(earlier.possible()).isTrue();
+    assertThat(answer.toDo().get(0))
+        .contains("begins " + Quantities.duration(earlier.to().orElseThrow()));
+    House early =
+        house(
+            "9 m",
+            BOILER,
+            SET_BACK
+                .formatted("15 min", "5 K")
+                .replace(
+                    "  reference room",
+                    "  optimum start: {kind: fixed, lead: %.0f min}\n  reference room"
+                        .formatted(earlier.to().orElseThrow() / 60)));
+    assertThat(verdict(early).keepsUp()).isTrue();
+    assertThat(verdict(early).remedies()).isEmpty();
+  }
+
+  @Test
+  void anOvershootBeyondTheAimIsSaidButKeepsUp() throws IOException, ScenarioException {
+    House house = house("9 m", BOILER, SET_BACK.formatted("8 h", "0 K"));
+    Verdict verdict = verdict(house);
+    assertThat(verdict.tooWarm()).isNotEmpty();
+    assertThat(verdict.keepsUp()).isTrue();
+    assertThat(line(new Answer(house, verdict), "From setback"))
+        .contains("8 h was allowed", "0.0 K is allowed: too much");
+  }
+
+  @Test
+  void aThermostatInAWarmRoomIsTheReasonForAColdOne() throws IOException, ScenarioException {
+    String thermostat =
+        "control: {reference room: living room, thermostat: {kind: on/off, differential: 0.5 K}}";
+    House house = house(", valve: open valve", "3.2 m", BOILER, thermostat);
+    Verdict verdict = verdict(house);
+    Answer answer = new Answer(house, verdict);
+    assertThat(verdict.keepsUp()).isFalse();
+    assertThat(verdict.flowHeld()).isLessThan(verdict.flowAsked() - 5);
+    assertThat(answer.sentence()).contains("The room thermostat in living room is the reason");
+    assertThat(line(answer, "Flow temperature"))
+        .contains("on average since the room thermostat stops the source");
+    Remedies.Remedy moved = verdict.remedies().get(0);
+    assertThat(moved.kind()).isEqualTo(Remedies.Kind.REFERENCE_ROOM);
+    assertThat(moved.possible()).isTrue();
+    House there =
+        house(", valve: open valve", "3.2 m", BOILER, thermostat.replace("living room", "bedroom"));
+    assertThat(verdict(there).held()).isTrue();
+    assertThat(verdict(there).flowHeld())
+        .isEqualTo(moved.to().orElseThrow(), org.assertj.core.api.Assertions.within(0.01));
+  }
+
+  @Test
+  void whereNoWaterIsHotEnoughItSaysSo() throws IOException, ScenarioException {
+    House house = house("0.6 m", BOILER, "");
+    Verdict verdict = verdict(house);
+    Answer answer = new Answer(house, verdict);
+    assertThat(verdict.leastFlow()).isEmpty();
+    assertThat(answer.sentence()).startsWith("no: ").contains("The emitters there are the reason");
+    assertThat(line(answer, "Flow temperature")).contains("none up to 90 °C holds bedroom");
+    assertThat(line(answer, "Weather compensation")).startsWith("none holds every room");
+    assertThat(answer.figures()).contains("hotter than 90 °C");
+    List<String> remedies = answer.remedies();
+    assertThat(remedies).anyMatch(r -> r.startsWith("bedroom") && r.contains("more skirting"));
+    assertThat(answer.flowSentence()).startsWith("Skirting: 60 °C asked for");
+  }
+}
