@@ -1,0 +1,116 @@
+package settle.cli.output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import settle.scenarios.ScenarioException;
+import settle.scenarios.ScenarioReader;
+import settle.sim.house.House;
+import settle.sim.study.Verdict;
+
+/** Scripts rely on every name and unit in this document. */
+class AnswersJsonTest {
+
+  private static final String NAMES =
+      """
+      arrangements arrangements.boiler arrangements.boiler.capacityW arrangements.boiler.condensingShare
+      arrangements.boiler.cyclesAboveOutdoorC arrangements.boiler.doubts arrangements.boiler.efficiency
+      arrangements.boiler.flowAskedC arrangements.boiler.flowNeededC arrangements.boiler.loadW arrangements.boiler.unit
+      arrangements.comfort arrangements.comfort.airC arrangements.comfort.dissatisfiedShare
+      arrangements.comfort.predictedMeanVote arrangements.comfort.radiantC arrangements.comfort.room
+      arrangements.demand arrangements.demand.deliveryW arrangements.demand.needW arrangements.demand.outdoorC
+      arrangements.flowAskedC arrangements.flowHeldC arrangements.governingRoom
+      arrangements.heatPump arrangements.heatPump.bivalenceOutdoorC arrangements.heatPump.capacityW
+      arrangements.heatPump.capacityWithBackupW arrangements.heatPump.cyclesAboveOutdoorC arrangements.heatPump.doubts
+      arrangements.heatPump.flowAskedC arrangements.heatPump.flowLeftKgPerS arrangements.heatPump.flowNeededC
+      arrangements.heatPump.highestFlowC arrangements.heatPump.leastFlowKgPerS arrangements.heatPump.loadW
+      arrangements.heatPump.mapCoversSeason arrangements.heatPump.mildWeather
+      arrangements.heatPump.mildWeather.leastOutputW arrangements.heatPump.mildWeather.loadW
+      arrangements.heatPump.mildWeather.offMinutes arrangements.heatPump.mildWeather.onMinutes
+      arrangements.heatPump.mildWeather.startsPerHour arrangements.heatPump.mildWeatherWithWaterNeeded
+      arrangements.heatPump.mildWeatherWithWaterNeeded.leastOutputW
+      arrangements.heatPump.mildWeatherWithWaterNeeded.loadW
+      arrangements.heatPump.mildWeatherWithWaterNeeded.offMinutes
+      arrangements.heatPump.mildWeatherWithWaterNeeded.onMinutes
+      arrangements.heatPump.mildWeatherWithWaterNeeded.startsPerHour arrangements.heatPump.unit
+      arrangements.heatPump.waterNeededLitres arrangements.heatPump.waterVolumeLitres
+      arrangements.holdingOutdoorC arrangements.holds arrangements.keepsUp
+      arrangements.leastCurve arrangements.leastCurve.highestFlowC arrangements.leastCurve.lowestFlowC
+      arrangements.leastCurve.shiftK arrangements.leastCurve.slope arrangements.leastFlowC arrangements.name
+      arrangements.remedies arrangements.remedies.from arrangements.remedies.kind arrangements.remedies.limit
+      arrangements.remedies.possible arrangements.remedies.room arrangements.remedies.to arrangements.remedies.unit
+      arrangements.rooms arrangements.rooms.holdingOutdoorC arrangements.rooms.holds arrangements.rooms.leastFlowC
+      arrangements.rooms.loadW arrangements.rooms.margin arrangements.rooms.name arrangements.rooms.outputW
+      arrangements.rooms.settledOperativeC arrangements.rooms.wantC
+      arrangements.season arrangements.season.asControlled arrangements.season.asControlled.backupHeatKWh
+      arrangements.season.asControlled.carbonKg arrangements.season.asControlled.condensingShare
+      arrangements.season.asControlled.cost arrangements.season.asControlled.heatKWh
+      arrangements.season.asControlled.hoursBelowLeastOutput arrangements.season.asControlled.inputKWh
+      arrangements.season.asControlled.seasonalFactor arrangements.season.asControlled.unmetHeatKWh
+      arrangements.season.atLeastFlow arrangements.season.atLeastFlow.backupHeatKWh
+      arrangements.season.atLeastFlow.carbonKg arrangements.season.atLeastFlow.condensingShare
+      arrangements.season.atLeastFlow.cost arrangements.season.atLeastFlow.heatKWh
+      arrangements.season.atLeastFlow.hoursBelowLeastOutput arrangements.season.atLeastFlow.inputKWh
+      arrangements.season.atLeastFlow.seasonalFactor arrangements.season.atLeastFlow.unmetHeatKWh
+      arrangements.season.climate arrangements.season.designOutdoorC
+      arrangements.warmUpFromCold arrangements.warmUpFromCold.limit arrangements.warmUpFromCold.minutes
+      arrangements.warmUpFromCold.overshootK arrangements.warmUpFromCold.room
+      arrangements.warmUpFromSetback arrangements.warmUpFromSetback.limit arrangements.warmUpFromSetback.minutes
+      arrangements.warmUpFromSetback.overshootK arrangements.warmUpFromSetback.room
+      command designOutdoorC overshootAllowedK scenario tool version wantToleranceK warmUpAllowedMinutes warnings
+      """;
+
+  @Test
+  void theDocumentsHaveTheStableNames() throws IOException, ScenarioException {
+    Set<String> names = new TreeSet<>();
+    for (String example : List.of("insulated-house.yaml", "mid-terrace.yaml", "bakery.yaml")) {
+      House house = ScenarioReader.read(Path.of("..", "scenarios", "examples", example)).house();
+      List<Verdict> verdicts =
+          house.arrangements().stream().limit(1).map(a -> Verdict.of(house, a)).toList();
+      String json =
+          AnswersJson.write(
+              new Answers("verdict", example, house, verdicts, List.of("a warning")), "1.2.3");
+      assertThat(json)
+          .startsWith(
+              """
+              {
+                "tool" : "settle",
+                "version" : "1.2.3",
+                "command" : "verdict",
+                "scenario" : "%s",
+                "designOutdoorC" : -3.0,
+              """
+                  .formatted(example))
+          .endsWith("  \"warnings\" : [ \"a warning\" ]\n}\n");
+      collect(json, names);
+    }
+    assertThat(names)
+        .containsExactly(new TreeSet<>(List.of(NAMES.trim().split("\\s+"))).toArray(String[]::new));
+  }
+
+  /** Every field's name behind those of the fields it is in. */
+  private static void collect(String json, Set<String> names) throws IOException {
+    try (JsonParser parser = new JsonFactory().createParser(json)) {
+      for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
+        if (token == JsonToken.FIELD_NAME) {
+          names.add(
+              parser
+                  .getParsingContext()
+                  .pathAsPointer()
+                  .toString()
+                  .substring(1)
+                  .replaceAll("\\d+/", "")
+                  .replace('/', '.'));
+        }
+      }
+    }
+  }
+}
