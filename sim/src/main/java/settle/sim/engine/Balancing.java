@@ -42,8 +42,11 @@ final class Balancing {
   /** Pressure at which a closing valve is heard [Pa]; common practice, no source. */
   private static final double NOISY_PRESSURE = 20_000;
 
-  /** Authority below which a valve hardly governs its flow [-]; common practice, no source. */
-  private static final double LEAST_AUTHORITY = 0.3;
+  /**
+   * Authority below which a valve governs its flow only close to its seat [-]; common practice, no
+   * source. A thermostatic valve behind a lockshield that balances it seldom has more than 0.3.
+   */
+  private static final double LEAST_AUTHORITY = 0.1;
 
   /**
    * Opening below which a lockshield blocks up and sets badly [turns]; common practice, no source.
@@ -267,8 +270,8 @@ final class Balancing {
                 + b.name()
                 + "': the valve has "
                 + Math.round(b.authority() * 100)
-                + " % authority and hardly governs its flow; use a valve of smaller Kv"
-                + " or a larger pipe");
+                + " % authority and governs its flow only when nearly shut; use a valve of"
+                + " smaller Kv, or less pressure from the pump");
       }
       if (given.balanced() && b.lockshield().turns() < LEAST_TURNS) {
         warnings.add(
