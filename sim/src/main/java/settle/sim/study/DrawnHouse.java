@@ -115,6 +115,17 @@ public final class DrawnHouse {
     return new Drawn(house.withRooms(rooms), arrangement.withBranches(branches), outdoor);
   }
 
+  /** The same draw with the heads that are set too low turned up to their mark; a new array. */
+  double[] headsTurnedUp(double[] z) {
+    double[] turned = z.clone();
+    for (int i = 0; i < turned.length; i++) {
+      if (inputs.get(i) == Uncertainty.VALVE_SETTING) {
+        turned[i] = Math.max(z[i], 0);
+      }
+    }
+    return turned;
+  }
+
   private double[] valveErrors(double[] z) {
     double[] errors = new double[arrangement.branches().size()];
     int first = inputs.indexOf(Uncertainty.VALVE_SETTING);

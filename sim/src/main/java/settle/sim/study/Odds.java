@@ -22,13 +22,23 @@ import settle.sim.house.Uncertainty;
  * a house drawn at random: so many of a hundred such houses keep up.
  *
  * @param convergence the estimate over growing numbers of samples, the whole last
+ * @param headsTurnedUp the same from all samples, had the people in houses that do not keep up
+ *     turned every head that is set too low up to its mark: what is then left is not a matter of
+ *     settings
  * @param rooms every room that has an emitter, the one that fails most often first
  * @param influences what is uncertain, what matters most first
  */
-public record Odds(List<Estimate> convergence, List<RoomOdds> rooms, List<Influence> influences) {
+public record Odds(
+    List<Estimate> convergence,
+    Estimate headsTurnedUp,
+    List<RoomOdds> rooms,
+    List<Influence> influences) {
 
   /** Independent shifts of the same points, whose spread tells the error of their mean. */
   public static final int SHIFTS = 8;
+
+  /** Standard error of a share up to which it counts as settled [-]: 2 houses of a hundred. */
+  private static final double SETTLED = 0.02;
 
   public Odds {
     convergence = List.copyOf(convergence);
@@ -44,7 +54,18 @@ public record Odds(List<Estimate> convergence, List<RoomOdds> rooms, List<Influe
    * @param standardError of that share, from the spread over {@link Odds#SHIFTS} shifts [-]; 0
    *     where all agree, which bounds the rarer outcome to no better than some 3/samples
    */
-  public record Estimate(int samples, double keepUp, double standardError) {}
+  public record Estimate(int samples, double keepUp, double standardError) {
+
+    /** By how much the share may be off [-]: the standard error, or that bound where it is 0. */
+    public double error() {
+      return standardError > 0 ? standardError : Math.min(3.0 / samples, 1);
+    }
+
+    /** Houses of a hundred that keep up. */
+    public int ofHundred() {
+      return (int) Math.round(100 * keepUp);
+    }
+  }
 
   /**
    * One room's odds.
@@ -64,7 +85,7 @@ public record Odds(List<Estimate> convergence, List<RoomOdds> rooms, List<Influe
    * @param what what is uncertain
    * @param correlation Spearman's rank correlation with the shortfall of the worst room, 1 or -1
    *     where nothing else matters; of all valves together the root of the sum of squares, which is
-   *     what independent inputs add up to
+   *     what independent inputs add up to, less what that many would add up to by chance
    */
   public record Influence(Uncertainty what, double correlation) {}
 
@@ -73,9 +94,26 @@ public record Odds(List<Estimate> convergence, List<RoomOdds> rooms, List<Influe
     return convergence.get(convergence.size() - 1);
   }
 
-  /** Houses of a hundred that keep up. */
-  public int ofHundred() {
-    return (int) Math.round(100 * estimate().keepUp());
+  /**
+   * Whether more samples would not change the answer: the error of the share is at most 2 houses of
+   * a hundred, and the second half of the samples moved it by no more than twice that.
+   */
+  public boolean converged() {
+    Estimate all = estimate();
+    double moved =
+        convergence.size() < 2
+            ? 1
+            : Math.abs(all.keepUp() - convergence.get(convergence.size() - 2).keepUp());
+    return all.error() <= SETTLED && moved <= 2 * SETTLED;
+  }
+
+  /** How many houses are settled where so many are asked for: a power of two in every shift. */
+  public static int samples(int asked) {
+    int points = 1;
+    while (points * SHIFTS < asked) {
+      points *= 2;
+    }
+    return points * SHIFTS;
   }
 
   /**
@@ -97,32 +135,41 @@ public record Odds(List<Estimate> convergence, List<RoomOdds> rooms, List<Influe
       Executor executor,
       IntConsumer progress) {
     DrawnHouse drawn = new DrawnHouse(house, arrangement);
-    int points = 1;
-    while (points * SHIFTS < samples) {
-      points *= 2;
-    }
-    int all = points * SHIFTS;
-    ShiftedSobol sobol = new ShiftedSobol(Math.max(drawn.inputs().size(), 1), points, SHIFTS, seed);
+    int all = samples(samples);
+    ShiftedSobol sobol =
+        new ShiftedSobol(Math.max(drawn.inputs().size(), 1), all / SHIFTS, SHIFTS, seed);
     double[][] z = new double[all][];
     for (int i = 0; i < all; i++) {
       // One point of each copy, then the next of each: any beginning is a smaller sample.
       z[i] = sobol.normal(i % SHIFTS, i / SHIFTS);
     }
-    double[][] shortfalls = settle(drawn, z, executor, progress);
+    double[][] shortfalls = new double[all][];
+    double[] turnedUp = new double[all];
+    settle(drawn, z, shortfalls, turnedUp, executor, progress);
     double[] worst = new double[all];
     for (int i = 0; i < all; i++) {
       worst[i] = StatUtils.max(shortfalls[i]);
     }
     return new Odds(
         convergence(worst),
+        estimate(turnedUp, all / SHIFTS),
         rooms(drawn.rooms(), shortfalls, worst),
         influences(drawn.inputs(), z, worst));
   }
 
-  /** Shortfall of each room with an emitter in each house [K], each in its place. */
-  private static double[][] settle(
-      DrawnHouse drawn, double[][] z, Executor executor, IntConsumer progress) {
-    double[][] shortfalls = new double[z.length][];
+  /**
+   * Settles every house.
+   *
+   * @param shortfalls set to the shortfall of each room with an emitter [K], by house
+   * @param turnedUp set to that of the worst room once low heads are turned up [K], by house
+   */
+  private static void settle(
+      DrawnHouse drawn,
+      double[][] z,
+      double[][] shortfalls,
+      double[] turnedUp,
+      Executor executor,
+      IntConsumer progress) {
     AtomicInteger done = new AtomicInteger();
     CompletableFuture<?>[] work =
         IntStream.range(0, z.length)
@@ -131,6 +178,11 @@ public record Odds(List<Estimate> convergence, List<RoomOdds> rooms, List<Influe
                     CompletableFuture.runAsync(
                         () -> {
                           shortfalls[i] = drawn.shortfalls(z[i]);
+                          turnedUp[i] = StatUtils.max(shortfalls[i]);
+                          if (turnedUp[i] > 0) {
+                            double[] turned = drawn.shortfalls(drawn.headsTurnedUp(z[i]));
+                            turnedUp[i] = StatUtils.max(turned);
+                          }
                           progress.accept(done.incrementAndGet());
                         },
                         executor))
@@ -143,23 +195,24 @@ public record Odds(List<Estimate> convergence, List<RoomOdds> rooms, List<Influe
       }
       throw e;
     }
-    return shortfalls;
   }
 
   private static List<Estimate> convergence(double[] worst) {
     List<Estimate> estimates = new ArrayList<>();
     for (int points = 1; points * SHIFTS <= worst.length; points *= 2) {
-      double[] share = new double[SHIFTS];
-      for (int i = 0; i < points * SHIFTS; i++) {
-        share[i % SHIFTS] += (worst[i] <= 0 ? 1.0 : 0.0) / points;
-      }
-      estimates.add(
-          new Estimate(
-              points * SHIFTS,
-              StatUtils.mean(share),
-              Math.sqrt(StatUtils.variance(share) / SHIFTS)));
+      estimates.add(estimate(worst, points));
     }
     return estimates;
+  }
+
+  /** Share of the first so many houses of each shift whose worst room is held. */
+  private static Estimate estimate(double[] worst, int points) {
+    double[] share = new double[SHIFTS];
+    for (int i = 0; i < points * SHIFTS; i++) {
+      share[i % SHIFTS] += (worst[i] <= 0 ? 1.0 : 0.0) / points;
+    }
+    return new Estimate(
+        points * SHIFTS, StatUtils.mean(share), Math.sqrt(StatUtils.variance(share) / SHIFTS));
   }
 
   private static List<RoomOdds> rooms(List<String> names, double[][] shortfalls, double[] worst) {
@@ -193,24 +246,36 @@ public record Odds(List<Estimate> convergence, List<RoomOdds> rooms, List<Influe
       return List.of();
     }
     SpearmansCorrelation spearman = new SpearmansCorrelation();
-    Map<Uncertainty, Double> strongest = new EnumMap<>(Uncertainty.class);
+    Map<Uncertainty, List<Double>> correlations = new EnumMap<>(Uncertainty.class);
     for (int d = 0; d < inputs.size(); d++) {
       double[] input = new double[worst.length];
       for (int i = 0; i < input.length; i++) {
         input[i] = z[i][d];
       }
-      double correlation = spearman.correlation(input, worst);
-      // One of its kind keeps its sign; of several the sizes add up, with the sign of the largest.
-      strongest.merge(inputs.get(d), correlation, Odds::together);
+      correlations
+          .computeIfAbsent(inputs.get(d), what -> new ArrayList<>())
+          .add(spearman.correlation(input, worst));
     }
     List<Influence> influences = new ArrayList<>();
-    strongest.forEach((what, correlation) -> influences.add(new Influence(what, correlation)));
+    correlations.forEach(
+        (what, own) -> influences.add(new Influence(what, together(own, worst.length))));
     influences.sort(
         Comparator.comparingDouble((Influence i) -> Math.abs(i.correlation())).reversed());
     return influences;
   }
 
-  private static double together(double a, double b) {
-    return Math.copySign(Math.hypot(a, b), Math.abs(a) > Math.abs(b) ? a : b);
+  /**
+   * One of its kind keeps its sign; of several the squares add up, with the sign of the largest,
+   * less 1/(n - 1) for each after the first: the mean square of a rank correlation between things
+   * that have nothing to do with each other.
+   */
+  private static double together(List<Double> correlations, int samples) {
+    double largest = 0;
+    double sum = -(correlations.size() - 1) / (samples - 1.0);
+    for (double r : correlations) {
+      sum += r * r;
+      largest = Math.abs(r) > Math.abs(largest) ? r : largest;
+    }
+    return Math.copySign(Math.sqrt(Math.max(sum, 0)), largest);
   }
 }

@@ -113,7 +113,7 @@ class OddsTest {
   @Test
   void aCertainHouseKeepsUpOrDoesNot() {
     Odds odds = alone(LimitedRoom.house(new Spreads(0, 0, 0, 0, 0, 0)), 16);
-    assertThat(odds.ofHundred()).isEqualTo(100);
+    assertThat(odds.estimate().ofHundred()).isEqualTo(100);
     assertThat(odds.influences()).isEmpty();
     assertThat(odds.rooms().get(0).medianShortfall()).isCloseTo(-1.5, within(1e-5));
   }
@@ -137,6 +137,37 @@ class OddsTest {
     assertThat(odds.rooms().get(0).worst() + odds.rooms().get(1).worst()).isEqualTo(1);
     // All hold where the room that fails most does, or fewer.
     assertThat(odds.estimate().keepUp()).isLessThanOrEqualTo(1 - odds.rooms().get(0).fails());
+  }
+
+  @Test
+  void turningLowHeadsUpCuresWhatIsAMatterOfSettings() {
+    DrawnHouse drawn = new DrawnHouse(TWO_ROOMS, SKIRTING);
+    double[] z = {0.5, 0, 0, -0.3, 1, -2, 1.5};
+    assertThat(drawn.headsTurnedUp(z)).containsExactly(0.5, 0, 0, -0.3, 1, 0, 1.5);
+    Odds odds = alone(TWO_ROOMS, 64);
+    assertThat(odds.headsTurnedUp().keepUp()).isGreaterThan(odds.estimate().keepUp());
+    // Without valves, or with valves that are sure, there is nothing to turn.
+    Odds sure = alone(LimitedRoom.house(new Spreads(0, 0, 0, 0, 0, 1.5)), 64);
+    assertThat(sure.headsTurnedUp()).isEqualTo(sure.estimate());
+  }
+
+  @Test
+  void moreHousesSettleTheShare() {
+    House house = LimitedRoom.house(new Spreads(0, 0, 0, 0, 0, 1.5));
+    assertThat(alone(house, 8).converged()).isFalse();
+    Odds many = alone(house, 512);
+    assertThat(many.converged()).isTrue();
+    assertThat(many.estimate().keepUp()).isCloseTo(0.84134, within(0.02));
+  }
+
+  /** None of 64 failing leaves up to 3 in 64 that may. */
+  @Test
+  void agreementIsNotCertainty() {
+    Odds.Estimate all = new Odds.Estimate(64, 1, 0);
+    assertThat(all.error()).isCloseTo(3 / 64.0, within(1e-12));
+    assertThat(all.ofHundred()).isEqualTo(100);
+    assertThat(Odds.samples(100)).isEqualTo(128);
+    assertThat(Odds.samples(1)).isEqualTo(8);
   }
 
   @Test
