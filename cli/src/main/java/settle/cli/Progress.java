@@ -1,35 +1,93 @@
 package settle.cli;
 
 import java.io.PrintWriter;
+import java.util.function.LongSupplier;
+import settle.plots.words.Quantities;
 
 /**
- * One line on the terminal that says what is being done and vanishes when it is done; silent
- * anywhere else.
+ * One line on the terminal that says what is being done, how much of it and how long it will still
+ * take, and vanishes when it is done; silent anywhere else. Any thread may tell.
  */
 final class Progress implements AutoCloseable {
 
   private static final String ERASE_LINE = "\r\u001B[K";
 
+  private static final int BAR = 16;
+
+  /** Time between two pictures of the bar [ns]: smooth to the eye and nothing to the run. */
+  private static final long PERIOD = 100_000_000;
+
+  /** What is told of the time left before this is a guess [ns]. */
+  private static final long FIRST_ESTIMATE = 700_000_000;
+
   private final PrintWriter err;
   private final boolean shown;
+  private final LongSupplier clock;
+
+  private String stage = "";
+  private long begun;
+  private long drawn;
 
   Progress(PrintWriter err, boolean shown) {
-    this.err = err;
-    this.shown = shown;
+    this(err, shown, System::nanoTime);
   }
 
-  void stage(String what) {
+  /**
+   * @param err where to draw
+   * @param shown whether someone watches
+   * @param clock [ns]
+   */
+  Progress(PrintWriter err, boolean shown, LongSupplier clock) {
+    this.err = err;
+    this.shown = shown;
+    this.clock = clock;
+  }
+
+  synchronized void stage(String what) {
+    stage = what;
+    begun = clock.getAsLong();
+    drawn = begun;
+    draw("settle: " + what + " …");
+  }
+
+  /**
+   * How much of the stage is done.
+   *
+   * @param done share [-], 0 to 1
+   */
+  synchronized void share(double done) {
+    long now = clock.getAsLong();
+    if (!shown || now - drawn < PERIOD) {
+      return;
+    }
+    drawn = now;
+    int full = (int) (BAR * done);
+    String left = "";
+    if (now - begun >= FIRST_ESTIMATE && done > 0) {
+      double seconds = (now - begun) * 1e-9 * (1 - done) / done;
+      left = ", " + Quantities.duration(Math.ceil(seconds)) + " left";
+    }
+    draw(
+        "settle: "
+            + stage
+            + "  "
+            + "■".repeat(full)
+            + "·".repeat(BAR - full)
+            + "  "
+            + (int) (100 * done)
+            + " %"
+            + left);
+  }
+
+  private void draw(String line) {
     if (shown) {
-      err.print(ERASE_LINE + "settle: " + what + " …");
+      err.print(ERASE_LINE + line);
       err.flush();
     }
   }
 
   @Override
   public void close() {
-    if (shown) {
-      err.print(ERASE_LINE);
-      err.flush();
-    }
+    draw("");
   }
 }

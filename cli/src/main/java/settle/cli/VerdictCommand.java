@@ -4,6 +4,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Whether each arrangement keeps the house warm, without a run to look at. */
@@ -12,7 +13,7 @@ import picocli.CommandLine.Spec;
     header = "Says whether each arrangement keeps the house warm, why, and what would help.",
     description =
         "%nAnswers at rest in design weather, without sun and other gains: down to which outdoor temperature each room is held,"
-            + " from which flow temperature on, how soon rooms are warm, what a season takes, and the cheapest remedies.%n",
+            + " from which flow temperature on, how soon rooms are warm, what a season takes, the cheapest remedies, and on how many of a hundred such houses it keeps up.%n",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
@@ -22,8 +23,18 @@ final class VerdictCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private CommonOptions options;
 
+  @Option(
+      names = "--odds",
+      paramLabel = "N",
+      defaultValue = "256",
+      converter = HousesConverter.class,
+      description =
+          "Try so many houses, what is not quite known of yours (the scenario's spreads) drawn anew for each, and say how many keep up"
+              + " and what matters most; taken up to a power of two, 0 for none. Default: ${DEFAULT-VALUE}.")
+  private int houses;
+
   @Override
   public Integer call() throws Failure {
-    return new VerdictRun(spec, options).execute();
+    return new VerdictRun(spec, options, houses).execute();
   }
 }

@@ -87,6 +87,63 @@ class VerdictCommandTest {
   }
 
   @Test
+  void oddsSayOnHowManyHousesItKeepsUpAndWhatMattersMost() throws IOException {
+    Path scenario = Scenarios.warm(folder);
+    CommandLineRun run = CommandLineRun.of("verdict", scenario, "--odds", 64);
+    assertThat(run.out())
+        .containsPattern("Odds: \\d+ of 100 such houses keep every room warm")
+        .contains("64 tried", "What matters most: where each valve is set (± 0.7 K) 0.");
+    // By default four times as many, and the same ones each time.
+    String all = CommandLineRun.of("verdict", scenario).out();
+    assertThat(all).contains("256 tried");
+    assertThat(CommandLineRun.of("verdict", scenario).out()).isEqualTo(all);
+    assertThat(CommandLineRun.of("verdict", scenario, "--odds", 0).out()).doesNotContain("Odds");
+  }
+
+  @Test
+  void oddsAreInEveryOutput() throws IOException {
+    Path out = folder.resolve("answer");
+    CommandLineRun run =
+        CommandLineRun.of("verdict", Scenarios.warm(folder), "--odds", 60, "--json", "--out", out);
+    assertThat(run.out())
+        .contains(
+            "\"odds\" : {",
+            "\"samples\" : 64",
+            "\"keepUpShare\" : ",
+            "\"standardError\" : ",
+            "\"converged\" : ",
+            "\"keepUpShareHeadsTurnedUp\" : 1.0",
+            "\"failsShare\" : ",
+            "\"what\" : \"valve_setting\"",
+            "\"rankCorrelation\" : -0.9",
+            "\"spreadUnit\" : \"K\"",
+            "\"convergence\" : [");
+    assertThat(out.resolve("plots/odds-what-matters.svg")).content().contains("U-values, ± 15 %");
+    assertThat(out.resolve("plots/odds-convergence.png")).isNotEmptyFile();
+    assertThat(out.resolve("report.html"))
+        .content()
+        .containsSubsequence(
+            "Of 100 houses like this, warm enough",
+            "What to do",
+            "for the designer",
+            "such houses keep every room warm",
+            "What decides whether the house keeps up");
+    assertThat(CommandLineRun.of("verdict", Scenarios.warm(folder), "--json", "--odds", 0).out())
+        .contains("\"odds\" : null");
+  }
+
+  @Test
+  void wrongNumbersOfHousesAreErrors() throws IOException {
+    for (String wrong : new String[] {"5", "-8", "many", "1000000", "99999999999"}) {
+      CommandLineRun run = CommandLineRun.of("verdict", Scenarios.warm(folder), "--odds=" + wrong);
+      assertThat(run.status()).as(wrong).isEqualTo(2);
+      assertThat(run.out()).isEmpty();
+      assertThat(run.err())
+          .contains("found " + wrong + ", expected 8 to 65536 houses, or 0 for none");
+    }
+  }
+
+  @Test
   void aWrongScenarioIsToldWithItsPlace() throws IOException {
     Path scenario = Scenarios.warm(folder);
     Files.writeString(

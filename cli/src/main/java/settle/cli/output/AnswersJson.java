@@ -3,12 +3,14 @@ package settle.cli.output;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import settle.plots.words.OddsWords;
 import settle.sim.house.Aims;
 import settle.sim.study.BoilerAnswer;
 import settle.sim.study.ComfortAtRest;
 import settle.sim.study.HeatPumpAnswer;
 import settle.sim.study.Holding;
 import settle.sim.study.LeastCurve;
+import settle.sim.study.Odds;
 import settle.sim.study.Remedies.Kind;
 import settle.sim.study.Remedies.Remedy;
 import settle.sim.study.Season;
@@ -22,9 +24,11 @@ import settle.sim.study.WarmUps.WarmUp;
 public final class AnswersJson {
 
   private final JsonDocument json;
+  private final Answers answers;
 
-  private AnswersJson(JsonDocument json) {
+  private AnswersJson(JsonDocument json, Answers answers) {
     this.json = json;
+    this.answers = answers;
   }
 
   /**
@@ -39,10 +43,10 @@ public final class AnswersJson {
         answers.command(),
         answers.scenario(),
         version,
-        json -> new AnswersJson(json).document(answers));
+        json -> new AnswersJson(json, answers).document());
   }
 
-  private void document(Answers answers) {
+  private void document() {
     Aims aims = answers.house().aims();
     json.number("designOutdoorC", answers.house().designOutdoor(), 3);
     json.number("wantToleranceK", aims.tolerance(), 3);
@@ -75,6 +79,43 @@ public final class AnswersJson {
     json.list("comfort", verdict.comfort(), this::comfort);
     json.list("remedies", verdict.remedies(), this::remedy);
     json.list("demand", verdict.demand(), this::demand);
+    Optional<OddsWords> odds = answers.oddsOf(verdict);
+    if (odds.isPresent()) {
+      odds(odds.get().odds());
+    } else {
+      json.nothing("odds");
+    }
+  }
+
+  private void odds(Odds odds) {
+    json.start("odds");
+    estimate(odds.estimate());
+    json.flag("converged", odds.converged());
+    json.number("keepUpShareHeadsTurnedUp", odds.headsTurnedUp().keepUp(), 4);
+    json.list("rooms", odds.rooms(), this::room);
+    json.list("influences", odds.influences(), this::influence);
+    json.list("convergence", odds.convergence(), this::estimate);
+    json.end();
+  }
+
+  private void estimate(Odds.Estimate estimate) {
+    json.count("samples", estimate.samples());
+    json.number("keepUpShare", estimate.keepUp(), 4);
+    json.number("standardError", estimate.standardError(), 4);
+  }
+
+  private void room(Odds.RoomOdds room) {
+    json.text("room", room.room());
+    json.number("failsShare", room.fails(), 4);
+    json.number("worstShare", room.worst(), 4);
+    json.number("medianShortfallK", room.medianShortfall(), 3);
+  }
+
+  private void influence(Odds.Influence influence) {
+    json.text("what", influence.what().name().toLowerCase(Locale.ROOT));
+    json.number("rankCorrelation", influence.correlation(), 4);
+    json.number("spread", influence.what().of(answers.house().aims().spreads()), 4);
+    json.text("spreadUnit", influence.what().isShare() ? "-" : "K");
   }
 
   private void demand(Verdict.Demand demand) {

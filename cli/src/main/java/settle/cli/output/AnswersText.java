@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import settle.plots.words.Answer;
 import settle.plots.words.Cautions;
+import settle.plots.words.OddsWords;
 import settle.plots.words.Quantities;
 import settle.sim.house.House;
 import settle.sim.study.Holding;
@@ -50,6 +51,13 @@ public final class AnswersText {
       for (Answer.Line line : answer.lines()) {
         text.indented(line.name() + ": " + line.words());
       }
+      answers
+          .oddsOf(answer.verdict())
+          .ifPresent(
+              odds -> {
+                text.indented(OddsWords.KEEPS_UP + ": " + odds.keepUp());
+                text.indented(OddsWords.MATTERS + ": " + odds.ranking());
+              });
       text.points("What would help, each by itself, cheapest first:", answer.remedies());
       text.points("Doubtful about the source:", answer.doubts());
     }

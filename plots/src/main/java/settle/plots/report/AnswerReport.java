@@ -14,6 +14,7 @@ import java.util.Map;
 import settle.plots.chart.Chart;
 import settle.plots.words.Answer;
 import settle.plots.words.Cautions;
+import settle.plots.words.OddsWords;
 import settle.plots.words.Quantities;
 import settle.sim.study.Holding;
 import settle.sim.study.Verdict;
@@ -28,10 +29,15 @@ public final class AnswerReport {
 
   private final AnswerContent content;
   private final List<Answer> answers;
+  private final List<OddsWords> odds;
 
   private AnswerReport(AnswerContent content) {
     this.content = content;
     answers = content.verdicts().stream().map(v -> new Answer(content.house(), v)).toList();
+    odds =
+        content.odds().stream()
+            .map(o -> new OddsWords(o, content.house().aims().spreads()))
+            .toList();
   }
 
   /** The whole page. */
@@ -86,6 +92,10 @@ public final class AnswerReport {
               "values",
               answers.stream().map(a -> a.figures().get(row)).toList()));
     }
+    if (!odds.isEmpty()) {
+      rows.add(
+          Map.of("what", OddsWords.BRIEF, "values", odds.stream().map(OddsWords::brief).toList()));
+    }
     return rows;
   }
 
@@ -114,15 +124,26 @@ public final class AnswerReport {
               "rooms",
               verdict.rooms().stream().map(AnswerReport::room).toList(),
               "lines",
-              answer.lines().stream()
-                  .map(l -> Map.of("name", l.name(), "words", l.words()))
-                  .toList(),
+              lines(answer),
               "remedies",
               boxed(answer.remedies()),
               "doubts",
               boxed(answer.doubts())));
     }
     return arrangements;
+  }
+
+  private List<Map<String, String>> lines(Answer answer) {
+    List<Map<String, String>> lines = new ArrayList<>();
+    for (Answer.Line line : answer.lines()) {
+      lines.add(Map.of("name", line.name(), "words", line.words()));
+    }
+    if (!odds.isEmpty()) {
+      OddsWords words = odds.get(answers.indexOf(answer));
+      lines.add(Map.of("name", OddsWords.KEEPS_UP, "words", words.keepUp()));
+      lines.add(Map.of("name", OddsWords.MATTERS, "words", words.ranking()));
+    }
+    return lines;
   }
 
   /** Nothing to show, or one list. */

@@ -37,8 +37,8 @@ public record Odds(
   /** Independent shifts of the same points, whose spread tells the error of their mean. */
   public static final int SHIFTS = 8;
 
-  /** Standard error of a share up to which it counts as settled [-]: 2 houses of a hundred. */
-  private static final double SETTLED = 0.02;
+  /** Standard error of a share up to which it counts as settled [-]: 3 houses of a hundred. */
+  private static final double SETTLED = 0.03;
 
   public Odds {
     convergence = List.copyOf(convergence);
@@ -95,8 +95,8 @@ public record Odds(
   }
 
   /**
-   * Whether more samples would not change the answer: the error of the share is at most 2 houses of
-   * a hundred, and the second half of the samples moved it by no more than twice that.
+   * Whether more samples would not change the answer: the error of the share is at most 3 houses of
+   * a hundred, and the second half of the samples moved it by no more than that.
    */
   public boolean converged() {
     Estimate all = estimate();
@@ -104,7 +104,7 @@ public record Odds(
         convergence.size() < 2
             ? 1
             : Math.abs(all.keepUp() - convergence.get(convergence.size() - 2).keepUp());
-    return all.error() <= SETTLED && moved <= 2 * SETTLED;
+    return all.error() <= SETTLED && moved <= SETTLED;
   }
 
   /** How many houses are settled where so many are asked for: a power of two in every shift. */

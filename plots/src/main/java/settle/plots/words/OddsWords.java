@@ -1,0 +1,122 @@
+package settle.plots.words;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import settle.sim.house.Spreads;
+import settle.sim.house.Uncertainty;
+import settle.sim.study.Odds;
+
+/**
+ * What is found by trying many houses, in words.
+ *
+ * @param odds what was found
+ * @param spreads how far the uncertain things were drawn from what is stated
+ */
+public record OddsWords(Odds odds, Spreads spreads) {
+
+  /** Headings of what is said. */
+  public static final String KEEPS_UP = "Odds";
+
+  /** The other one. */
+  public static final String MATTERS = "What matters most";
+
+  /** Standard errors of a correlation that is none, below which nothing is said of it [-]. */
+  private static final double NOTABLE = 2;
+
+  /** How many houses keep up, how sure that is, what turning heads up adds, who fails. */
+  public String keepUp() {
+    Odds.Estimate all = odds.estimate();
+    String words =
+        ofHundred(all.keepUp())
+            + " such houses keep every room warm, what is not quite known of yours drawn at random ("
+            + convergence()
+            + ")";
+    if (odds.headsTurnedUp().keepUp() > all.keepUp()) {
+      words +=
+          "; "
+              + odds.headsTurnedUp().ofHundred()
+              + " once valve heads that are set too low are turned up";
+    }
+    Odds.RoomOdds first = odds.rooms().get(0);
+    if (first.fails() > 0 && odds.rooms().size() > 1) {
+      words += "; " + first.room() + " is too cold most often, in " + ofHundred(first.fails());
+    }
+    return words + ".";
+  }
+
+  /** What matters, ranked. */
+  public String ranking() {
+    List<Odds.Influence> notable =
+        odds.influences().stream().filter(i -> Math.abs(i.correlation()) >= least()).toList();
+    if (notable.isEmpty()) {
+      return "nothing that is uncertain moves the coldest room by more than chance would.";
+    }
+    return notable.stream()
+            .map(
+                i ->
+                    name(i.what())
+                        + " ("
+                        + spread(i.what())
+                        + ") "
+                        + Quantities.number(Math.abs(i.correlation()), 2))
+            .collect(Collectors.joining(", "))
+        + ": rank correlation with how cold the coldest room gets, 1 where nothing else matters.";
+  }
+
+  /** For who lives there, in a table's cell. */
+  public String brief() {
+    String brief = odds.estimate().ofHundred() + " (" + error() + ")";
+    return odds.headsTurnedUp().keepUp() > odds.estimate().keepUp()
+        ? brief + "; " + odds.headsTurnedUp().ofHundred() + " once low valve heads are turned up"
+        : brief;
+  }
+
+  /** What {@link #brief} is about. */
+  public static final String BRIEF =
+      "Of 100 houses like this, warm enough, what is not quite known of yours drawn by lot";
+
+  /** How sure the share is: by how much it may be off, of how many, what half of them said. */
+  private String convergence() {
+    List<Odds.Estimate> seen = odds.convergence();
+    String half =
+        seen.size() < 2 ? "" : ", half of them said " + seen.get(seen.size() - 2).ofHundred();
+    return error()
+        + "; "
+        + odds.estimate().samples()
+        + " tried"
+        + half
+        + (odds.converged() ? ": that settles it" : ": try more to settle it");
+  }
+
+  /** By how many of a hundred the share may be off. */
+  private String error() {
+    return "± " + Math.max(1, Math.round(100 * odds.estimate().error()));
+  }
+
+  /** Rank correlation below which chance is as good an explanation [-]. */
+  public double least() {
+    return NOTABLE / Math.sqrt(odds.estimate().samples() - 1.0);
+  }
+
+  /** What is uncertain, by its name. */
+  public static String name(Uncertainty what) {
+    return switch (what) {
+      case U_VALUES -> "U-values";
+      case AIR_CHANGE -> "air change";
+      case EMITTER_OUTPUT -> "emitter output";
+      case WANT -> "how warm people want it";
+      case COLDEST_OUTDOOR -> "how cold it gets";
+      case VALVE_SETTING -> "where each valve is set";
+    };
+  }
+
+  /** How far it spreads: a standard deviation with its unit. */
+  public String spread(Uncertainty what) {
+    double spread = what.of(spreads);
+    return "± " + (what.isShare() ? Quantities.share(spread) : Quantities.difference(spread));
+  }
+
+  private static String ofHundred(double share) {
+    return Math.round(100 * share) + " of 100";
+  }
+}
