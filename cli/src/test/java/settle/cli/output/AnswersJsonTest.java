@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.ScenarioReader;
 import settle.sim.house.House;
+import settle.sim.study.Odds;
 import settle.sim.study.Verdict;
 
 /** Scripts rely on every name and unit in this document. */
@@ -45,6 +46,14 @@ class AnswersJsonTest {
       arrangements.holdingOutdoorC arrangements.holds arrangements.keepsUp
       arrangements.leastCurve arrangements.leastCurve.highestFlowC arrangements.leastCurve.lowestFlowC
       arrangements.leastCurve.shiftK arrangements.leastCurve.slope arrangements.leastFlowC arrangements.name
+      arrangements.odds arrangements.odds.converged arrangements.odds.convergence
+      arrangements.odds.convergence.keepUpShare arrangements.odds.convergence.samples
+      arrangements.odds.convergence.standardError arrangements.odds.influences
+      arrangements.odds.influences.rankCorrelation arrangements.odds.influences.spread
+      arrangements.odds.influences.spreadUnit arrangements.odds.influences.what arrangements.odds.keepUpShare
+      arrangements.odds.keepUpShareHeadsTurnedUp arrangements.odds.rooms arrangements.odds.rooms.failsShare
+      arrangements.odds.rooms.medianShortfallK arrangements.odds.rooms.room arrangements.odds.rooms.worstShare
+      arrangements.odds.samples arrangements.odds.standardError
       arrangements.remedies arrangements.remedies.from arrangements.remedies.kind arrangements.remedies.limit
       arrangements.remedies.possible arrangements.remedies.room arrangements.remedies.to arrangements.remedies.unit
       arrangements.rooms arrangements.rooms.holdingOutdoorC arrangements.rooms.holds arrangements.rooms.leastFlowC
@@ -75,9 +84,14 @@ class AnswersJsonTest {
       House house = ScenarioReader.read(Path.of("..", "scenarios", "examples", example)).house();
       List<Verdict> verdicts =
           house.arrangements().stream().limit(1).map(a -> Verdict.of(house, a)).toList();
+      List<Odds> odds =
+          verdicts.stream()
+              .map(v -> Odds.of(house, v.arrangement(), 16, 1, Runnable::run, done -> {}))
+              .toList();
       String json =
           AnswersJson.write(
-              new Answers("verdict", example, house, verdicts, List.of("a warning")), "1.2.3");
+              new Answers("verdict", example, house, verdicts, odds, List.of("a warning")),
+              "1.2.3");
       assertThat(json)
           .startsWith(
               """

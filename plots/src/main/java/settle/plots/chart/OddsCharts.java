@@ -4,8 +4,6 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import settle.plots.drawing.Lettering;
 import settle.plots.drawing.Picture;
 import settle.plots.drawing.Sketch;
@@ -53,8 +51,7 @@ public final class OddsCharts {
     String title = "What decides whether the house keeps up";
     String meaning =
         "Rank correlation of what is uncertain with how cold the coldest room gets: 1 where nothing else matters."
-            + " What ends left of the dashed line may be chance. "
-            + each(o -> o.ranking());
+            + " What ends left of the dashed line may be chance.";
     return new Chart("odds-what-matters", title, meaning, drawInfluences(title));
   }
 
@@ -62,15 +59,8 @@ public final class OddsCharts {
     String title = "Houses of a hundred that keep up, over the number tried";
     String meaning =
         "Each marker is the answer from so many houses, its stroke the standard error; houses enough were tried when the markers stay within it."
-            + " Single markers at the end: the same once valve heads that are set too low are turned up. "
-            + each(OddsWords::keepUp);
+            + " Single markers at the end: the same once valve heads that are set too low are turned up.";
     return new Chart("odds-convergence", title, meaning, drawConvergence(title));
-  }
-
-  private String each(java.util.function.Function<OddsWords, String> words) {
-    return IntStream.range(0, names.size())
-        .mapToObj(i -> names.get(i) + ": " + words.apply(odds.get(i)))
-        .collect(Collectors.joining(" "));
   }
 
   private Picture drawInfluences(String title) {
