@@ -32,11 +32,36 @@ public final class ScenarioReader {
    * @throws ScenarioException where anything is wrong: all mistakes that one pass can find
    */
   public static Scenario read(Path file) throws ScenarioException {
+    return read(text(file), file);
+  }
+
+  /**
+   * The text of a scenario file.
+   *
+   * @param file a YAML file, UTF-8
+   * @throws ScenarioException where it is no text
+   */
+  public static String text(Path file) throws ScenarioException {
+    try {
+      return TextFile.read(file, "a scenario", MOST_BYTES);
+    } catch (DocumentException e) {
+      throw new ScenarioException(located(file.toString(), e));
+    }
+  }
+
+  /**
+   * Reads a scenario from a text that stands, or is to stand, in a file.
+   *
+   * @param text YAML
+   * @param file where: names the scenario, and weather files lie beside it
+   * @return the house, the defaults used and what is doubtful
+   * @throws ScenarioException where anything is wrong: all mistakes that one pass can find
+   */
+  public static Scenario read(String text, Path file) throws ScenarioException {
     String name = file.toString();
     Findings findings = new Findings(name);
     House house;
     try {
-      String text = TextFile.read(file, "a scenario", MOST_BYTES);
       Value root = new Value("", YamlDocument.parse(text), Position.START, findings);
       Section top = root.section(ScenarioFormat.TABLE);
       house = HouseReader.read(top, Catalogue.builtIn(), file);

@@ -12,17 +12,6 @@ public record BoilerType(Described described, Boiler pattern) {
 
   /** One of it, set to a flow temperature [°C]. */
   public Boiler setTo(double flowTemperature) {
-    return new Boiler(
-        pattern.name(),
-        pattern.maximumPower(),
-        pattern.minimumPower(),
-        flowTemperature,
-        pattern.switchingBand(),
-        pattern.thermalMass(),
-        pattern.controlTime(),
-        pattern.antiCycleTime(),
-        pattern.overRunTime(),
-        pattern.standingLoss(),
-        pattern.efficiency());
+    return pattern.setTo(flowTemperature);
   }
 }

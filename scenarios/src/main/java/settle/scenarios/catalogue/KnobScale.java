@@ -20,4 +20,18 @@ public final class KnobScale {
     int i = (int) Math.min(Math.max(position, 0), SET.length - 2);
     return SET[i] + (position - i) * (SET[i + 1] - SET[i]);
   }
+
+  /**
+   * Position for a set temperature.
+   *
+   * @param set [°C]
+   * @return 0 (frost) to 5, beyond where the temperature is
+   */
+  public static double position(double set) {
+    int i = 0;
+    while (i + 2 < SET.length && set > SET[i + 1]) {
+      i++;
+    }
+    return i + (set - SET[i]) / (SET[i + 1] - SET[i]);
+  }
 }

@@ -66,6 +66,24 @@ public record Control(
         false);
   }
 
+  /** The same with another room thermostat. */
+  public Control withThermostat(Thermostat other) {
+    return new Control(
+        setback, referenceRoom, differential, other, flowCurve, optimumStart, interlock);
+  }
+
+  /** The same with another weather compensation. */
+  public Control withFlowCurve(FlowCurve other) {
+    return new Control(
+        setback,
+        referenceRoom,
+        differential,
+        thermostat,
+        Optional.of(other),
+        optimumStart,
+        interlock);
+  }
+
   /**
    * The same with another room measured in.
    *

@@ -42,6 +42,22 @@ public record Boiler(
   }
 
   @Override
+  public Boiler setTo(double flowTemperature) {
+    return new Boiler(
+        name,
+        maximumPower,
+        minimumPower,
+        flowTemperature,
+        switchingBand,
+        thermalMass,
+        controlTime,
+        antiCycleTime,
+        overRunTime,
+        standingLoss,
+        efficiency);
+  }
+
+  @Override
   public double highestFlow() {
     return Double.POSITIVE_INFINITY;
   }

@@ -75,7 +75,7 @@ public record HeatPump(
     return minimumModulation * performance.capacity(outdoor, flow);
   }
 
-  /** The same unit asked for another flow temperature [°C]. */
+  @Override
   public HeatPump setTo(double flowTemperature) {
     return new HeatPump(
         name,

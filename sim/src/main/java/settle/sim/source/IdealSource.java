@@ -17,6 +17,11 @@ public record IdealSource(String name, double flowSetPoint, double maximumPower)
   }
 
   @Override
+  public IdealSource setTo(double flowTemperature) {
+    return new IdealSource(name, flowTemperature, maximumPower);
+  }
+
+  @Override
   public double highestFlow() {
     return Double.POSITIVE_INFINITY;
   }

@@ -9,6 +9,9 @@ public sealed interface Source permits IdealSource, Boiler, HeatPump {
   /** Flow temperature asked for where no weather compensation sets it [°C]. */
   double flowSetPoint();
 
+  /** The same source asked for another flow temperature [°C]. */
+  Source setTo(double flowTemperature);
+
   /**
    * Largest heat output [W]; may be infinite.
    *

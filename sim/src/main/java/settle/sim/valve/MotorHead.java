@@ -46,6 +46,11 @@ public record MotorHead(
         : Math.min(Math.max(gain * error, 0), 1);
   }
 
+  /** The same head with another controller: K_p [1/K] and T_i [s]. */
+  public MotorHead tuned(double kp, double ti) {
+    return new MotorHead(name, setPoint, kp, ti, travelTime, kvMaximum, sensing);
+  }
+
   @Override
   public MotorHead raised(double by) {
     return new MotorHead(name, setPoint + by, gain, integralTime, travelTime, kvMaximum, sensing);

@@ -1,0 +1,140 @@
+package settle.scenarios.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import settle.scenarios.Scenario;
+import settle.scenarios.ScenarioException;
+import settle.scenarios.ScenarioReader;
+import settle.scenarios.Starter;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.tuning.Group;
+import settle.sim.tuning.Plant;
+import settle.sim.tuning.Setting;
+import settle.sim.tuning.Settings;
+
+/** A tuned file says what was tuned and nothing else. */
+class TunedScenarioTest {
+
+  private static final Path HERE = Path.of("house.yaml");
+
+  static Stream<Path> examples() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("examples"))) {
+      return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList().stream();
+    }
+  }
+
+  /** Any choice of settings, written into any arrangement of any example, is read back exactly. */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void whatIsWrittenIsReadBackToTheLastBit(Path example) throws ScenarioException, IOException {
+    String text = Files.readString(example);
+    Random random = new Random(1);
+    for (String given : List.of(text, text.replace("\n", "\r\n"))) {
+      House house = ScenarioReader.read(given, example).house();
+      for (int a = 0; a < house.arrangements().size(); a++) {
+        for (int repeat = 0; repeat < 5; repeat++) {
+          roundTrip(given, example, house, a, random);
+        }
+      }
+    }
+  }
+
+  private static void roundTrip(String text, Path file, House house, int arrangement, Random random)
+      throws ScenarioException {
+    Arrangement given = house.arrangements().get(arrangement);
+    Plant plant = new Plant(house, given);
+    List<Setting> settings = Settings.of(plant, EnumSet.allOf(Group.class));
+    Plant tuned = plant;
+    for (Setting setting : settings) {
+      double low = setting.lowest(plant);
+      double high = setting.highest(plant);
+      double value = setting.settable(plant, low + random.nextDouble() * (high - low));
+      tuned = setting.with(tuned, value);
+    }
+    String written = TunedScenario.write(text, tuned, settings);
+    House read = ScenarioReader.read(written, file).house();
+    Plant back = new Plant(read, read.arrangements().get(arrangement));
+    for (Setting setting : settings) {
+      assertThat(setting.of(back)).as(setting.toString()).isEqualTo(setting.of(tuned));
+    }
+    assertThat(back.arrangement()).isEqualTo(tuned.arrangement());
+    for (int other = 0; other < house.arrangements().size(); other++) {
+      if (other != arrangement) {
+        assertThat(read.arrangements().get(other)).isEqualTo(house.arrangements().get(other));
+      }
+    }
+    assertThat(comments(written)).isEqualTo(comments(text));
+  }
+
+  private static List<String> comments(String text) {
+    return Arrays.stream(text.split("\r?\n"))
+        .filter(line -> line.contains("#"))
+        .map(line -> line.substring(line.indexOf('#')))
+        .toList();
+  }
+
+  @Test
+  void nothingWrittenChangesNothing() throws IOException {
+    for (Path example : examples().toList()) {
+      String text = Files.readString(example);
+      assertThat(TunedScenario.write(text, null, List.of())).isEqualTo(text);
+    }
+  }
+
+  private static String written(String text, String room, double set) throws ScenarioException {
+    House house = ScenarioReader.read(text, HERE).house();
+    Plant plant = new Plant(house, house.arrangements().get(0));
+    Setting head = new Setting.Head(room);
+    return TunedScenario.write(text, head.with(plant, set), List.of(head));
+  }
+
+  @Test
+  void aValueIsReplacedWhereItStandsAndAKeyAddedBehindTheOthers() throws ScenarioException {
+    String text = Starter.text();
+    Scenario scenario = ScenarioReader.read(text, HERE);
+    String room = scenario.house().arrangements().get(0).branches().get(0).room();
+    String once = written(text, room, 19.5);
+    assertThat(once).contains("set: 19.5 °C");
+    String twice = written(once, room, 20.5);
+    assertThat(twice).isEqualTo(once.replace("set: 19.5 °C", "set: 20.5 °C"));
+  }
+
+  @Test
+  void aKnobStaysAKnob() throws ScenarioException, IOException {
+    String text =
+        Files.readString(Path.of("examples", "single-room.yaml"))
+            .replaceFirst("length: 11.2 m", "length: 11.2 m, knob: 3   # as found\n       ");
+    assertThat(written(text, "living room", 20.5))
+        .isEqualTo(text.replace("knob: 3 ", "knob: 3.125 "));
+  }
+
+  /** The bakery writes its rooms once and means them twice. */
+  @Test
+  void whatIsMeantTwiceIsWrittenOutWhenOneOfThemIsTuned() throws ScenarioException, IOException {
+    Path bakery = Path.of("examples", "bakery.yaml");
+    String text = Files.readString(bakery);
+    House house = ScenarioReader.read(bakery).house();
+    Plant found = new Plant(house, house.arrangements().get(0));
+    Setting hall = new Setting.LockshieldTurns(2, "hall");
+    String written = TunedScenario.write(text, hall.with(found, 0.5), List.of(hall));
+    assertThat(written)
+        .doesNotContain("*lengths")
+        .contains(
+            "hall: {emitter: skirting 140, length: 4.5 m, fed from: ground floor, lockshield turns: 0.5}");
+    House read = ScenarioReader.read(written, bakery).house();
+    assertThat(read.arrangements().get(1)).isEqualTo(house.arrangements().get(1));
+    assertThat(read.arrangements().get(0).branches().get(2).lockshield().turns()).isEqualTo(0.5);
+  }
+}

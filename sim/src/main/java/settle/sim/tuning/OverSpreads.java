@@ -1,0 +1,81 @@
+package settle.sim.tuning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import settle.sim.house.Aims;
+import settle.sim.study.DrawnHouse;
+import settle.sim.study.ShiftedSobol;
+
+/**
+ * How settings fare in the houses it may be: each drawn, and its coldest day lived through.
+ *
+ * @param houses how many were drawn
+ * @param meeting share of them in which every aim of the coldest day is met [-]
+ * @param worst the aim missed by most in any of them; met where none is missed
+ * @param outcomes what each house came to, in the order of the draws
+ */
+public record OverSpreads(int houses, double meeting, Aim worst, List<Outcome> outcomes) {
+
+  private static final long SEED = 20_031_215;
+
+  public OverSpreads {
+    outcomes = List.copyOf(outcomes);
+  }
+
+  /**
+   * One of the houses on its coldest day.
+   *
+   * @param met whether every aim is met
+   * @param coldestRoom how far the room that is furthest below want settles from it [K]; below 0
+   *     where it settles colder
+   * @param worst the aim missed by most
+   */
+  public record Outcome(boolean met, double coldestRoom, Aim worst) {}
+
+  /**
+   * Draws and lives through them. Two plants are tried in the same houses.
+   *
+   * @param plant a plant
+   * @param houses how many
+   */
+  static OverSpreads of(Plant plant, int houses) {
+    DrawnHouse drawn = new DrawnHouse(plant.house(), plant.arrangement());
+    int inputs = Math.max(drawn.inputs().size(), 1);
+    ShiftedSobol sobol = new ShiftedSobol(inputs, houses, 1, SEED);
+    List<Outcome> outcomes =
+        IntStream.range(0, houses)
+            .parallel()
+            .mapToObj(i -> outcome(drawn.at(sobol.normal(0, i)), plant.house().aims()))
+            .toList();
+    double met = outcomes.stream().filter(Outcome::met).count();
+    Aim worst = outcomes.get(0).worst();
+    for (Outcome outcome : outcomes) {
+      worst = further(worst, outcome.worst());
+    }
+    return new OverSpreads(houses, met / houses, worst, outcomes);
+  }
+
+  private static Outcome outcome(DrawnHouse.Drawn drawn, Aims aims) {
+    Day day = Day.of(new Plant(drawn.house(), drawn.arrangement()), drawn.outdoor());
+    List<Aim> asked = new ArrayList<>(Aim.ofColdest(day, aims));
+    Aim worst = asked.get(0);
+    double coldest = Double.POSITIVE_INFINITY;
+    for (Aim aim : asked) {
+      worst = further(worst, aim);
+      if (aim.kind() == Aim.Kind.HELD) {
+        coldest = Math.min(coldest, -aim.value());
+      }
+    }
+    return new Outcome(asked.stream().allMatch(Aim::met), coldest, worst);
+  }
+
+  /** The one that is missed by more, hours and kelvins alike. */
+  private static Aim further(Aim a, Aim b) {
+    return scaled(b) > scaled(a) ? b : a;
+  }
+
+  private static double scaled(Aim aim) {
+    return (aim.value() - aim.limit()) / (aim.kind() == Aim.Kind.WARM_UP ? 3600 : 1);
+  }
+}

@@ -1,0 +1,534 @@
+package settle.sim.tuning;
+
+import java.math.BigDecimal;
+import settle.sim.control.Control;
+import settle.sim.control.FlowCurve;
+import settle.sim.control.OptimumStart;
+import settle.sim.control.Thermostat;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+import settle.sim.hydraulics.ConstantPump;
+import settle.sim.valve.FixedOpening;
+import settle.sim.valve.MotorHead;
+import settle.sim.valve.OnOffActuator;
+import settle.sim.valve.Valve;
+import settle.sim.valve.WaxValve;
+
+/**
+ * One thing that can be set on a plant, as a number in SI. Each knows how finely it can be set by
+ * hand and how far a search may take it; both are common practice, no source.
+ */
+public sealed interface Setting {
+
+  /** With what it is tuned. */
+  Group group();
+
+  /** What it is set to. */
+  double of(Plant plant);
+
+  /** The plant with it set otherwise. */
+  Plant with(Plant plant, double value);
+
+  /** Smallest change that can be set by hand. */
+  String finest();
+
+  /** A change that is worth a look: the unit in which a search measures. */
+  double stride();
+
+  /** Lowest value a search may take. */
+  double lowest(Plant plant);
+
+  /** Highest value a search may take. */
+  double highest(Plant plant);
+
+  /**
+   * The nearest value that can be set by hand, within the limits: a multiple of {@link #finest},
+   * written in few decimals, so that a file which holds it says the very same number.
+   */
+  default double settable(Plant plant, double value) {
+    double held = Math.min(Math.max(value, lowest(plant)), highest(plant));
+    BigDecimal step = new BigDecimal(finest());
+    long steps = Math.round(held / step.doubleValue());
+    while (steps * step.doubleValue() > highest(plant) + 1e-9) {
+      steps--;
+    }
+    while (steps * step.doubleValue() < lowest(plant) - 1e-9) {
+      steps++;
+    }
+    return step.multiply(BigDecimal.valueOf(steps)).doubleValue();
+  }
+
+  /** Set-point of a room's heads [°C]; several heads in a room move together. */
+  record Head(String room) implements Setting {
+
+    /** How far from want a head's set-point may be taken [K]. */
+    private static final double REACH = 4;
+
+    @Override
+    public Group group() {
+      return Group.KNOBS;
+    }
+
+    @Override
+    public double of(Plant plant) {
+      return plant.arrangement().branches().stream()
+          .filter(b -> b.room().equals(room) && hasHead(b.valve()))
+          .mapToDouble(b -> setPoint(b.valve()))
+          .findFirst()
+          .orElseThrow();
+    }
+
+    @Override
+    public Plant with(Plant plant, double value) {
+      double by = value - of(plant);
+      return plant.withRoom(room, b -> hasHead(b.valve()) ? b.withValve(b.valve().raised(by)) : b);
+    }
+
+    /** Whether a valve has something to set. */
+    public static boolean hasHead(Valve valve) {
+      return !(valve instanceof FixedOpening);
+    }
+
+    /** What a valve is set to [°C]; not a number where it has nothing to set. */
+    public static double setPoint(Valve valve) {
+      if (valve instanceof WaxValve wax) {
+        return wax.setPoint();
+      }
+      if (valve instanceof OnOffActuator actuator) {
+        return actuator.setPoint();
+      }
+      return valve instanceof MotorHead motor ? motor.setPoint() : Double.NaN;
+    }
+
+    @Override
+    public String finest() {
+      return "0.5";
+    }
+
+    @Override
+    public double stride() {
+      return 1;
+    }
+
+    @Override
+    public double lowest(Plant plant) {
+      return want(plant) - REACH;
+    }
+
+    @Override
+    public double highest(Plant plant) {
+      return want(plant) + REACH;
+    }
+
+    private double want(Plant plant) {
+      House house = plant.house();
+      return house.rooms().get(house.roomIndex(room)).want().maximum();
+    }
+  }
+
+  /** Flow temperature asked of the source, where no weather compensation sets it [°C]. */
+  record FlowTemperature() implements Setting {
+
+    @Override
+    public Group group() {
+      return Group.CURVE;
+    }
+
+    @Override
+    public double of(Plant plant) {
+      return plant.house().source().flowSetPoint();
+    }
+
+    @Override
+    public Plant with(Plant plant, double value) {
+      return plant.with(plant.house().withSource(plant.house().source().setTo(value)));
+    }
+
+    @Override
+    public String finest() {
+      return "1";
+    }
+
+    @Override
+    public double stride() {
+      return 4;
+    }
+
+    @Override
+    public double lowest(Plant plant) {
+      return 25;
+    }
+
+    @Override
+    public double highest(Plant plant) {
+      return Math.min(80, plant.house().source().highestFlow());
+    }
+  }
+
+  /** Slope of the weather compensation [K/K]. */
+  record CurveSlope() implements Setting {
+
+    @Override
+    public Group group() {
+      return Group.CURVE;
+    }
+
+    @Override
+    public double of(Plant plant) {
+      return curve(plant).slope();
+    }
+
+    @Override
+    public Plant with(Plant plant, double value) {
+      FlowCurve c = curve(plant);
+      return withCurve(
+          plant, new FlowCurve(value, c.shift(), c.lowest(), c.highest(), c.roomInfluence()));
+    }
+
+    static FlowCurve curve(Plant plant) {
+      return plant.house().control().flowCurve().orElseThrow();
+    }
+
+    static Plant withCurve(Plant plant, FlowCurve curve) {
+      return plant.with(plant.house().withControl(plant.house().control().withFlowCurve(curve)));
+    }
+
+    @Override
+    public String finest() {
+      return "0.05";
+    }
+
+    @Override
+    public double stride() {
+      return 0.2;
+    }
+
+    @Override
+    public double lowest(Plant plant) {
+      return 0.2;
+    }
+
+    @Override
+    public double highest(Plant plant) {
+      return 3;
+    }
+  }
+
+  /** Parallel shift of the weather compensation [K]. */
+  record CurveShift() implements Setting {
+
+    @Override
+    public Group group() {
+      return Group.CURVE;
+    }
+
+    @Override
+    public double of(Plant plant) {
+      return CurveSlope.curve(plant).shift();
+    }
+
+    @Override
+    public Plant with(Plant plant, double value) {
+      FlowCurve c = CurveSlope.curve(plant);
+      return CurveSlope.withCurve(
+          plant, new FlowCurve(c.slope(), value, c.lowest(), c.highest(), c.roomInfluence()));
+    }
+
+    @Override
+    public String finest() {
+      return "1";
+    }
+
+    @Override
+    public double stride() {
+      return 3;
+    }
+
+    @Override
+    public double lowest(Plant plant) {
+      return -10;
+    }
+
+    @Override
+    public double highest(Plant plant) {
+      return 20;
+    }
+  }
+
+  /**
+   * How long before each period heating begins [s]; a plant that has no such lead begins with it.
+   */
+  record StartLead() implements Setting {
+
+    @Override
+    public Group group() {
+      return Group.PREHEAT;
+    }
+
+    @Override
+    public double of(Plant plant) {
+      return plant.house().control().optimumStart() instanceof OptimumStart.Fixed fixed
+          ? fixed.lead()
+          : 0;
+    }
+
+    @Override
+    public Plant with(Plant plant, double value) {
+      OptimumStart start = value > 0 ? new OptimumStart.Fixed(value) : new OptimumStart.None();
+      Control control = plant.house().control();
+      if (value == 0 && control.optimumStart() instanceof OptimumStart.Fixed) {
+        start = new OptimumStart.Fixed(0);
+      }
+      return plant.with(plant.house().withControl(control.withOptimumStart(start)));
+    }
+
+    @Override
+    public String finest() {
+      return "300";
+    }
+
+    @Override
+    public double stride() {
+      return 1800;
+    }
+
+    @Override
+    public double lowest(Plant plant) {
+      return 0;
+    }
+
+    @Override
+    public double highest(Plant plant) {
+      return 4 * 3600.0;
+    }
+  }
+
+  /** Opening of the lockshield of a branch [turns]. */
+  record LockshieldTurns(int branch, String room) implements Setting {
+
+    @Override
+    public Group group() {
+      return Group.LOCKSHIELDS;
+    }
+
+    @Override
+    public double of(Plant plant) {
+      return plant.arrangement().branches().get(branch).lockshield().turns();
+    }
+
+    @Override
+    public Plant with(Plant plant, double value) {
+      return plant.withBranch(
+          branch,
+          (Branch b) ->
+              b.withLockshield(plant.house().distribution().lockshields().atTurns(value)));
+    }
+
+    @Override
+    public String finest() {
+      return "0.125";
+    }
+
+    @Override
+    public double stride() {
+      return 0.25;
+    }
+
+    @Override
+    public double lowest(Plant plant) {
+      return 0.125;
+    }
+
+    @Override
+    public double highest(Plant plant) {
+      return plant.house().distribution().lockshields().open().turns();
+    }
+  }
+
+  /** Head of a pump of constant pressure [Pa]. */
+  record PumpHead() implements Setting {
+
+    @Override
+    public Group group() {
+      return Group.LOCKSHIELDS;
+    }
+
+    @Override
+    public double of(Plant plant) {
+      return ((ConstantPump) plant.house().distribution().pump()).head();
+    }
+
+    @Override
+    public Plant with(Plant plant, double value) {
+      ConstantPump as = (ConstantPump) plant.house().distribution().pump();
+      return plant.with(
+          plant
+              .house()
+              .withDistribution(
+                  plant.house().distribution().withPump(new ConstantPump(value, as.efficiency()))));
+    }
+
+    @Override
+    public String finest() {
+      return "500";
+    }
+
+    @Override
+    public double stride() {
+      return 2000;
+    }
+
+    @Override
+    public double lowest(Plant plant) {
+      return 1000;
+    }
+
+    @Override
+    public double highest(Plant plant) {
+      return Math.max(of(plant), 1000);
+    }
+  }
+
+  /** Switching differential of an on/off room thermostat [K]. */
+  record ThermostatDifferential() implements Setting {
+
+    @Override
+    public Group group() {
+      return Group.THERMOSTAT;
+    }
+
+    @Override
+    public double of(Plant plant) {
+      return onOff(plant).differential();
+    }
+
+    static Thermostat.OnOff onOff(Plant plant) {
+      return (Thermostat.OnOff) plant.house().control().thermostat();
+    }
+
+    @Override
+    public Plant with(Plant plant, double value) {
+      Thermostat other = new Thermostat.OnOff(value, onOff(plant).timeConstant());
+      return plant.with(plant.house().withControl(plant.house().control().withThermostat(other)));
+    }
+
+    @Override
+    public String finest() {
+      return "0.1";
+    }
+
+    @Override
+    public double stride() {
+      return 0.3;
+    }
+
+    @Override
+    public double lowest(Plant plant) {
+      return 0.1;
+    }
+
+    @Override
+    public double highest(Plant plant) {
+      return 2;
+    }
+  }
+
+  /** Gain K_p of the motor heads of one kind [1/K]. */
+  record MotorGain(String valve) implements Setting {
+
+    @Override
+    public Group group() {
+      return Group.GAINS;
+    }
+
+    @Override
+    public double of(Plant plant) {
+      return head(plant, valve).gain();
+    }
+
+    @Override
+    public Plant with(Plant plant, double value) {
+      double integralTime = head(plant, valve).integralTime();
+      return tuned(plant, valve, value, integralTime);
+    }
+
+    static MotorHead head(Plant plant, String valve) {
+      return plant.arrangement().branches().stream()
+          .map(Branch::valve)
+          .filter(v -> v instanceof MotorHead && v.name().equals(valve))
+          .map(v -> (MotorHead) v)
+          .findFirst()
+          .orElseThrow();
+    }
+
+    static Plant tuned(Plant plant, String valve, double gain, double integralTime) {
+      Plant other = plant;
+      for (int b = 0; b < plant.arrangement().branches().size(); b++) {
+        if (plant.arrangement().branches().get(b).valve() instanceof MotorHead motor
+            && motor.name().equals(valve)) {
+          other = other.withBranch(b, branch -> branch.withValve(motor.tuned(gain, integralTime)));
+        }
+      }
+      return other;
+    }
+
+    @Override
+    public String finest() {
+      return "0.05";
+    }
+
+    @Override
+    public double stride() {
+      return 0.2;
+    }
+
+    @Override
+    public double lowest(Plant plant) {
+      return 0.05;
+    }
+
+    @Override
+    public double highest(Plant plant) {
+      return 5;
+    }
+  }
+
+  /** Integral time T_i of the motor heads of one kind [s]. */
+  record MotorIntegralTime(String valve) implements Setting {
+
+    @Override
+    public Group group() {
+      return Group.GAINS;
+    }
+
+    @Override
+    public double of(Plant plant) {
+      return MotorGain.head(plant, valve).integralTime();
+    }
+
+    @Override
+    public Plant with(Plant plant, double value) {
+      return MotorGain.tuned(plant, valve, MotorGain.head(plant, valve).gain(), value);
+    }
+
+    @Override
+    public String finest() {
+      return "300";
+    }
+
+    @Override
+    public double stride() {
+      return 1200;
+    }
+
+    @Override
+    public double lowest(Plant plant) {
+      return 600;
+    }
+
+    @Override
+    public double highest(Plant plant) {
+      return 6 * 3600.0;
+    }
+  }
+}

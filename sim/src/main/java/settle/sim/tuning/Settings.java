@@ -1,0 +1,93 @@
+package settle.sim.tuning;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import settle.sim.control.OptimumStart;
+import settle.sim.control.Thermostat;
+import settle.sim.house.Branch;
+import settle.sim.hydraulics.ConstantPump;
+import settle.sim.hydraulics.CurvePump;
+import settle.sim.hydraulics.Pump;
+import settle.sim.valve.MotorHead;
+
+/** What there is to set on a plant. */
+public final class Settings {
+
+  private Settings() {}
+
+  /**
+   * Everything that the plant has of the groups asked for, in a fixed order.
+   *
+   * @param plant the plant as found
+   * @param groups what is to be tuned
+   */
+  public static List<Setting> of(Plant plant, Set<Group> groups) {
+    List<Setting> all = new ArrayList<>();
+    lockshields(plant, all);
+    curve(plant, all);
+    knobs(plant, all);
+    if (plant.hasProgramme() && !(start(plant) instanceof OptimumStart.Learned)) {
+      all.add(new Setting.StartLead());
+    }
+    if (plant.house().control().thermostat() instanceof Thermostat.OnOff) {
+      all.add(new Setting.ThermostatDifferential());
+    }
+    gains(plant, all);
+    all.removeIf(setting -> !groups.contains(setting.group()));
+    return all;
+  }
+
+  private static OptimumStart start(Plant plant) {
+    return plant.house().control().optimumStart();
+  }
+
+  /** Where a balance sets them before each run they are not for a search. */
+  private static void lockshields(Plant plant, List<Setting> all) {
+    Pump pump = plant.house().distribution().pump();
+    boolean settable = pump instanceof ConstantPump || pump instanceof CurvePump;
+    List<Branch> branches = plant.arrangement().branches();
+    if (plant.arrangement().balanced() || branches.size() < 2 || !settable) {
+      return;
+    }
+    if (pump instanceof ConstantPump) {
+      all.add(new Setting.PumpHead());
+    }
+    for (int b = 0; b < branches.size(); b++) {
+      all.add(new Setting.LockshieldTurns(b, branches.get(b).room()));
+    }
+  }
+
+  private static void curve(Plant plant, List<Setting> all) {
+    if (plant.house().control().flowCurve().isPresent()) {
+      all.add(new Setting.CurveSlope());
+      all.add(new Setting.CurveShift());
+    } else {
+      all.add(new Setting.FlowTemperature());
+    }
+  }
+
+  private static void knobs(Plant plant, List<Setting> all) {
+    Set<String> rooms = new LinkedHashSet<>();
+    for (Branch branch : plant.arrangement().branches()) {
+      if (Setting.Head.hasHead(branch.valve())) {
+        rooms.add(branch.room());
+      }
+    }
+    rooms.forEach(room -> all.add(new Setting.Head(room)));
+  }
+
+  private static void gains(Plant plant, List<Setting> all) {
+    Set<String> kinds = new LinkedHashSet<>();
+    for (Branch branch : plant.arrangement().branches()) {
+      if (branch.valve() instanceof MotorHead motor && Double.isFinite(motor.integralTime())) {
+        kinds.add(motor.name());
+      }
+    }
+    for (String kind : kinds) {
+      all.add(new Setting.MotorGain(kind));
+      all.add(new Setting.MotorIntegralTime(kind));
+    }
+  }
+}

@@ -1,0 +1,289 @@
+package settle.sim.tuning;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import settle.sim.control.FlowCurve;
+import settle.sim.control.Thermostat;
+import settle.sim.control.Timetable;
+import settle.sim.engine.HouseModel;
+import settle.sim.engine.SettledHouse;
+import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+import settle.sim.hydraulics.Balance;
+import settle.sim.hydraulics.ConstantPump;
+import settle.sim.room.Room;
+import settle.sim.study.Holding;
+import settle.sim.study.LeastCurve;
+import settle.sim.valve.FixedOpening;
+import settle.sim.valve.MotorHead;
+import settle.sim.valve.WaxValve;
+
+/**
+ * Where a search begins: worked out, not found, and each value with its reason. One after the other
+ * as an installer would: water first, then flow temperature, heads, clock, controllers.
+ */
+final class StartValues {
+
+  /** How far heads are opened while the least flow temperature is looked for [K]. */
+  private static final double OPEN = 6;
+
+  private static final int SWEEPS = 6;
+
+  /** Wants at which heat is always and never called for, above frost protection [°C]. */
+  private static final double ALWAYS = 60;
+
+  private static final double NEVER = 7;
+
+  /** A head that cannot bring its room closer than this has nothing to do with it [K]. */
+  private static final double CLOSE = 0.3;
+
+  private final List<Setting> settings;
+  private final double usualOutdoor;
+  private final Map<Setting, Reason> reasons = new LinkedHashMap<>();
+  private Plant plant;
+
+  /**
+   * Works them out.
+   *
+   * @param found the plant as found
+   * @param settings what is tuned
+   * @param usualOutdoor temperature of a usual day [°C]
+   */
+  StartValues(Plant found, List<Setting> settings, double usualOutdoor) {
+    this.settings = settings;
+    this.usualOutdoor = usualOutdoor;
+    plant = found;
+    settings.forEach(setting -> reasons.put(setting, new Reason.AsFound()));
+    if (asked(Group.LOCKSHIELDS)) {
+      balance();
+    }
+    if (asked(Group.CURVE)) {
+      curve();
+    }
+    if (asked(Group.KNOBS)) {
+      knobs();
+    }
+    for (Setting setting : settings) {
+      if (setting instanceof Setting.StartLead) {
+        lead(setting);
+      } else if (setting instanceof Setting.ThermostatDifferential) {
+        differential(setting);
+      } else if (setting instanceof Setting.MotorGain gain) {
+        gains(gain.valve());
+      }
+    }
+  }
+
+  /** The plant with them. */
+  Plant plant() {
+    return plant;
+  }
+
+  /** Why each is where it is. */
+  Map<Setting, Reason> reasons() {
+    return reasons;
+  }
+
+  private boolean asked(Group group) {
+    return settings.stream().anyMatch(setting -> setting.group() == group);
+  }
+
+  private void set(Setting setting, double value, Reason reason) {
+    plant = setting.with(plant, setting.settable(plant, value));
+    reasons.put(setting, reason);
+  }
+
+  private void balance() {
+    Arrangement as = plant.arrangement();
+    HouseModel model =
+        HouseModel.asRun(plant.house(), new Arrangement(as.name(), as.branches(), true));
+    Balance balance = model.balance();
+    String index = balance.branches().get(balance.indexBranch()).name();
+    double all = balance.branches().stream().mapToDouble(b -> b.designFlow()).sum();
+    for (Setting setting : settings) {
+      if (setting instanceof Setting.PumpHead) {
+        double head = ((ConstantPump) model.house().distribution().pump()).head();
+        set(setting, head, new Reason.Balanced(all, index));
+      } else if (setting instanceof Setting.LockshieldTurns turns) {
+        Branch branch = model.arrangement().branches().get(turns.branch());
+        double flow = balance.branches().get(turns.branch()).designFlow();
+        set(setting, branch.lockshield().turns(), new Reason.Balanced(flow, index));
+      }
+    }
+  }
+
+  private void curve() {
+    List<Branch> open = new ArrayList<>();
+    for (Branch branch : plant.arrangement().branches()) {
+      double want = want(plant.house(), branch.room());
+      double by = want + OPEN - Setting.Head.setPoint(branch.valve());
+      open.add(
+          Setting.Head.hasHead(branch.valve())
+              ? branch.withValve(branch.valve().raised(by))
+              : branch);
+    }
+    House house = plant.house();
+    Holding holding = new Holding(house, plant.arrangement().withBranches(open));
+    if (house.control().flowCurve().isPresent()) {
+      Optional<LeastCurve> least = LeastCurve.of(holding, house.designOutdoor());
+      if (least.isPresent()) {
+        FlowCurve curve = least.get().curve();
+        Reason reason = new Reason.LeastLine(curve);
+        set(new Setting.CurveSlope(), curve.slope(), reason);
+        set(new Setting.CurveShift(), Math.ceil(curve.shift()), reason);
+      }
+    } else {
+      OptionalDouble least = holding.leastFlow(house.designOutdoor());
+      if (least.isPresent()) {
+        Reason reason = new Reason.LeastFlow(least.getAsDouble());
+        set(new Setting.FlowTemperature(), Math.ceil(least.getAsDouble()), reason);
+      }
+    }
+  }
+
+  private static double want(House house, String room) {
+    return house.rooms().get(house.roomIndex(room)).want().maximum();
+  }
+
+  /** Moves every head by what its room is off, until none is. */
+  private void knobs() {
+    List<Setting.Head> heads = new ArrayList<>();
+    double[] asFound = settled();
+    for (Setting setting : settings) {
+      if (setting instanceof Setting.Head head) {
+        heads.add(head);
+        double want = want(plant.house(), head.room());
+        double settled = asFound[plant.house().roomIndex(head.room())];
+        reasons.put(head, new Reason.AtRest(settled, want, usualOutdoor));
+        plant = head.with(plant, usual(head.room(), want));
+      }
+    }
+    for (int sweep = 0; sweep < SWEEPS; sweep++) {
+      double[] settled = settled();
+      for (Setting.Head head : heads) {
+        double off =
+            want(plant.house(), head.room()) - settled[plant.house().roomIndex(head.room())];
+        double value = head.of(plant) + off;
+        plant =
+            head.with(plant, Math.min(Math.max(value, head.lowest(plant)), head.highest(plant)));
+      }
+    }
+    double[] settled = settled();
+    for (Setting.Head head : heads) {
+      double want = want(plant.house(), head.room());
+      double off = want - settled[plant.house().roomIndex(head.room())];
+      double value = Math.abs(off) <= CLOSE ? head.of(plant) : usual(head.room(), want);
+      plant = head.with(plant, head.settable(plant, value));
+    }
+  }
+
+  /** What a head is usually set to: want, or for a thermostatic valve half its band below. */
+  private double usual(String room, double want) {
+    return plant.arrangement().branches().stream()
+        .filter(b -> b.room().equals(room) && Setting.Head.hasHead(b.valve()))
+        .findFirst()
+        .map(b -> b.valve() instanceof WaxValve wax ? want - wax.proportionalBand() / 2 : want)
+        .orElse(want);
+  }
+
+  /** Where each room settles on a usual day [°C]. */
+  private double[] settled() {
+    HouseModel model = HouseModel.asRun(plant.house(), plant.arrangement());
+    List<Room> rooms = plant.house().rooms();
+    double[] convective = rooms.stream().mapToDouble(r -> r.convectiveGain().mean()).toArray();
+    double[] radiant = rooms.stream().mapToDouble(r -> r.radiantGain().mean()).toArray();
+    SettledHouse settled =
+        new SettledHouse(model, usualOutdoor, convective, radiant).asControlled();
+    double[] operative = new double[rooms.size()];
+    for (int r = 0; r < operative.length; r++) {
+      operative[r] = settled.operative(r);
+    }
+    return operative;
+  }
+
+  private void lead(Setting setting) {
+    String reference = plant.house().control().referenceRoom();
+    Map<String, Double> lateness = Day.searched(setting.with(plant, 0), usualOutdoor).lateness();
+    String room = lateness.containsKey(reference) ? reference : lateness.keySet().iterator().next();
+    set(setting, lateness.get(room), new Reason.WarmUp(room, lateness.get(room)));
+  }
+
+  /** The smallest differential that keeps the starts to be expected within reason. */
+  private void differential(Setting setting) {
+    House house = plant.house();
+    String room = house.control().referenceRoom();
+    if (!plant.heats(room)) {
+      return;
+    }
+    double want = want(house, room);
+    double sensor = ((Thermostat.OnOff) house.control().thermostat()).timeConstant();
+    FirstOrderDeadTime identified =
+        StepTest.of(calledFor(false), calledFor(true), 1, room, usualOutdoor, want).behind(sensor);
+    double off = usualOutdoor;
+    double on = off + identified.gain();
+    double step = Double.parseDouble(setting.finest());
+    double value = setting.lowest(plant);
+    RelayCycle cycle = cycle(on, off, identified, want, value);
+    while (value < setting.highest(plant)
+        && on - want > value
+        && cycle.startsPerHour() > Aim.MOST_STARTS) {
+      value += step;
+      cycle = cycle(on, off, identified, want, value);
+    }
+    if (on - want > value) {
+      set(setting, value, new Reason.LimitCycle(identified, cycle));
+    }
+  }
+
+  private static RelayCycle cycle(
+      double on, double off, FirstOrderDeadTime identified, double set, double differential) {
+    return RelayCycle.of(on, off, identified, set, differential);
+  }
+
+  /** The plant with heat called for all the time, or never, heads open. */
+  private Plant calledFor(boolean always) {
+    double want = always ? ALWAYS : NEVER;
+    List<Room> rooms =
+        plant.house().rooms().stream()
+            .map(room -> room.withWant(Timetable.constant(want)))
+            .toList();
+    List<Branch> open =
+        plant.arrangement().branches().stream()
+            .map(b -> b.withValve(b.valve().raised(ALWAYS)))
+            .toList();
+    return new Plant(plant.house().withRooms(rooms), plant.arrangement().withBranches(open));
+  }
+
+  private void gains(String kind) {
+    for (int b = 0; b < plant.arrangement().branches().size(); b++) {
+      Branch branch = plant.arrangement().branches().get(b);
+      if (branch.valve() instanceof MotorHead motor && motor.name().equals(kind)) {
+        double want = want(plant.house(), branch.room());
+        FirstOrderDeadTime identified =
+            StepTest.of(
+                lifted(b, motor, 0.4),
+                lifted(b, motor, 0.6),
+                0.2,
+                branch.room(),
+                usualOutdoor,
+                want);
+        double closedLoop = Math.max(identified.deadTime(), motor.travelTime());
+        Simc rule = Simc.pi(identified, closedLoop);
+        Reason reason = new Reason.Rule(identified, rule);
+        set(new Setting.MotorGain(kind), rule.gain(), reason);
+        set(new Setting.MotorIntegralTime(kind), rule.integralTime(), reason);
+        return;
+      }
+    }
+  }
+
+  private Plant lifted(int branch, MotorHead motor, double lift) {
+    FixedOpening still = new FixedOpening(motor.name(), lift * motor.kvMaximum());
+    return plant.withBranch(branch, b -> b.withValve(still));
+  }
+}

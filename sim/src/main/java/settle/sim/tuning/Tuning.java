@@ -1,0 +1,192 @@
+package settle.sim.tuning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
+import settle.sim.study.ClimateBins;
+import settle.sim.study.EuropeanSeason;
+import settle.sim.study.Season;
+
+/**
+ * The settings found for a plant, why, and what they do.
+ *
+ * @param found the plant as found
+ * @param tuned the plant with the settings found
+ * @param changes every setting that was looked at
+ * @param before what the plant does as found
+ * @param after what it does tuned
+ * @param flatness how far each searched setting may be off
+ * @param trials how many choices of settings were tried
+ */
+public record Tuning(
+    Plant found,
+    Plant tuned,
+    List<Change> changes,
+    Performance before,
+    Performance after,
+    List<Flatness> flatness,
+    int trials) {
+
+  public Tuning {
+    changes = List.copyOf(changes);
+    flatness = List.copyOf(flatness);
+  }
+
+  /** What is being done. */
+  public enum Stage {
+    START,
+    SEARCH,
+    FLATNESS,
+    SPREADS
+  }
+
+  /**
+   * One setting.
+   *
+   * @param setting which
+   * @param before as found
+   * @param start where the search began
+   * @param after as tuned
+   * @param reason why it began there
+   */
+  public record Change(Setting setting, double before, double start, double after, Reason reason) {
+
+    /** Whether there is anything to do. */
+    public boolean moved() {
+      return before != after;
+    }
+  }
+
+  /**
+   * What a plant does.
+   *
+   * @param usual a usual day
+   * @param coldest the coldest day
+   * @param season a season at rest
+   * @param aims what is asked, with what comes of it
+   * @param spreads how it fares in the houses it may be
+   * @param objective what the search made small, by its parts
+   */
+  public record Performance(
+      Day usual,
+      Day coldest,
+      Season.Year season,
+      List<Aim> aims,
+      OverSpreads spreads,
+      Worth objective) {
+
+    public Performance {
+      aims = List.copyOf(aims);
+    }
+
+    /** Whether every aim is met in the house as stated. */
+    public boolean meetsAims() {
+      return aims.stream().allMatch(Aim::met);
+    }
+
+    /** The aims that are missed. */
+    public List<Aim> missed() {
+      return aims.stream().filter(aim -> !aim.met()).toList();
+    }
+  }
+
+  /**
+   * The parts of the objective.
+   *
+   * @param energy input over what it is as found [-]
+   * @param discomfort weight of the distance from want [-]
+   * @param misses weight of the aims missed by the house as stated and the one hard to heat [-]
+   */
+  public record Worth(double energy, double discomfort, double misses) {
+
+    /** Their sum. */
+    public double total() {
+      return energy + discomfort + misses;
+    }
+  }
+
+  /**
+   * Tunes a plant.
+   *
+   * @param found the plant as found
+   * @param groups what may be changed
+   * @param houses how many houses the settings are tried in; a power of two is balanced
+   * @param progress told what is being done
+   * @throws ArithmeticException if a model could not be solved
+   */
+  public static Tuning of(Plant found, Set<Group> groups, int houses, Consumer<Stage> progress) {
+    double usualOutdoor = usualOutdoor(found.house().designOutdoor());
+    List<Setting> settings = Settings.of(found, groups);
+    progress.accept(Stage.START);
+    StartValues start = new StartValues(found, settings, usualOutdoor);
+    Trial trial = new Trial(found, start.plant(), usualOutdoor);
+    progress.accept(Stage.SEARCH);
+    // Lockshields and pump stay as a balance sets them: that is what makes every flow its own.
+    List<Setting> searched = settings.stream().filter(s -> s.group() != Group.LOCKSHIELDS).toList();
+    ToDoubleFunction<Plant> objective = plant -> trial.score(plant).total();
+    Search search = new Search(found, start.plant(), searched, objective);
+    Plant tuned = search.best();
+    progress.accept(Stage.FLATNESS);
+    List<Flatness> flatness =
+        searched.parallelStream()
+            .map(setting -> Flatness.of(tuned, setting, objective, search.least()))
+            .toList();
+    progress.accept(Stage.SPREADS);
+    return new Tuning(
+        found,
+        tuned,
+        changes(found, start, tuned, settings),
+        performance(found, trial, houses),
+        performance(tuned, trial, houses),
+        flatness,
+        search.trials());
+  }
+
+  private static List<Change> changes(
+      Plant found, StartValues start, Plant tuned, List<Setting> settings) {
+    Map<Setting, Reason> reasons = start.reasons();
+    List<Change> changes = new ArrayList<>();
+    for (Setting setting : settings) {
+      changes.add(
+          new Change(
+              setting,
+              setting.of(found),
+              setting.of(start.plant()),
+              setting.of(tuned),
+              reasons.get(setting)));
+    }
+    return changes;
+  }
+
+  private static Performance performance(Plant plant, Trial trial, int houses) {
+    Day usual = trial.usual(plant);
+    Day coldest = trial.coldest(plant);
+    Trial.Score score = trial.score(plant);
+    return new Performance(
+        usual,
+        coldest,
+        Season.of(plant.house(), plant.arrangement()).asControlled(),
+        trial.aims(usual, coldest),
+        OverSpreads.of(plant, houses),
+        new Worth(score.energy(), score.discomfort(), score.misses()));
+  }
+
+  /**
+   * Temperature at which the heating season's heat is made on average [°C]: each bin weighs by its
+   * hours and by how far it is below the temperature from which no heat is needed.
+   */
+  static double usualOutdoor(double designOutdoor) {
+    ClimateBins bins = EuropeanSeason.AVERAGE.fittedTo(designOutdoor);
+    double sum = 0;
+    double weight = 0;
+    for (int i = 0; i < bins.outdoor().length; i++) {
+      double w = bins.hours()[i] * (EuropeanSeason.NO_LOAD - bins.outdoor()[i]);
+      sum += w * bins.outdoor()[i];
+      weight += w;
+    }
+    return sum / weight;
+  }
+}
