@@ -80,6 +80,8 @@ public final class HouseRun {
   private final StepLadder ladder;
   private double time;
   private double nextEvent;
+  private HouseModel later;
+  private double laterFrom = Double.POSITIVE_INFINITY;
   private double pumpUntil;
   private boolean called;
   private boolean pumping;
@@ -167,6 +169,19 @@ public final class HouseRun {
   }
 
   /**
+   * Lets the run go on, from an instant on, with pump and doors as another model of the same house
+   * has them; rooms, water and heads go on from where they are.
+   *
+   * @param other the same house but for its pump and the conductance of its air exchanges
+   * @param from when [s]
+   */
+  public void goOnAs(HouseModel other, double from) {
+    later = other;
+    laterFrom = from;
+    atEvent();
+  }
+
+  /**
    * Runs from start to end.
    *
    * @throws ArithmeticException if a temperature stops being a number; the message names room and
@@ -197,7 +212,13 @@ public final class HouseRun {
    * changes; rooms take a jump of gains or weather exactly.
    */
   private void atEvent() {
-    nextEvent = house.weather().nextBreak(time);
+    if (time >= laterFrom - 1e-6) {
+      roomStepper.linkAs(later.fabric());
+      circuit.runThrough(later.networkFlow());
+      laterFrom = Double.POSITIVE_INFINITY;
+      ladder.reset();
+    }
+    nextEvent = Math.min(house.weather().nextBreak(time), laterFrom);
     for (int r = 0; r < rooms; r++) {
       Room room = house.rooms().get(r);
       want[r] = room.want().valueAt(time);

@@ -461,6 +461,49 @@ public final class SettledHouse {
     return sensing == RoomSensing.AIR ? air : (air + star) / 2;
   }
 
+  /**
+   * Operative temperature of a branch's room were its emitter to give such a heat, everything else
+   * being as it has settled [°C]: the room's load line.
+   *
+   * @param branch which
+   * @param watts heat of its emitter [W]
+   */
+  public double operativeWith(int branch, double watts) {
+    double settled = heat[branch];
+    heat[branch] = watts;
+    double there = operative(model.branchRoom[branch]);
+    heat[branch] = settled;
+    return there;
+  }
+
+  /**
+   * What a branch's emitter would give in a room as warm as {@link #operativeWith} such a heat, its
+   * valve answering to that warmth, the pressure over the branch and everything else being as it
+   * has settled [W]. Room and valve agree where this is the heat itself: there they have settled.
+   *
+   * @param branch which
+   * @param watts heat that makes the room so warm [W]
+   */
+  public double heatOffered(int branch, double watts) {
+    double settled = heat[branch];
+    heat[branch] = watts;
+    double offered = emission(branch, arriving[branchNode[branch]]);
+    heat[branch] = settled;
+    emission(branch, arriving[branchNode[branch]]);
+    return offered;
+  }
+
+  /** Flow through a branch [kg/s]. */
+  public double massFlow(int branch) {
+    return massFlow[branch];
+  }
+
+  /** How far a branch's valve is open, K_v/K_vs [-]; 0 for one that cannot open. */
+  public double opening(int branch) {
+    double most = model.arrangement.branches().get(branch).valve().kvMaximum();
+    return most > 0 ? kv[branch] / most : 0;
+  }
+
   /** Air temperature of a room [°C]. */
   public double air(int room) {
     return rooms.air(room, heat);

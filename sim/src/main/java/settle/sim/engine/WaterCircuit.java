@@ -32,7 +32,7 @@ final class WaterCircuit {
   private final double[] mainSurroundings;
 
   // State
-  private final NetworkFlow network;
+  private NetworkFlow network;
   private final EmitterStepper[] emitters;
 
   /** Null where a pipe's delay is neglected. */
@@ -106,6 +106,11 @@ final class WaterCircuit {
   /** The flow or the return of a pair. */
   private static PipeWater half(Pipe pipe, double start) {
     return pipe.delays() ? new PipeWater(pipe, pipe.length() / 2, start) : null;
+  }
+
+  /** Lets the water run through another network: the same pipes, its pump set otherwise. */
+  void runThrough(NetworkFlow other) {
+    network = other;
   }
 
   /** Finds all flows for the valves' openings [m³/h at 1 bar]. */

@@ -118,6 +118,13 @@ public record House(
     return copy.house();
   }
 
+  /** The same house with other doors open. */
+  public House withAirExchanges(List<AirExchange> others) {
+    Copy copy = new Copy(this);
+    copy.airExchanges = others;
+    return copy.house();
+  }
+
   /** The same house with one or several arrangements of other emitters. */
   public House withArrangements(List<Arrangement> others) {
     Copy copy = new Copy(this);
@@ -160,7 +167,7 @@ public record House(
     private Weather weather;
     private List<Room> rooms;
     private final List<Partition> partitions;
-    private final List<AirExchange> airExchanges;
+    private List<AirExchange> airExchanges;
     private List<Arrangement> arrangements;
     private final WaterProperties water;
     private Distribution distribution;

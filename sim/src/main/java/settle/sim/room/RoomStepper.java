@@ -23,6 +23,7 @@ public final class RoomStepper {
   private final HouseFabric fabric;
   private final int rooms;
   private final int links;
+  private double[] conductance;
 
   // State: modes and inputs in force, per room
   private final double[][] z;
@@ -48,7 +49,8 @@ public final class RoomStepper {
   public RoomStepper(HouseFabric fabric, double startTemperature) {
     this.fabric = fabric;
     rooms = fabric.rooms.length;
-    links = fabric.conductance.length;
+    conductance = fabric.conductance;
+    links = conductance.length;
     z = new double[rooms][];
     input = new double[rooms][];
     modeIntegral = new double[rooms][];
@@ -75,6 +77,27 @@ public final class RoomStepper {
       slowChanged[r] = true;
       mean[r] = new double[room.outputs];
     }
+  }
+
+  /**
+   * Lets the links between rooms conduct as they do in another fabric of the same house, in which
+   * doors stand otherwise; temperatures stay as they are.
+   *
+   * @param other the same rooms with as many links
+   */
+  public void linkAs(HouseFabric other) {
+    if (other.conductance.length != links || other.rooms.length != rooms) {
+      throw new IllegalArgumentException(
+          "need "
+              + rooms
+              + " rooms and "
+              + links
+              + " links, not "
+              + other.rooms.length
+              + " and "
+              + other.conductance.length);
+    }
+    conductance = other.conductance;
   }
 
   /** Sets the outdoor temperature, mean over the coming step [°C]. */
@@ -178,7 +201,7 @@ public final class RoomStepper {
         int b = fabric.secondRoom[l];
         int slotA = fabric.firstSlot[l];
         int slotB = fabric.secondSlot[l];
-        double g = fabric.conductance[l];
+        double g = conductance[l];
         double q = input[a][slotA];
         double own =
             step.meanDirect[b][fabric.secondRow[l]][slotB]

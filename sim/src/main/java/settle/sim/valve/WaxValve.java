@@ -55,6 +55,24 @@ public record WaxValve(
     return setPoint + proportionalBand;
   }
 
+  /** The same valve where it is so much warmer than in the room [K]. */
+  public WaxValve withBias(double other) {
+    return new WaxValve(
+        name,
+        setPoint,
+        proportionalBand,
+        play,
+        timeConstant,
+        secondTimeConstant,
+        deadTime,
+        waterInfluence,
+        other,
+        pressureInfluence,
+        kvNominal,
+        kvMaximum,
+        sensing);
+  }
+
   @Override
   public WaxValve raised(double by) {
     return new WaxValve(

@@ -1,0 +1,107 @@
+package settle.sim.bench;
+
+/**
+ * What a room and its valve did when something changed, as a run of the whole house has it.
+ *
+ * @param disturbance what changed
+ * @param detail name of the room a door was opened to; empty otherwise
+ * @param time since the change, before it negative [s]
+ * @param operative operative temperature of the room [°C]
+ * @param opening of the valve in the step before, K_v/K_vs [-]
+ * @param want of the room at the end [°C]
+ * @param atRest temperature at which the house, solved at rest, settles after the change [°C]
+ */
+public record Course(
+    Disturbance disturbance,
+    String detail,
+    double[] time,
+    double[] operative,
+    double[] opening,
+    double want,
+    double atRest) {
+
+  /** How close to where it ends up a room counts as settled [K]. */
+  public static final double SETTLED_WITHIN = 0.1;
+
+  private static final double DAY = 86_400;
+
+  /** Mean temperature over the day before the change [°C]. */
+  public double before() {
+    return mean(-DAY, 0);
+  }
+
+  /** Mean temperature over the last day [°C]. */
+  public double after() {
+    return mean(end() - DAY, end());
+  }
+
+  /** Where it settles against want [K]. */
+  public double offset() {
+    return after() - want;
+  }
+
+  /** Peak to peak over the last day [K]. */
+  public double swing() {
+    return most(end() - DAY) - least(end() - DAY);
+  }
+
+  /** How far it went, after the change, above both where it had been and where it ended [K]. */
+  public double above() {
+    return Math.max(most(0) - Math.max(before(), after()), 0);
+  }
+
+  /** How far it went below both [K]. */
+  public double below() {
+    return Math.max(Math.min(before(), after()) - least(0), 0);
+  }
+
+  /**
+   * Time after the change from which on it stays close to where it ends up [s]; infinite if it
+   * still swings wider than that.
+   */
+  public double settlingTime() {
+    if (swing() > 2 * SETTLED_WITHIN) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double there = after();
+    int i = time.length - 1;
+    while (i > 0 && time[i] > 0 && Math.abs(operative[i] - there) <= SETTLED_WITHIN) {
+      i--;
+    }
+    return Math.max(time[i], 0);
+  }
+
+  private double end() {
+    return time[time.length - 1];
+  }
+
+  /** Trapezoids between the steps' ends. */
+  private double mean(double from, double to) {
+    double sum = 0;
+    double span = 0;
+    for (int i = 1; i < time.length; i++) {
+      if (time[i - 1] >= from - 1e-6 && time[i] <= to + 1e-6) {
+        double length = time[i] - time[i - 1];
+        sum += (operative[i - 1] + operative[i]) / 2 * length;
+        span += length;
+      }
+    }
+    return sum / span;
+  }
+
+  private double most(double from) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < time.length; i++) {
+      most = time[i] >= from ? Math.max(most, operative[i]) : most;
+    }
+    return most;
+  }
+
+  private double least(double from) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < time.length; i++) {
+      least = time[i] >= from ? Math.min(least, operative[i]) : least;
+    }
+    return least;
+  }
+}
