@@ -42,6 +42,9 @@ public record RigFindings(
   /** How far to either side of its set-point a valve that only opens and shuts is taken [K]. */
   private static final double ASTRIDE = 1;
 
+  /** From how far above a jump is approached, so that the play lies as it does in cooling [K]. */
+  private static final double APPROACH = 3;
+
   /** Spacing of the readings after a jump [s]. */
   private static final double READING = 5;
 
@@ -70,8 +73,8 @@ public record RigFindings(
     double pressureShift = loop.above(loop(valve, HIGH_PRESSURE, TestRig.WATER, density));
     double from = loop.throttles() ? loop.temperaturePoint() - 1 : middle(valve) + ASTRIDE;
     double to = loop.throttles() ? from - 1 : middle(valve) - ASTRIDE;
-    TestRig rig = TestRig.usual(valve, from + FAR, density);
-    rig.rest(from);
+    TestRig rig = TestRig.usual(valve, from + APPROACH, density);
+    rig.sweep(from + APPROACH, from);
     StepResponse onward = rig.respond(to, READING, RECORDED);
     Optional<StepResponse> turnedBack =
         loop.throttles() ? Optional.of(rig.respond(from, READING, RECORDED)) : Optional.empty();

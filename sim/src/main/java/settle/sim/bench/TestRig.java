@@ -69,13 +69,18 @@ public final class TestRig {
     valve.see(0, length, air, air);
   }
 
-  /** Holds the head in air of one temperature until it has followed [°C]. */
+  /**
+   * Holds the head in air of one temperature until it has followed.
+   *
+   * @param air [°C], little changed from what it was: a large change would count as a long slope,
+   *     beyond which a head with two lags overshoots
+   */
   public void rest(double air) {
-    // The jump by itself: over a long step it would count as a long slope, and a thermostat must
-    // feel
-    // it before its actuator moves.
+    // A thermostat must feel a change before its actuator moves; a head with a dead time must
+    // remember at the end what it felt last, not half a rest ago.
     hold(INSTANT, air);
     hold(REST, air);
+    hold(INSTANT, air);
   }
 
   /** Flow now [kg/s]. */
@@ -118,6 +123,7 @@ public final class TestRig {
     double[] time = new double[steps + 1];
     double[] flow = new double[steps + 1];
     flow[0] = flow();
+    hold(INSTANT, air);
     for (int i = 1; i <= steps; i++) {
       hold(step, air);
       time[i] = i * step;

@@ -38,6 +38,7 @@ class ValidationTest {
           new SteppedRoomRows(),
           new SteppedEmitterRows(),
           new ValveRows(),
+          new BenchRows(),
           new ControlRows(),
           new ReheatRows(),
           new BoilerRows(),
