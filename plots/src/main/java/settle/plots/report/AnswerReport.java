@@ -15,6 +15,7 @@ import settle.plots.chart.Chart;
 import settle.plots.words.Answer;
 import settle.plots.words.Cautions;
 import settle.plots.words.OddsWords;
+import settle.plots.words.HouseholderAnswer;
 import settle.plots.words.Quantities;
 import settle.sim.study.Holding;
 import settle.sim.study.Verdict;
@@ -60,7 +61,8 @@ public final class AnswerReport {
         "Is it warm enough at "
             + Quantities.setting(content.house().designOutdoor())
             + " outside?");
-    page.put("answers", answers.stream().map(a -> named(a, a.plain())).toList());
+    page.put(
+        "answers", answers.stream().map(a -> named(a, new HouseholderAnswer(a).plain())).toList());
     page.put("picture", charts.subList(0, 1));
     page.put("names", answers.stream().map(Answer::name).toList());
     page.put("figures", figures());
@@ -83,14 +85,14 @@ public final class AnswerReport {
 
   private List<Map<String, Object>> figures() {
     List<Map<String, Object>> rows = new ArrayList<>();
-    for (int i = 0; i < Answer.FIGURES.size(); i++) {
+    for (int i = 0; i < HouseholderAnswer.FIGURES.size(); i++) {
       int row = i;
       rows.add(
           Map.of(
               "what",
-              Answer.FIGURES.get(i),
+              HouseholderAnswer.FIGURES.get(i),
               "values",
-              answers.stream().map(a -> a.figures().get(row)).toList()));
+              answers.stream().map(a -> new HouseholderAnswer(a).figures().get(row)).toList()));
     }
     if (!odds.isEmpty()) {
       rows.add(
@@ -103,7 +105,9 @@ public final class AnswerReport {
   private List<Map<String, Object>> toDo() {
     Map<List<String>, List<String>> bySteps = new LinkedHashMap<>();
     for (Answer answer : answers) {
-      bySteps.computeIfAbsent(answer.toDo(), steps -> new ArrayList<>()).add(answer.name());
+      bySteps
+          .computeIfAbsent(new HouseholderAnswer(answer).toDo(), steps -> new ArrayList<>())
+          .add(answer.name());
     }
     List<Map<String, Object>> rows = new ArrayList<>();
     bySteps.forEach(

@@ -1,0 +1,89 @@
+package settle.plots.words;
+
+import settle.sim.control.Thermostat;
+import settle.sim.house.House;
+import settle.sim.study.Holding;
+import settle.sim.study.LeastCurve;
+import settle.sim.study.Remedies;
+import settle.sim.study.Verdict;
+
+/** Flow temperatures asked for, kept and needed, in a designer's words. */
+record FlowWords(House house, Verdict verdict) {
+
+  /** Flow temperatures closer than this are the same to whoever sets them [K]. */
+  static final double SAME_FLOW = 0.5;
+
+  /** Whether remedies name the source, which they do only where it is what lacks. */
+  boolean sourceIsShort() {
+    return verdict.remedies().stream().anyMatch(r -> r.kind() == Remedies.Kind.SOURCE);
+  }
+
+  String flow() {
+    double asked = verdict.flowAsked();
+    String said = Quantities.setting(asked) + " asked for in design weather" + kept() + "; ";
+    if (verdict.leastFlow().isEmpty()) {
+      return said
+          + "none up to "
+          + Quantities.setting(Holding.HOTTEST_FLOW)
+          + " holds "
+          + governing()
+          + ".";
+    }
+    double least = verdict.leastFlow().getAsDouble();
+    String spare = "";
+    if (asked > least + SAME_FLOW) {
+      spare = "; " + Quantities.difference(asked - least) + " to spare";
+    } else if (asked < least - SAME_FLOW) {
+      spare = "; " + Quantities.difference(least - asked) + " are lacking";
+    }
+    return said
+        + Quantities.temperature(least)
+        + (verdict.rooms().size() == 1
+            ? " holds the room"
+            : " holds every room, " + governing() + " needing the hottest water")
+        + spare
+        + ".";
+  }
+
+  /** What is kept of the flow temperature asked for. */
+  private String kept() {
+    if (verdict.flowHeld() > verdict.flowAsked() - SAME_FLOW) {
+      return "";
+    }
+    return ", "
+        + Quantities.temperature(verdict.flowHeld())
+        + " on average since "
+        + (house.control().thermostat() instanceof Thermostat.None || sourceIsShort()
+            ? "the source gives no more"
+            : "the room thermostat stops the source");
+  }
+
+  String curve() {
+    if (verdict.leastCurve().isEmpty()) {
+      return "none holds every room in all weathers.";
+    }
+    LeastCurve least = verdict.leastCurve().get();
+    double cold = house.designOutdoor();
+    return "the least that holds every room is "
+        + Quantities.temperature(least.curve().setPoint(cold, 0))
+        + " at "
+        + Quantities.setting(cold)
+        + " outdoors and "
+        + Quantities.temperature(least.curve().setPoint(Holding.MILDEST, 0))
+        + " at "
+        + Quantities.setting(Holding.MILDEST)
+        + ": slope "
+        + Quantities.number(least.curve().slope(), 2)
+        + ", shift "
+        + signed(least.curve().shift())
+        + " K from a foot at 20/20 °C.";
+  }
+
+  private static String signed(double kelvin) {
+    return (kelvin >= 0.05 ? "+" : "") + Quantities.number(kelvin, 1);
+  }
+
+  private String governing() {
+    return verdict.rooms().get(verdict.governing()).room();
+  }
+}

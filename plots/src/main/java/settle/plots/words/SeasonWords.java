@@ -1,0 +1,95 @@
+package settle.plots.words;
+
+import settle.sim.house.House;
+import settle.sim.source.Boiler;
+import settle.sim.study.Season;
+
+/** What a season takes, in words. */
+record SeasonWords(House house, Season season) {
+
+  String sentence() {
+    Season.Year year = season.asControlled();
+    String words = sums(year);
+    if (year.consumption().isPresent() && season.leastFlow().isPresent()) {
+      Season.Consumption least = season.leastFlow().get().consumption().orElseThrow();
+      Season.Consumption asked = year.consumption().get();
+      if (least.input() < asked.input()) {
+        words +=
+            " With the least flow temperature that holds every room: "
+                + kilowattHours(least.input())
+                + ", factor "
+                + Quantities.number(least.factor(), 2)
+                + ".";
+      }
+    }
+    return words;
+  }
+
+  /** What is meant by a season, for a note beside the figures. */
+  String note() {
+    return "Season: EN 14825’s "
+        + season.climate().climate()
+        + " season fitted to "
+        + Quantities.setting(house.designOutdoor())
+        + "; without sun and other gains, every room at its day’s want: more heat than a house lived in needs.";
+  }
+
+  private String sums(Season.Year year) {
+    String words = kilowattHours(year.heat()) + " of heat";
+    if (year.consumption().isPresent()) {
+      Season.Consumption taken = year.consumption().get();
+      words +=
+          " from "
+              + kilowattHours(taken.input())
+              + " of "
+              + energyCarrier()
+              + ", factor "
+              + Quantities.number(taken.factor(), 2)
+              + "; cost "
+              + money(taken.cost())
+              + ", "
+              + Quantities.number(taken.carbon(), 0)
+              + " kg CO2";
+    }
+    if (year.condensingShare().isPresent()) {
+      words += "; " + Quantities.share(year.condensingShare().getAsDouble()) + " made condensing";
+    }
+    if (year.backupHeat() > 0) {
+      words += "; " + kilowattHours(year.backupHeat()) + " of it by electric heater";
+    }
+    if (year.unmetHeat() > 0) {
+      words += "; " + kilowattHours(year.unmetHeat()) + " of it the source cannot give";
+    }
+    return words + ".";
+  }
+
+  /** What the source takes, in a word. */
+  String energyCarrier() {
+    return house.source() instanceof Boiler ? "gas (gross)" : "electricity";
+  }
+
+  /** An amount in the tariffs' currency. */
+  String money(double amount) {
+    String currency = house.aims().tariffs().currency();
+    return currency.isEmpty()
+        ? Quantities.number(amount, 0) + " by the tariffs"
+        : currency + Quantities.number(amount, 0);
+  }
+
+  /** Whole kilowatt hours of an energy [J]. */
+  static String kilowattHours(double joules) {
+    return Quantities.number(joules / 3.6e6, 0) + " kWh";
+  }
+
+  /** What it takes and costs, for who pays. */
+  String bill() {
+    Season.Year year = season.asControlled();
+    return year.consumption()
+        .map(
+            taken ->
+                kilowattHours(taken.input())
+                    + (house.source() instanceof Boiler ? " of gas, " : " of electricity, ")
+                    + money(taken.cost()))
+        .orElseGet(() -> kilowattHours(year.heat()) + " of heat");
+  }
+}
