@@ -33,6 +33,12 @@ public final class SiteKeys {
   public static final Key SERIES_FROM =
       Key.optional("from", new Form.Day(), "day on which the run begins, at its midnight")
           .orElse("the first midnight in the file");
+  public static final Key SERIES_EVERY_YEAR =
+      Key.optional(
+              "every year",
+              new Form.YesNo(),
+              "whether the file's first year stands for every year: December is followed by its January, and the year of 'from' does not matter")
+          .orElse("no", "the file holds the very days that are simulated");
 
   public static final Key CONSTANT =
       Key.optional("constant", Forms.OUTDOOR, "one outdoor temperature for the whole run");
@@ -64,9 +70,10 @@ public final class SiteKeys {
           "series",
           new Keys(
               Table.of(
-                  "values at equal intervals from a CSV file with the columns time, outdoor (°C) and, if known, solar (W/m²)",
+                  "values at equal intervals from a CSV file with the columns time (or date), outdoor (or temperature, °C) and, if known, solar (W/m²); up to 6 h that are missing are filled by straight lines",
                   SERIES_FILE,
-                  SERIES_FROM)),
+                  SERIES_FROM,
+                  SERIES_EVERY_YEAR)),
           "measured or typical weather");
 
   public static final Table WEATHER_TABLE =

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
@@ -27,18 +28,30 @@ import settle.sim.weather.Weather;
 
 /**
  * Reads weather at equal intervals from a CSV file: a heading, then {@code time} (local standard
- * time, {@code 2026-01-15T06:00}), {@code outdoor} [°C] and, where known, {@code solar} [W/m2].
- * Units may follow a heading in brackets. A gap or disorder is an error, as is a value that is no
- * number or cannot be weather.
+ * time, {@code 2026-01-15T06:00}), {@code outdoor} [°C] and, where known, {@code solar} [W/m2];
+ * {@code date} and {@code temperature} are understood too. Units may follow a heading in brackets,
+ * other columns are passed over. Some hours that are missing are filled by straight lines, with a
+ * warning; a longer gap or disorder is an error, as is a value that is no number or cannot be
+ * weather.
+ *
+ * <p>One year of values may stand for every year: the season then runs on from December into the
+ * January of the same file.
  */
 final class WeatherFile {
 
   /** A year at intervals of a minute is about 15 MB. */
   private static final int MOST_BYTES = 20_000_000;
 
-  private static final String TIME = "time";
-  private static final String OUTDOOR = "outdoor";
-  private static final String SOLAR = "solar";
+  private static final List<String> TIME = List.of("time", "date");
+  private static final List<String> OUTDOOR = List.of("outdoor", "temperature");
+  private static final List<String> SOLAR = List.of("solar");
+
+  /**
+   * Longest stretch of missing values that a straight line may stand for; longer ones would lose a
+   * morning or an afternoon.
+   */
+  private static final Duration LONGEST_GAP = Duration.ofHours(6);
+
   private static final double COLDEST = -60;
   private static final double HOTTEST = 60;
   private static final double BRIGHTEST = 1500;
@@ -46,6 +59,7 @@ final class WeatherFile {
   private final List<LocalDateTime> times = new ArrayList<>();
   private final List<Double> temperatures = new ArrayList<>();
   private final List<Double> irradiances = new ArrayList<>();
+  private int filled;
 
   /** Something wrong in the file: line and what. */
   private static final class Fault extends Exception {
@@ -125,14 +139,14 @@ final class WeatherFile {
   }
 
   /**
-   * Column whose heading begins with a word; what follows in brackets is its unit. -1 where there
-   * is none.
+   * Column whose heading begins with one of some words; what follows in brackets is its unit. -1
+   * where there is none.
    */
-  private static int column(Map<String, Integer> headings, String word) {
+  private static int column(Map<String, Integer> headings, List<String> words) {
     for (Map.Entry<String, Integer> heading : headings.entrySet()) {
       String plain =
           heading.getKey().toLowerCase(Locale.ROOT).replaceFirst("\\s*[(\\[].*", "").strip();
-      if (plain.equals(word)) {
+      if (words.contains(plain)) {
         return heading.getValue();
       }
     }
@@ -144,29 +158,63 @@ final class WeatherFile {
       throw new Fault(line, "found " + row.size() + " values, expected one under every heading");
     }
     LocalDateTime at = time(row.get(time), line);
+    if (row.get(outdoor).isBlank() || (solar >= 0 && row.get(solar).isBlank())) {
+      return; // as if the line were not there
+    }
     int n = times.size();
     if (n >= 1 && !at.isAfter(times.get(n - 1))) {
       throw new Fault(
           line, "found " + at + " after " + times.get(n - 1) + ", expected times that ascend");
     }
+    double temperature = number(row.get(outdoor), line, OUTDOOR.get(0), COLDEST, HOTTEST);
+    double irradiance = solar < 0 ? 0 : number(row.get(solar), line, SOLAR.get(0), 0, BRIGHTEST);
     if (n >= 2) {
-      Duration interval = Duration.between(times.get(0), times.get(1));
-      LocalDateTime expected = times.get(n - 1).plus(interval);
-      if (!at.equals(expected)) {
-        throw new Fault(
-            line,
-            "found "
-                + at
-                + ", expected "
-                + expected
-                + ": a value is missing or the interval changes");
-      }
+      fill(at, temperature, irradiance, line);
     }
     times.add(at);
-    temperatures.add(number(row.get(outdoor), line, OUTDOOR, COLDEST, HOTTEST));
+    temperatures.add(temperature);
     if (solar >= 0) {
-      irradiances.add(number(row.get(solar), line, SOLAR, 0, BRIGHTEST));
+      irradiances.add(irradiance);
     }
+  }
+
+  /** Straight lines over what is missing before a value, if it is not too much. */
+  private void fill(LocalDateTime at, double temperature, double irradiance, long line)
+      throws Fault {
+    int last = times.size() - 1;
+    Duration interval = interval();
+    LocalDateTime expected = times.get(last).plus(interval);
+    Duration gap = Duration.between(times.get(last), at);
+    long parts = gap.dividedBy(interval);
+    if (!interval.multipliedBy(parts).equals(gap)
+        || (parts > 1 && gap.compareTo(LONGEST_GAP) > 0)) {
+      throw new Fault(
+          line,
+          "found "
+              + at
+              + ", expected "
+              + expected
+              + ": the interval changes, or more is missing than "
+              + LONGEST_GAP.toHours()
+              + " h");
+    }
+    for (long k = 1; k < parts; k++) {
+      double share = (double) k / parts;
+      times.add(times.get(last).plus(interval.multipliedBy(k)));
+      temperatures.add(between(temperatures.get(last), temperature, share));
+      if (!irradiances.isEmpty()) {
+        irradiances.add(between(irradiances.get(last), irradiance, share));
+      }
+      filled++;
+    }
+  }
+
+  private static double between(double from, double to, double share) {
+    return from + share * (to - from);
+  }
+
+  private Duration interval() {
+    return Duration.between(times.get(0), times.get(1));
   }
 
   private static LocalDateTime time(String text, long line) throws Fault {
@@ -194,21 +242,31 @@ final class WeatherFile {
 
   private Weather series(Section section, RunSettings run) throws Fault {
     LocalDateTime first = times.get(0);
-    LocalDateTime last = times.get(times.size() - 1);
-    LocalDateTime begin;
-    Optional<Value> from = section.value(SiteKeys.SERIES_FROM);
-    if (from.isPresent()) {
-      begin = from.get().day().atStartOfDay();
-    } else {
-      begin =
-          first.toLocalTime().equals(LocalTime.MIDNIGHT)
-              ? first
-              : first.toLocalDate().plusDays(1).atStartOfDay();
-      section.note(SiteKeys.SERIES_FROM, begin.toLocalDate().toString());
+    double interval = interval().toSeconds();
+    boolean everyYear = section.yesNo(SiteKeys.SERIES_EVERY_YEAR);
+    if (everyYear) {
+      closeYears();
     }
+    LocalDateTime begin = begin(section, everyYear);
     double firstTime = Duration.between(begin, first).toSeconds();
+    if (filled > 0) {
+      section.warn(
+          (filled == 1 ? "a missing value was" : filled + " missing values were")
+              + " filled by a straight line");
+    }
+    if (everyYear) {
+      // From the last value before the run, however many years round.
+      long from = (long) Math.floor((-run.leadIn() - firstTime) / interval);
+      int count = (int) Math.ceil((run.leadIn() + run.length()) / interval) + 2;
+      return new Weather.Series(
+          begin.toLocalDate(),
+          firstTime + from * interval,
+          interval,
+          around(temperatures, from, count),
+          around(irradiances, from, count));
+    }
+    LocalDateTime last = times.get(times.size() - 1);
     double lastTime = Duration.between(begin, last).toSeconds();
-    double interval = Duration.between(times.get(0), times.get(1)).toSeconds();
     // The last value stands for its own interval.
     if (firstTime > 0 || lastTime + interval < run.length()) {
       throw new Fault(
@@ -227,7 +285,58 @@ final class WeatherFile {
               + Dimension.DURATION.show(run.leadIn())
               + " begins before the first value of the file, which is held until then");
     }
-    return new Weather.Series(firstTime, interval, array(temperatures), array(irradiances));
+    return new Weather.Series(
+        begin.toLocalDate(), firstTime, interval, array(temperatures), array(irradiances));
+  }
+
+  /** The midnight at which the run begins. */
+  private LocalDateTime begin(Section section, boolean everyYear) {
+    LocalDateTime first = times.get(0);
+    Optional<Value> from = section.value(SiteKeys.SERIES_FROM);
+    if (from.isPresent()) {
+      LocalDate day = from.get().day();
+      return (everyYear ? day.withYear(first.getYear()) : day).atStartOfDay();
+    }
+    LocalDateTime begin =
+        first.toLocalTime().equals(LocalTime.MIDNIGHT)
+            ? first
+            : first.toLocalDate().plusDays(1).atStartOfDay();
+    section.note(SiteKeys.SERIES_FROM, begin.toLocalDate().toString());
+    return begin;
+  }
+
+  /** Cuts the values to one year and fills what is missing at its end. */
+  private void closeYears() throws Fault {
+    LocalDateTime first = times.get(0);
+    int last = times.size() - 1;
+    LocalDateTime again = first.plusYears(1);
+    Duration gap = Duration.between(times.get(last), again);
+    if (gap.compareTo(LONGEST_GAP) > 0) {
+      throw new Fault(
+          "covers "
+              + first
+              + " to "
+              + times.get(last)
+              + ": less than the year that is to stand for every year");
+    }
+    if (gap.compareTo(interval()) > 0) {
+      fill(again, temperatures.get(0), irradiances.isEmpty() ? 0 : irradiances.get(0), last + 2);
+    }
+    int year = (int) Duration.between(first, again).dividedBy(interval());
+    for (List<Double> values : List.of(temperatures, irradiances)) {
+      if (values.size() > year) {
+        values.subList(year, values.size()).clear();
+      }
+    }
+  }
+
+  /** So many values from one on, the first following the last. */
+  private static double[] around(List<Double> values, long from, int count) {
+    double[] array = new double[values.isEmpty() ? 0 : count];
+    for (int i = 0; i < array.length; i++) {
+      array[i] = values.get((int) Math.floorMod(from + i, (long) values.size()));
+    }
+    return array;
   }
 
   private static double[] array(List<Double> values) {

@@ -1,5 +1,8 @@
 package settle.sim.weather;
 
+import java.time.LocalDate;
+import java.util.Optional;
+
 /**
  * Outdoor conditions over time. Times are seconds from the start of the run; before it, negative.
  */
@@ -22,6 +25,11 @@ public sealed interface Weather {
    */
   default double nextBreak(double time) {
     return Double.POSITIVE_INFINITY;
+  }
+
+  /** The day at whose midnight the run begins, where the weather is that of known days. */
+  default Optional<LocalDate> firstDay() {
+    return Optional.empty();
   }
 
   /** Always the same. */
@@ -115,12 +123,18 @@ public sealed interface Weather {
   /**
    * Measured or typical values at equal intervals, linear between; held at the ends.
    *
+   * @param begins day at whose midnight the run begins
    * @param firstTime time of the first value [s]
    * @param interval between values [s], > 0
    * @param temperature outdoor air temperature [°C], at least one; not modified
    * @param irradiance solar irradiance on the glazing [W/m²], same length, or empty for none
    */
-  record Series(double firstTime, double interval, double[] temperature, double[] irradiance)
+  record Series(
+      LocalDate begins,
+      double firstTime,
+      double interval,
+      double[] temperature,
+      double[] irradiance)
       implements Weather {
 
     public Series {
@@ -134,6 +148,11 @@ public sealed interface Weather {
         throw new IllegalArgumentException(
             irradiance.length + " irradiances against " + temperature.length + " temperatures");
       }
+    }
+
+    @Override
+    public Optional<LocalDate> firstDay() {
+      return Optional.of(begins);
     }
 
     @Override
