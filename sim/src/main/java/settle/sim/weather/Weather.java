@@ -123,7 +123,7 @@ public sealed interface Weather {
   /**
    * Measured or typical values at equal intervals, linear between; held at the ends.
    *
-   * @param begins day at whose midnight the run begins
+   * @param begins day at whose midnight the run begins; null for values of no known days
    * @param firstTime time of the first value [s]
    * @param interval between values [s], > 0
    * @param temperature outdoor air temperature [°C], at least one; not modified
@@ -150,9 +150,14 @@ public sealed interface Weather {
       }
     }
 
+    /** Values of no known days. */
+    public Series(double firstTime, double interval, double[] temperature, double[] irradiance) {
+      this(null, firstTime, interval, temperature, irradiance);
+    }
+
     @Override
     public Optional<LocalDate> firstDay() {
-      return Optional.of(begins);
+      return Optional.ofNullable(begins);
     }
 
     @Override
