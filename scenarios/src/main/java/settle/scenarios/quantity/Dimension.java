@@ -100,7 +100,7 @@ public enum Dimension {
   /** A number without a unit. */
   NUMBER("a number", "1.3", unit("", 1)),
   /** A temperature change per temperature change, inside [1]: the slope of a curve. */
-  SLOPE("a shift per kelvin", "0.023", unit("K/K", 1), unit("", 1)),
+  SLOPE("a change in kelvin per kelvin", "0.023", unit("K/K", 1), unit("", 1)),
   /** A price of energy, inside [1/kWh], whatever the currency. */
   ENERGY_PRICE("a price of energy", "0.27", unit("/kWh", 1, "1/kWh", "kWh-1")),
   /** CO2 emitted per energy, inside [kg/kWh]. */
