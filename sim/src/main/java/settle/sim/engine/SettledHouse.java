@@ -1,6 +1,5 @@
 package settle.sim.engine;
 
-import java.util.List;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import settle.sim.control.Control;
@@ -8,19 +7,10 @@ import settle.sim.control.FlowCurve;
 import settle.sim.control.Thermostat;
 import settle.sim.emitter.EmitterStepper;
 import settle.sim.house.Branch;
-import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.hydraulics.BranchFlow;
-import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
-import settle.sim.hydraulics.Pipe;
 import settle.sim.room.SteadyRooms;
-import settle.sim.valve.CapacityCurve;
-import settle.sim.valve.MotorHead;
-import settle.sim.valve.OnOffActuator;
-import settle.sim.valve.RoomSensing;
-import settle.sim.valve.Valve;
-import settle.sim.valve.WaxValve;
 
 /**
  * A house at rest: where every room settles under weather, gains and flow temperature that stay as
@@ -56,9 +46,6 @@ public final class SettledHouse {
    */
   private static final int PATIENCE = 30;
 
-  /** Agreement asked of a head's K_v [m³/h at 1 bar]; a trickle's heat moves by some 1e-7 W. */
-  private static final double KV_AGREEMENT = 1e-12;
-
   private final HouseModel model;
   private final SteadyRooms rooms;
   private final EmitterStepper[] emitters;
@@ -68,21 +55,9 @@ public final class SettledHouse {
   private final double[] kv;
   private final double[] pressure;
   private final double[] massFlow;
-  private final double[] arriving;
-  private final double[] returning;
-  private final double[] roomAir;
-  private final double[] pipeHeat;
-
-  /** Share of its next change that each room's pipe heat takes, and its last change [W]. */
-  private final double[] pipeShare;
-
-  private final double[] pipeChange;
-  private final int[] branchNode;
-  private final int[] parent;
-  private final int bypassNode;
+  private final PipesAtRest pipes;
   private final double capacityPerFlow;
   private final double outdoor;
-  private double outsideLoss;
   private double sourceHeat;
   private double flowTemperature;
 
@@ -97,7 +72,6 @@ public final class SettledHouse {
   public SettledHouse(HouseModel model, double outdoor, double[] convective, double[] radiant) {
     this.model = model;
     House house = model.house;
-    Distribution distribution = house.distribution();
     rooms = new SteadyRooms(model.atRest, outdoor, convective, radiant);
     emitters = model.emitterSteppers(20);
     flows = model.branchFlows();
@@ -106,23 +80,7 @@ public final class SettledHouse {
     kv = new double[emitters.length];
     pressure = new double[emitters.length];
     massFlow = new double[emitters.length];
-    branchNode = new int[emitters.length];
-    for (int b = 0; b < branchNode.length; b++) {
-      branchNode[b] = distribution.mainIndex(model.arrangement.branches().get(b).fedFrom()) + 1;
-    }
-    bypassNode =
-        distribution.bypass().map(by -> distribution.mainIndex(by.fedFrom()) + 1).orElse(0);
-    int mains = distribution.mains().size();
-    arriving = new double[mains + 1];
-    returning = new double[mains + 1];
-    roomAir = new double[house.rooms().size()];
-    pipeHeat = new double[house.rooms().size()];
-    pipeShare = new double[house.rooms().size()];
-    pipeChange = new double[house.rooms().size()];
-    parent = new int[mains + 1];
-    for (int i = 0; i < mains; i++) {
-      parent[i + 1] = distribution.mainIndex(distribution.mains().get(i).fedFrom()) + 1;
-    }
+    pipes = new PipesAtRest(model, network);
     capacityPerFlow = house.water().specificHeat();
     for (int b = 0; b < kv.length; b++) {
       kv[b] = model.arrangement.branches().get(b).valve().kvMaximum();
@@ -226,15 +184,14 @@ public final class SettledHouse {
   /** Heat the water takes at a flow temperature, everything at rest [W]. */
   private double sweep(double flow) {
     double total = 0;
-    java.util.Arrays.fill(pipeShare, 1);
-    java.util.Arrays.fill(pipeChange, 0);
+    pipes.begin();
     for (int k = 0; k < MOST_SWEEPS; k++) {
       double moved = 0;
       double share = Math.min(1, (double) PATIENCE / (k + 1));
-      outwards(flow);
+      pipes.outwards(flow, this::air);
       for (int b = 0; b < emitters.length; b++) {
         double before = heat[b];
-        double change = solveBranch(b, arriving[branchNode[b]]) - before;
+        double change = solveBranch(b, pipes.arriving(b)) - before;
         heat[b] = before + share * change;
         moved = Math.max(moved, Math.abs(change));
       }
@@ -245,8 +202,8 @@ public final class SettledHouse {
         pressure[b] += share * change;
         strained = Math.max(strained, Math.abs(change));
       }
-      total = pipes();
-      moved = Math.max(moved, followPipes(share));
+      total = pipes.back(massFlow, heat, this::air) + emitted();
+      moved = Math.max(moved, pipes.give(heat, share));
       if (moved < HEAT_AGREEMENT && strained <= PRESSURE_AGREEMENT * network.head()) {
         break;
       }
@@ -254,108 +211,12 @@ public final class SettledHouse {
     return total;
   }
 
-  /** Temperatures of the water that arrives at the end of each pair of mains. */
-  private void outwards(double flow) {
-    for (int r = 0; r < roomAir.length; r++) {
-      roomAir[r] = air(r);
-    }
-    arriving[0] = flow;
-    for (int i = 0; i + 1 < arriving.length; i++) {
-      arriving[i + 1] = passMain(i, arriving[parent[i + 1]]);
-    }
-  }
-
-  private double passMain(int i, double entering) {
-    Main main = model.house.distribution().mains().get(i);
-    double around =
-        main.room() == null ? main.surroundings() : roomAir[model.house.roomIndex(main.room())];
-    return cooled(main.pipe(), network.mainFlow(i), entering, around);
-  }
-
-  /** What leaves one of a pair of pipes: T_s + (T - T_s) e^(-G' L/(m c)). */
-  private double cooled(Pipe pipe, double m, double entering, double around) {
-    if (!pipe.delays()) {
-      return entering;
-    }
-    if (m == 0) {
-      return around;
-    }
-    double loss = pipe.lossCoefficient() * pipe.length() / 2;
-    return around + (entering - around) * Math.exp(-loss / (m * capacityPerFlow));
-  }
-
-  /** Heat of all pipes, given to their rooms; returns the heat taken from the source [W]. */
-  private double pipes() {
-    House house = model.house;
-    for (int r = 0; r < roomAir.length; r++) {
-      roomAir[r] = air(r);
-      pipeHeat[r] = 0;
-    }
-    outsideLoss = 0;
-    java.util.Arrays.fill(returning, 0);
-    double toRooms = 0;
+  private double emitted() {
+    double sum = 0;
     for (int b = 0; b < emitters.length; b++) {
-      Pipe pipe = model.arrangement.branches().get(b).pipe();
-      double m = massFlow[b];
-      double around = roomAir[model.branchRoom[b]];
-      double entering = arriving[branchNode[b]];
-      double inlet = cooled(pipe, m, entering, around);
-      double outlet = m > 0 ? inlet - heat[b] / (m * capacityPerFlow) : around;
-      double back = cooled(pipe, m, outlet, around);
-      if (m > 0) {
-        toRooms +=
-            give(model.branchRoom[b], m * capacityPerFlow * (entering - inlet + outlet - back));
-      }
-      returning[branchNode[b]] += m * back;
+      sum += heat[b];
     }
-    returning[bypassNode] += network.bypassFlow() * arriving[bypassNode];
-    List<Main> mains = house.distribution().mains();
-    for (int i = mains.size() - 1; i >= 0; i--) {
-      double m = network.mainFlow(i);
-      if (m == 0) {
-        continue;
-      }
-      double mixed = returning[i + 1] / m;
-      double back = passMain(i, mixed);
-      double lost =
-          m * capacityPerFlow * (arriving[parent[i + 1]] - arriving[i + 1] + mixed - back);
-      if (mains.get(i).room() == null) {
-        outsideLoss += lost;
-      } else {
-        toRooms += give(house.roomIndex(mains.get(i).room()), lost);
-      }
-      returning[parent[i + 1]] += m * back;
-    }
-    double emitted = 0;
-    for (int b = 0; b < emitters.length; b++) {
-      emitted += heat[b];
-    }
-    return emitted + toRooms + outsideLoss;
-  }
-
-  /**
-   * Lets the rooms have the pipes' heats, each with steps that halve whenever it goes to and fro: a
-   * trickle's pipe may warm its room by more than shuts the head. Returns the largest change [W].
-   */
-  private double followPipes(double share) {
-    double moved = 0;
-    for (int r = 0; r < pipeHeat.length; r++) {
-      int input = model.pipeHeatInput[r];
-      if (input >= 0) {
-        double change = pipeHeat[r] - heat[input];
-        boolean toAndFro = change * pipeChange[r] < 0;
-        pipeShare[r] = toAndFro ? pipeShare[r] / 2 : Math.min(1, 1.2 * pipeShare[r]);
-        pipeChange[r] = change;
-        heat[input] += Math.min(share, pipeShare[r]) * change;
-        moved = Math.max(moved, Math.abs(change));
-      }
-    }
-    return moved;
-  }
-
-  private double give(int room, double watts) {
-    pipeHeat[room] += watts;
-    return watts;
+    return sum;
   }
 
   /** The heat at which a branch's emitter and its room agree, sought from the present one on. */
@@ -391,12 +252,9 @@ public final class SettledHouse {
    */
   private double inlet(int b, double water, double air, double star) {
     Branch branch = model.arrangement.branches().get(b);
-    kv[b] =
-        branch.valve() instanceof WaxValve wax
-            ? waxKv(b, wax, water, air, star)
-            : steadyKv(branch.valve(), air, star);
+    kv[b] = ValvesAtRest.kv(branch, flows[b], pressure[b], pipes, water, air, star);
     massFlow[b] = flows[b].solve(kv[b], pressure[b]);
-    return cooled(branch.pipe(), massFlow[b], water, air);
+    return pipes.cooled(branch.pipe(), massFlow[b], water, air);
   }
 
   private double emission(int b, double water) {
@@ -408,57 +266,6 @@ public final class SettledHouse {
     double capacityFlow = massFlow[b] * capacityPerFlow;
     double reference = f * star + (1 - f) * air;
     return emitters[b].atRest(capacityFlow, inlet, reference);
-  }
-
-  /**
-   * K_v at which a wax head rests. The further open, the more water flows, the hotter it arrives at
-   * the head and the less that head would open; the pressure across the valve, which moves the
-   * set-point a little, falls too. So there is one K_v that the head would choose if it were set,
-   * sought by one root for all of these together.
-   */
-  private double waxKv(int b, WaxValve wax, double water, double air, double star) {
-    Pipe pipe = model.arrangement.branches().get(b).pipe();
-    double local = felt(wax.sensing(), air, star);
-    UnivariateFunction excess =
-        k -> {
-          double inlet = cooled(pipe, flows[b].solve(k, pressure[b]), water, air);
-          double sensed = CapacityCurve.sensed(local, wax.waterInfluence(), inlet, wax.bias());
-          double set =
-              CapacityCurve.underPressure(
-                  wax.setPoint(), wax.pressureInfluence(), flows[b].valveDrop());
-          return CapacityCurve.kv(
-                  set, wax.proportionalBand(), wax.kvNominal(), wax.kvMaximum(), sensed)
-              - k;
-        };
-    double chosenShut = excess.value(0);
-    if (chosenShut <= 0) {
-      return 0;
-    }
-    double open = wax.kvMaximum();
-    double chosenOpen = excess.value(open) + open;
-    return chosenOpen >= open
-        ? open
-        : new BrentSolver(1e-14, KV_AGREEMENT)
-            .solve(100, excess, 0, open, (chosenOpen + Math.min(chosenShut, open)) / 2);
-  }
-
-  /**
-   * K_v at which an electric valve rests on average [m³/h at 1 bar]; that of any other one, open.
-   */
-  private static double steadyKv(Valve valve, double air, double star) {
-    if (valve instanceof OnOffActuator actuator) {
-      double error = actuator.setPoint() - felt(actuator.sensing(), air, star);
-      return actuator.kvMaximum() * OnOffActuator.meanLift(error);
-    }
-    if (valve instanceof MotorHead motor) {
-      double error = motor.setPoint() - felt(motor.sensing(), air, star);
-      return motor.kvMaximum() * motor.liftAtRest(error);
-    }
-    return valve.kvMaximum();
-  }
-
-  private static double felt(RoomSensing sensing, double air, double star) {
-    return sensing == RoomSensing.AIR ? air : (air + star) / 2;
   }
 
   /**
@@ -487,9 +294,9 @@ public final class SettledHouse {
   public double heatOffered(int branch, double watts) {
     double settled = heat[branch];
     heat[branch] = watts;
-    double offered = emission(branch, arriving[branchNode[branch]]);
+    double offered = emission(branch, pipes.arriving(branch));
     heat[branch] = settled;
-    emission(branch, arriving[branchNode[branch]]);
+    emission(branch, pipes.arriving(branch));
     return offered;
   }
 
@@ -527,7 +334,7 @@ public final class SettledHouse {
 
   /** Heat lost by mains outside the rooms [W]. */
   public double outsideLoss() {
-    return outsideLoss;
+    return pipes.outsideLoss();
   }
 
   /** Heat taken from the source [W]. */
