@@ -69,6 +69,9 @@ enum Source {
   HEATING_CURVE(
       "Heating curve", "Emitter and house in proportion to their temperature differences"),
   DEGREE_HOURS("Degree-hours", "Heat as conductance times degree-hours, any text on heating"),
+  HOURLY_NORMALS(
+      "NOAA hourly normals 1981-2010",
+      "Seattle-Tacoma, US government work, as the npm package vega-datasets 2.11.0 carries them"),
   ISO_7730("ISO 7730:2005", "Ergonomics of the thermal environment: PMV, PPD, local discomfort"),
   NORMAL(
       "Normal distribution",

@@ -45,6 +45,7 @@ class ValidationTest {
           new HeatPumpRows(),
           new BufferRows(),
           new SeasonRows(),
+          new WeatherRows(),
           new ComfortRows(),
           new OddsRows());
 
