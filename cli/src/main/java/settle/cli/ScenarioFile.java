@@ -1,10 +1,14 @@
 package settle.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.ScenarioReader;
 import settle.scenarios.finding.Finding;
+import settle.scenarios.format.NearestName;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
 
 /** Reads the scenario a command was given. */
 final class ScenarioFile {
@@ -23,5 +27,27 @@ final class ScenarioFile {
       throw new Failure(
           ExitStatus.WRONG_INPUT, e.problems().stream().map(Finding::toString).toList(), e);
     }
+  }
+
+  /**
+   * One of a house's arrangements.
+   *
+   * @param name which; null for the first
+   * @throws Failure if there is none of that name
+   */
+  static Arrangement arrangement(House house, String name) throws Failure {
+    List<Arrangement> known = house.arrangements();
+    if (name == null) {
+      return known.get(0);
+    }
+    List<String> names = known.stream().map(Arrangement::name).toList();
+    int index = names.indexOf(name);
+    if (index < 0) {
+      throw new Failure(
+          ExitStatus.WRONG_INPUT,
+          "the scenario has no arrangement '" + name + "'" + NearestName.hint(name, names),
+          null);
+    }
+    return known.get(index);
   }
 }

@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       CompareCommand.class,
       VerdictCommand.class,
+      TuneCommand.class,
       SimulateCommand.class,
       CheckCommand.class,
       NewCommand.class,

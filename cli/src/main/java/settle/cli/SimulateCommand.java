@@ -7,7 +7,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import settle.scenarios.format.NearestName;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 
@@ -36,21 +35,6 @@ final class SimulateCommand implements Callable<Integer> {
   }
 
   private List<Arrangement> chosen(House house) throws Failure {
-    List<Arrangement> known = house.arrangements();
-    if (arrangement == null) {
-      return known.subList(0, 1);
-    }
-    List<String> names = known.stream().map(Arrangement::name).toList();
-    int index = names.indexOf(arrangement);
-    if (index < 0) {
-      throw new Failure(
-          ExitStatus.WRONG_INPUT,
-          "the scenario has no arrangement '"
-              + arrangement
-              + "'"
-              + NearestName.hint(arrangement, names),
-          null);
-    }
-    return known.subList(index, index + 1);
+    return List.of(ScenarioFile.arrangement(house, arrangement));
   }
 }

@@ -30,7 +30,7 @@ public record Day(double outdoor, RunResult run, double deviation, Map<String, D
   private static final double DAY = 86_400;
 
   /** Days gone before. */
-  private static final int DAYS_BEFORE = 3;
+  private static final int DAYS_BEFORE = 2;
 
   /**
    * How much longer the steps of a search are [-]: they move the objective by some thousandths, and

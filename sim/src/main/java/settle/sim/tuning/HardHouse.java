@@ -73,9 +73,9 @@ final class HardHouse {
     }
   }
 
-  /** Its coldest day, stepped as a search steps. */
-  Day coldest(Plant plant) {
+  /** What is asked of it in its coldest weather, with what comes of it. */
+  List<Aim> aims(Plant plant) {
     DrawnHouse.Drawn drawn = new DrawnHouse(plant.house(), plant.arrangement()).at(z);
-    return Day.searched(new Plant(drawn.house(), drawn.arrangement()), drawn.outdoor());
+    return Aim.ofColdest(new Plant(drawn.house(), drawn.arrangement()), drawn.outdoor());
   }
 }

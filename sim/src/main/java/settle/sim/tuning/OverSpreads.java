@@ -1,14 +1,12 @@
 package settle.sim.tuning;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import settle.sim.house.Aims;
 import settle.sim.study.DrawnHouse;
 import settle.sim.study.ShiftedSobol;
 
 /**
- * How settings fare in the houses it may be: each drawn, and its coldest day lived through.
+ * How settings fare in the coldest weather of the houses it may be.
  *
  * @param houses how many were drawn
  * @param meeting share of them in which every aim of the coldest day is met [-]
@@ -24,7 +22,7 @@ public record OverSpreads(int houses, double meeting, Aim worst, List<Outcome> o
   }
 
   /**
-   * One of the houses on its coldest day.
+   * One of the houses in its coldest weather.
    *
    * @param met whether every aim is met
    * @param coldestRoom how far the room that is furthest below want settles from it [K]; below 0
@@ -34,7 +32,7 @@ public record OverSpreads(int houses, double meeting, Aim worst, List<Outcome> o
   public record Outcome(boolean met, double coldestRoom, Aim worst) {}
 
   /**
-   * Draws and lives through them. Two plants are tried in the same houses.
+   * Draws and asks them. Two plants are tried in the same houses.
    *
    * @param plant a plant
    * @param houses how many
@@ -46,7 +44,7 @@ public record OverSpreads(int houses, double meeting, Aim worst, List<Outcome> o
     List<Outcome> outcomes =
         IntStream.range(0, houses)
             .parallel()
-            .mapToObj(i -> outcome(drawn.at(sobol.normal(0, i)), plant.house().aims()))
+            .mapToObj(i -> outcome(drawn.at(sobol.normal(0, i))))
             .toList();
     double met = outcomes.stream().filter(Outcome::met).count();
     Aim worst = outcomes.get(0).worst();
@@ -56,9 +54,8 @@ public record OverSpreads(int houses, double meeting, Aim worst, List<Outcome> o
     return new OverSpreads(houses, met / houses, worst, outcomes);
   }
 
-  private static Outcome outcome(DrawnHouse.Drawn drawn, Aims aims) {
-    Day day = Day.of(new Plant(drawn.house(), drawn.arrangement()), drawn.outdoor());
-    List<Aim> asked = new ArrayList<>(Aim.ofColdest(day, aims));
+  private static Outcome outcome(DrawnHouse.Drawn drawn) {
+    List<Aim> asked = Aim.ofColdest(new Plant(drawn.house(), drawn.arrangement()), drawn.outdoor());
     Aim worst = asked.get(0);
     double coldest = Double.POSITIVE_INFINITY;
     for (Aim aim : asked) {
@@ -70,12 +67,8 @@ public record OverSpreads(int houses, double meeting, Aim worst, List<Outcome> o
     return new Outcome(asked.stream().allMatch(Aim::met), coldest, worst);
   }
 
-  /** The one that is missed by more, hours and kelvins alike. */
+  /** The one that is further beyond its limit. */
   private static Aim further(Aim a, Aim b) {
-    return scaled(b) > scaled(a) ? b : a;
-  }
-
-  private static double scaled(Aim aim) {
-    return (aim.value() - aim.limit()) / (aim.kind() == Aim.Kind.WARM_UP ? 3600 : 1);
+    return b.beyond() > a.beyond() ? b : a;
   }
 }

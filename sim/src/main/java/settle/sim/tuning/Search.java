@@ -35,7 +35,7 @@ final class Search {
   private static final int MOST_PASSES = 2;
 
   /** A change that gains less than this, as a share of the objective, is not worth a visit [-]. */
-  private static final double WORTHWHILE = 0.003;
+  static final double WORTHWHILE = 0.003;
 
   private final List<Setting> settings;
   private final ToDoubleFunction<Plant> objective;
@@ -161,6 +161,12 @@ final class Search {
 
   /** Leaves alone what is as good as it was found. */
   private void leave(Plant found) {
+    double asFound = tried(found);
+    if (asFound < least * (1 + WORTHWHILE)) {
+      least = asFound;
+      best = found;
+      return;
+    }
     for (Setting setting : settings) {
       double before = setting.of(found);
       if (setting.of(best) != before) {

@@ -275,7 +275,11 @@ public sealed interface Setting {
     @Override
     public Plant with(Plant plant, double value) {
       OptimumStart start = value > 0 ? new OptimumStart.Fixed(value) : new OptimumStart.None();
-      Control control = plant.house().control();
+      House house = plant.house();
+      Control control =
+          house.control().referenceRoom().isEmpty()
+              ? house.control().withReferenceRoom(house.rooms().get(0).name())
+              : house.control();
       if (value == 0 && control.optimumStart() instanceof OptimumStart.Fixed) {
         start = new OptimumStart.Fixed(0);
       }

@@ -42,6 +42,7 @@ final class StartValues {
   /** A head that cannot bring its room closer than this has nothing to do with it [K]. */
   private static final double CLOSE = 0.3;
 
+  private final Plant found;
   private final List<Setting> settings;
   private final double usualOutdoor;
   private final Map<Setting, Reason> reasons = new LinkedHashMap<>();
@@ -55,6 +56,7 @@ final class StartValues {
    * @param usualOutdoor temperature of a usual day [°C]
    */
   StartValues(Plant found, List<Setting> settings, double usualOutdoor) {
+    this.found = found;
     this.settings = settings;
     this.usualOutdoor = usualOutdoor;
     plant = found;
@@ -208,7 +210,7 @@ final class StartValues {
 
   private void lead(Setting setting) {
     String reference = plant.house().control().referenceRoom();
-    Map<String, Double> lateness = Day.searched(setting.with(plant, 0), usualOutdoor).lateness();
+    Map<String, Double> lateness = Day.searched(setting.with(found, 0), usualOutdoor).lateness();
     String room = lateness.containsKey(reference) ? reference : lateness.keySet().iterator().next();
     set(setting, lateness.get(room), new Reason.WarmUp(room, lateness.get(room)));
   }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
+import settle.sim.result.RoomFigures;
 import settle.sim.study.ClimateBins;
 import settle.sim.study.EuropeanSeason;
 import settle.sim.study.Season;
@@ -87,24 +88,18 @@ public record Tuning(
       return aims.stream().allMatch(Aim::met);
     }
 
+    /** Where a room settles in the coldest weather, without gains [°C]. */
+    public double coldestSettled(RoomFigures room) {
+      return aims.stream()
+          .filter(aim -> aim.kind() == Aim.Kind.HELD && aim.room().equals(room.name()))
+          .mapToDouble(aim -> room.want() - aim.value())
+          .findFirst()
+          .orElseThrow();
+    }
+
     /** The aims that are missed. */
     public List<Aim> missed() {
       return aims.stream().filter(aim -> !aim.met()).toList();
-    }
-  }
-
-  /**
-   * The parts of the objective.
-   *
-   * @param energy input over what it is as found [-]
-   * @param discomfort weight of the distance from want [-]
-   * @param misses weight of the aims missed by the house as stated and the one hard to heat [-]
-   */
-  public record Worth(double energy, double discomfort, double misses) {
-
-    /** Their sum. */
-    public double total() {
-      return energy + discomfort + misses;
     }
   }
 
@@ -121,12 +116,19 @@ public record Tuning(
     double usualOutdoor = usualOutdoor(found.house().designOutdoor());
     List<Setting> settings = Settings.of(found, groups);
     progress.accept(Stage.START);
+    // A search leaves lockshields and pump alone: a balance sets them, all or none.
+    List<Setting> searched = settings.stream().filter(s -> s.group() != Group.LOCKSHIELDS).toList();
     StartValues start = new StartValues(found, settings, usualOutdoor);
     Trial trial = new Trial(found, start.plant(), usualOutdoor);
+    ToDoubleFunction<Plant> objective = plant -> trial.worth(plant).total();
+    if (searched.size() < settings.size()) {
+      StartValues asFound = new StartValues(found, searched, usualOutdoor);
+      double balanced = objective.applyAsDouble(start.plant());
+      if (objective.applyAsDouble(asFound.plant()) < balanced * (1 + Search.WORTHWHILE)) {
+        start = asFound;
+      }
+    }
     progress.accept(Stage.SEARCH);
-    // Lockshields and pump stay as a balance sets them: that is what makes every flow its own.
-    List<Setting> searched = settings.stream().filter(s -> s.group() != Group.LOCKSHIELDS).toList();
-    ToDoubleFunction<Plant> objective = plant -> trial.score(plant).total();
     Search search = new Search(found, start.plant(), searched, objective);
     Plant tuned = search.best();
     progress.accept(Stage.FLATNESS);
@@ -156,7 +158,7 @@ public record Tuning(
               setting.of(found),
               setting.of(start.plant()),
               setting.of(tuned),
-              reasons.get(setting)));
+              reasons.getOrDefault(setting, new Reason.BalanceIdle())));
     }
     return changes;
   }
@@ -164,14 +166,13 @@ public record Tuning(
   private static Performance performance(Plant plant, Trial trial, int houses) {
     Day usual = trial.usual(plant);
     Day coldest = trial.coldest(plant);
-    Trial.Score score = trial.score(plant);
     return new Performance(
         usual,
         coldest,
         Season.of(plant.house(), plant.arrangement()).asControlled(),
-        trial.aims(usual, coldest),
+        trial.aims(plant, usual),
         OverSpreads.of(plant, houses),
-        new Worth(score.energy(), score.discomfort(), score.misses()));
+        trial.worth(plant));
   }
 
   /**

@@ -1,0 +1,106 @@
+package settle.cli;
+
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+import settle.scenarios.format.NearestName;
+import settle.sim.tuning.Group;
+
+/** The settings that suit a house best. */
+@Command(
+    name = "tune",
+    header = "Finds the settings that meet a scenario's aims, and says what they cost and gain.",
+    description =
+        "%nBegins where an engineer would: a balance, the house at rest, the least weather compensation, a step test with a published rule;"
+            + " then searches by simulation of a usual day and of the coldest day in a house as hard to heat as one in ten."
+            + " Aims are those of the scenario's section 'aims'; a setting that gains nothing stays as it was found.%n",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    footer = {
+      "%nExamples:",
+      "  settle tune house.yaml --write tuned.yaml",
+      "  settle tune house.yaml --arrangement radiators --only knobs,curve"
+    })
+final class TuneCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+  @Mixin private CommonOptions options;
+
+  @Option(
+      names = "--arrangement",
+      paramLabel = "NAME",
+      description = "Which one; the scenario's first if not named.")
+  private String arrangement;
+
+  @Option(
+      names = "--only",
+      paramLabel = "GROUP",
+      split = ",",
+      converter = GroupConverter.class,
+      description =
+          "Tune nothing but: knobs, curve (or the flow temperature), preheat, lockshields, thermostat, gains.")
+  private List<Group> only;
+
+  @Option(
+      names = "--write",
+      paramLabel = "FILE",
+      description =
+          "Write the scenario with the tuned settings, every other character as it was typed; an existing file is left alone unless --force is given.")
+  private Path write;
+
+  @Option(
+      names = "--force",
+      description = "Let --write overwrite a file, even the scenario itself.")
+  private boolean force;
+
+  @Option(
+      names = "--samples",
+      paramLabel = "N",
+      defaultValue = "128",
+      description =
+          "In how many houses, drawn over the spreads, found and tuned settings are compared (default: ${DEFAULT-VALUE}).")
+  private int samples;
+
+  @Override
+  public Integer call() throws Failure {
+    if (samples < 1 || samples > 4096) {
+      throw new Failure(
+          ExitStatus.WRONG_INPUT, "--samples: found " + samples + ", expected 1 to 4096", null);
+    }
+    Set<Group> groups = only == null ? EnumSet.allOf(Group.class) : EnumSet.copyOf(only);
+    return new TuneRun(
+            spec, options, new TuneRun.Request(arrangement, groups, write, force, samples))
+        .execute();
+  }
+
+  /** Groups by their names in small letters. */
+  static final class GroupConverter implements ITypeConverter<Group> {
+    @Override
+    public Group convert(String word) {
+      List<String> names =
+          EnumSet.allOf(Group.class).stream().map(g -> g.name().toLowerCase(Locale.ROOT)).toList();
+      int index = names.indexOf(word.strip().toLowerCase(Locale.ROOT));
+      if (index < 0) {
+        throw new TypeConversionException(
+            "found '"
+                + word
+                + "', expected "
+                + names.stream().collect(Collectors.joining(", "))
+                + NearestName.hint(word, names));
+      }
+      return Group.values()[index];
+    }
+  }
+}

@@ -1,0 +1,176 @@
+package settle.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import picocli.CommandLine.Model.CommandSpec;
+import settle.cli.output.TunedOutcome;
+import settle.cli.output.TuningJson;
+import settle.cli.output.TuningText;
+import settle.plots.chart.ChartFiles;
+import settle.plots.chart.TuningCharts;
+import settle.scenarios.Scenario;
+import settle.scenarios.ScenarioException;
+import settle.scenarios.ScenarioReader;
+import settle.scenarios.edit.TunedScenario;
+import settle.scenarios.finding.Finding;
+import settle.sim.house.House;
+import settle.sim.tuning.Group;
+import settle.sim.tuning.Plant;
+import settle.sim.tuning.Setting;
+import settle.sim.tuning.Tuning;
+
+/** Reads a scenario, tunes one of its arrangements, prints and writes what was found. */
+final class TuneRun {
+
+  /**
+   * What is asked for besides the options of every command.
+   *
+   * @param arrangement which one; null for the first
+   * @param groups what may be changed
+   * @param write where the tuned scenario goes; null for nowhere
+   * @param force whether that may be a file that exists
+   * @param samples houses drawn over the spreads
+   */
+  record Request(String arrangement, Set<Group> groups, Path write, boolean force, int samples) {}
+
+  private final CommandSpec command;
+  private final CommonOptions options;
+  private final Request request;
+  private final Talk talk;
+
+  TuneRun(CommandSpec command, CommonOptions options, Request request) {
+    this.command = command;
+    this.options = options;
+    this.request = request;
+    talk = new Talk(command, options);
+  }
+
+  /**
+   * Does it.
+   *
+   * @return exit status
+   * @throws Failure if the scenario is wrong, a model cannot be solved, or a file cannot be written
+   */
+  int execute() throws Failure {
+    Scenario scenario = ScenarioFile.read(options.file());
+    refuseToOverwrite();
+    House house = scenario.house();
+    Plant found = new Plant(house, ScenarioFile.arrangement(house, request.arrangement()));
+    TunedOutcome outcome;
+    String json;
+    String summary;
+    try (Progress progress = talk.progress()) {
+      Tuning tuning =
+          Tuning.of(
+              found, request.groups(), request.samples(), stage -> progress.stage(words(stage)));
+      outcome =
+          new TunedOutcome(
+              command.name(), options.file().toString(), tuning, notes(scenario, tuning));
+      json = TuningJson.write(outcome, Version.number());
+      summary = TuningText.write(outcome);
+      if (request.write() != null) {
+        progress.stage("writing " + request.write());
+        writeScenario(tuning);
+      }
+      if (options.out() != null) {
+        progress.stage("writing " + options.out());
+        writeFiles(tuning, json, summary);
+      }
+    } catch (ArithmeticException e) {
+      throw Talk.unsolvable(e);
+    }
+    return talk.say(json, summary, outcome.tuning().after().meetsAims());
+  }
+
+  private static String words(Tuning.Stage stage) {
+    return switch (stage) {
+      case START -> "working out where to begin";
+      case SEARCH -> "searching by simulation";
+      case FLATNESS -> "looking how much each setting matters";
+      case SPREADS -> "trying the settings over the spreads";
+    };
+  }
+
+  private static List<String> notes(Scenario scenario, Tuning tuning) {
+    List<String> notes = new ArrayList<>();
+    boolean shared =
+        tuning.changes().stream().anyMatch(c -> c.moved() && !(belongsToArrangement(c.setting())));
+    if (shared && scenario.house().arrangements().size() > 1) {
+      notes.add(
+          "source, pump and control are one for all arrangements of the scenario: what is tuned of"
+              + " them here holds for the others too");
+    }
+    scenario.warnings().stream().map(Finding::toString).forEach(notes::add);
+    return notes;
+  }
+
+  private static boolean belongsToArrangement(Setting setting) {
+    return setting instanceof Setting.Head || setting instanceof Setting.LockshieldTurns;
+  }
+
+  private void refuseToOverwrite() throws Failure {
+    if (request.write() != null && Files.exists(request.write()) && !request.force()) {
+      throw unwritable(
+          new FileAlreadyExistsException(
+              request.write().toString(), null, "exists; --force overwrites it"));
+    }
+  }
+
+  private Failure unwritable(IOException e) {
+    return new Failure(
+        ExitStatus.COULD_NOT_FINISH, "cannot write " + FileTrouble.describe(e, request.write()), e);
+  }
+
+  /** Writes the tuned text, once it is sure that it says what was found. */
+  private void writeScenario(Tuning tuning) throws Failure {
+    List<Setting> moved =
+        tuning.changes().stream().filter(Tuning.Change::moved).map(Tuning.Change::setting).toList();
+    try {
+      String text = TunedScenario.write(ScenarioReader.text(options.file()), tuning.tuned(), moved);
+      House back = ScenarioReader.read(text, request.write()).house();
+      Plant plant =
+          new Plant(back, ScenarioFile.arrangement(back, tuning.found().arrangement().name()));
+      for (Setting setting : moved) {
+        if (setting.of(plant) != setting.of(tuning.tuned())) {
+          throw new IllegalStateException(setting + " was not written as it was found");
+        }
+      }
+      Path target = request.write().toAbsolutePath();
+      Path draft =
+          target.resolveSibling("." + target.getFileName() + "." + ProcessHandle.current().pid());
+      try {
+        Files.writeString(draft, text, StandardCharsets.UTF_8);
+        Files.move(
+            draft, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      } finally {
+        Files.deleteIfExists(draft);
+      }
+    } catch (ScenarioException e) {
+      throw new Failure(
+          ExitStatus.COULD_NOT_FINISH, e.problems().stream().map(Finding::toString).toList(), e);
+    } catch (IOException e) {
+      throw unwritable(e);
+    }
+  }
+
+  private void writeFiles(Tuning tuning, String json, String summary) throws Failure {
+    try (OutputFolder folder = new OutputFolder(options.out())) {
+      for (Map.Entry<String, byte[]> chart : ChartFiles.of(TuningCharts.of(tuning)).entrySet()) {
+        Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
+      }
+      folder.write("summary.txt", summary);
+      folder.write("summary.json", json);
+      folder.publish();
+    } catch (IOException e) {
+      throw Talk.unwritable(e, options.out());
+    }
+  }
+}
