@@ -18,10 +18,10 @@ import settle.sim.study.DrawnHouse;
  * reliability (Hasofer and Lind 1974, from memory), found from the mean. What all rooms share is
  * put at the mean over the rooms, each valve where its own room has it.
  */
-final class HardHouse {
+public final class HardHouse {
 
   /** Phi^-1(0.9). */
-  static final double BETA = 1.2816;
+  public static final double BETA = 1.2816;
 
   /** Width of the difference quotient, in standard deviations. */
   private static final double WIDTH = 0.5;
@@ -31,7 +31,7 @@ final class HardHouse {
   /**
    * @param plant the house as stated, its settings near those looked for
    */
-  HardHouse(Plant plant) {
+  public HardHouse(Plant plant) {
     DrawnHouse drawn = new DrawnHouse(plant.house(), plant.arrangement());
     int n = drawn.inputs().size();
     List<String> rooms = drawn.rooms();
@@ -74,7 +74,7 @@ final class HardHouse {
   }
 
   /** What is asked of it in its coldest weather, with what comes of it. */
-  List<Aim> aims(Plant plant) {
+  public List<Aim> aims(Plant plant) {
     DrawnHouse.Drawn drawn = new DrawnHouse(plant.house(), plant.arrangement()).at(z);
     return Aim.ofColdest(new Plant(drawn.house(), drawn.arrangement()), drawn.outdoor());
   }

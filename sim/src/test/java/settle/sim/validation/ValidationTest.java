@@ -47,7 +47,8 @@ class ValidationTest {
           new SeasonRows(),
           new WeatherRows(),
           new ComfortRows(),
-          new OddsRows());
+          new OddsRows(),
+          new TuningRows());
 
   private static final Map<RowGroup, List<Row>> ROWS = rowsOf(GROUPS);
 
