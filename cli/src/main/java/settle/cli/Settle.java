@@ -35,6 +35,7 @@ import picocli.CommandLine.Spec;
       VerdictCommand.class,
       TuneCommand.class,
       SimulateCommand.class,
+      ValveCommand.class,
       CheckCommand.class,
       NewCommand.class,
       CatalogueCommand.class,

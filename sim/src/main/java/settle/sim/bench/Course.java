@@ -71,6 +71,42 @@ public record Course(
     return Math.max(time[i], 0);
   }
 
+  /**
+   * How far the room swings within a time if it goes to and fro there, three ways or more [K]; 0 if
+   * it only drifts, or goes one way and back.
+   *
+   * @param from after the change [s]
+   * @param to after the change [s]
+   */
+  public double hunting(double from, double to) {
+    int ways = 0;
+    double widest = 0;
+    double turn = Double.NaN;
+    double furthest = Double.NaN;
+    for (int i = 0; i < time.length; i++) {
+      if (time[i] < from || time[i] > to) {
+        continue;
+      }
+      double now = operative[i];
+      if (Double.isNaN(turn)) {
+        turn = now;
+        furthest = now;
+      } else if ((now - furthest) * (furthest - turn) >= 0) {
+        furthest = now;
+      } else if (Math.abs(now - furthest) > 2 * SETTLED_WITHIN) {
+        // Turned round for good: one way is done.
+        double way = Math.abs(furthest - turn);
+        if (way > 2 * SETTLED_WITHIN) {
+          ways++;
+          widest = Math.max(widest, way);
+        }
+        turn = furthest;
+        furthest = now;
+      }
+    }
+    return ways >= 3 ? widest : 0;
+  }
+
   private double end() {
     return time[time.length - 1];
   }

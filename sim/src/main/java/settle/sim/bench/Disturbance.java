@@ -16,6 +16,9 @@ public enum Disturbance {
   /** The sun comes out for three hours [W/m²]. */
   SUN(400);
 
+  /** How long the sun shines [s]. */
+  public static final double SUNSHINE = 3 * 3600;
+
   private final double size;
 
   Disturbance(double size) {

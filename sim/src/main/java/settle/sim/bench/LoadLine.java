@@ -36,7 +36,7 @@ public record LoadLine(
   private static final int POINTS = 241;
 
   /** How far the lines are followed to either side of what lies between want and crossing [K]. */
-  private static final double AROUND = 3;
+  private static final double AROUND = 2.5;
 
   /**
    * Draws the lines of one branch, without sun and other gains.
@@ -56,8 +56,8 @@ public record LoadLine(
     // The load line is straight: two points give it.
     double unheated = house.operativeWith(branch, 0);
     double perWatt = (house.operativeWith(branch, 1000) - unheated) / 1000;
-    double low = Math.max(Math.min(want, settled) - AROUND, unheated);
-    double high = Math.max(want, settled) + AROUND;
+    double low = Math.max(Math.floor(Math.min(want, settled) - AROUND), unheated);
+    double high = Math.ceil(Math.max(want, settled) + AROUND);
     double[] room = new double[POINTS];
     double[] load = new double[POINTS];
     double[] offered = new double[POINTS];

@@ -51,9 +51,6 @@ final class RoomTest {
   /** Period of programmes that are to change once only [s], longer than everything. */
   private static final double ONCE = LEAD_IN + 2 * (CHANGE + AFTER);
 
-  /** How long the sun shines [s]. */
-  private static final double SUNSHINE = 3 * 3600;
-
   /** How long it takes to come out and to go [s]. */
   private static final double CLOUD = 600;
 
@@ -158,7 +155,7 @@ final class RoomTest {
   }
 
   private Weather sunny() {
-    int points = (int) Math.round(SUNSHINE / CLOUD) + 1;
+    int points = (int) Math.round(Disturbance.SUNSHINE / CLOUD) + 1;
     double[] outdoor = new double[points];
     double[] sun = new double[points];
     Arrays.fill(outdoor, mild);

@@ -1,0 +1,150 @@
+package settle.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import picocli.CommandLine.Model.CommandSpec;
+import settle.cli.output.BenchJson;
+import settle.cli.output.BenchText;
+import settle.plots.chart.BenchCharts;
+import settle.plots.chart.Chart;
+import settle.plots.chart.ChartFiles;
+import settle.plots.report.BenchReport;
+import settle.scenarios.Scenario;
+import settle.scenarios.finding.Finding;
+import settle.scenarios.format.NearestName;
+import settle.sim.bench.BenchFindings;
+import settle.sim.bench.Course;
+import settle.sim.bench.Disturbance;
+import settle.sim.bench.ValveBench;
+import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+
+/** Reads a scenario, tests one of its valves, prints and writes what was found. */
+final class ValveRun {
+
+  private final CommonOptions options;
+  private final Talk talk;
+
+  ValveRun(CommandSpec command, CommonOptions options) {
+    this.options = options;
+    talk = new Talk(command, options);
+  }
+
+  /**
+   * Does it.
+   *
+   * @param arrangement whose valve; null for the first
+   * @param room in which room; null for the first with a thermostatic valve
+   * @return exit status
+   * @throws Failure if the scenario is wrong or has nothing of that name, a model cannot be solved,
+   *     or a file cannot be written
+   */
+  int execute(String arrangement, String room) throws Failure {
+    Scenario scenario = ScenarioFile.read(options.file());
+    House house = scenario.house();
+    Arrangement chosen = ScenarioFile.arrangement(house, arrangement);
+    int branch = branch(chosen, room);
+    List<String> warnings = scenario.warnings().stream().map(Finding::toString).toList();
+    String json;
+    String summary;
+    try (Progress progress = talk.progress()) {
+      progress.stage("testing the valve of " + chosen.branches().get(branch).room());
+      ValveBench bench = new ValveBench(house, chosen, branch);
+      // One run is one thread's work; different runs are not.
+      List<Course> courses =
+          Stream.of(Disturbance.values())
+              .parallel()
+              .map(bench::through)
+              .flatMap(Optional::stream)
+              .toList();
+      BenchFindings findings = bench.findings(courses);
+      json = BenchJson.write(findings, options.file().toString(), warnings, Version.number());
+      summary = BenchText.write(findings, others(house, chosen, branch), warnings);
+      if (options.out() != null) {
+        progress.stage("writing " + options.out());
+        writeFiles(findings, warnings, json, summary);
+      }
+    } catch (ArithmeticException e) {
+      throw Talk.unsolvable(e);
+    }
+    return talk.say(json, summary, true);
+  }
+
+  /** Position of the branch asked for: in a room the valve there is most to see of. */
+  private static int branch(Arrangement arrangement, String room) throws Failure {
+    List<Branch> branches = arrangement.branches();
+    if (room == null) {
+      return ValveBench.mostTelling(branches);
+    }
+    int[] there =
+        IntStream.range(0, branches.size())
+            .filter(b -> branches.get(b).room().equals(room))
+            .toArray();
+    if (there.length == 0) {
+      Set<String> rooms = new LinkedHashSet<>(branches.stream().map(Branch::room).toList());
+      throw new Failure(
+          ExitStatus.WRONG_INPUT,
+          "arrangement '"
+              + arrangement.name()
+              + "' has no valve in a room '"
+              + room
+              + "'"
+              + NearestName.hint(room, rooms),
+          null);
+    }
+    return there[ValveBench.mostTelling(IntStream.of(there).mapToObj(branches::get).toList())];
+  }
+
+  /** The other rooms of the arrangement with their valves, and the other arrangements. */
+  private static List<String> others(House house, Arrangement chosen, int branch) {
+    List<String> others = new ArrayList<>();
+    String room = chosen.branches().get(branch).room();
+    String rooms =
+        chosen.branches().stream()
+            .filter(b -> !b.room().equals(room))
+            .map(b -> b.room() + " (" + b.valve().name() + ")")
+            .distinct()
+            .collect(Collectors.joining(", "));
+    if (!rooms.isEmpty()) {
+      others.add("--room: " + rooms);
+    }
+    String arrangements =
+        house.arrangements().stream()
+            .map(Arrangement::name)
+            .filter(name -> !name.equals(chosen.name()))
+            .collect(Collectors.joining(", "));
+    if (!arrangements.isEmpty()) {
+      others.add("--arrangement: " + arrangements);
+    }
+    return others;
+  }
+
+  private void writeFiles(
+      BenchFindings findings, List<String> warnings, String json, String summary) throws Failure {
+    List<Chart> charts = BenchCharts.of(findings);
+    try (OutputFolder folder = new OutputFolder(options.out())) {
+      for (Map.Entry<String, byte[]> chart : ChartFiles.of(charts).entrySet()) {
+        Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
+      }
+      folder.write(
+          "report.html",
+          BenchReport.html(
+              findings, charts, warnings, options.file().toString(), Version.number()));
+      folder.write("summary.txt", summary);
+      folder.write("summary.json", json);
+      folder.publish();
+    } catch (IOException e) {
+      throw Talk.unwritable(e, options.out());
+    }
+  }
+}

@@ -1,0 +1,115 @@
+package settle.plots.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import settle.plots.words.BenchWords;
+import settle.plots.words.Quantities;
+import settle.sim.bench.BenchFindings;
+import settle.sim.bench.Course;
+import settle.sim.bench.HysteresisLoop;
+import settle.sim.bench.LoadLine;
+import settle.sim.bench.StepResponse;
+
+/** The pictures of a valve on the bench, made to be shown to a class. */
+public final class BenchCharts {
+
+  private BenchCharts() {}
+
+  /**
+   * Loop, response, load line, room tests: those there is something to show of.
+   *
+   * @param findings what the bench found
+   */
+  public static List<Chart> of(BenchFindings findings) {
+    List<Chart> charts = new ArrayList<>();
+    if (findings.rig().loop().isPresent()) {
+      charts.add(loop(findings, findings.rig().loop().get()));
+      charts.add(response(findings, findings.rig().onward().orElseThrow()));
+    }
+    charts.add(loadLine(findings));
+    if (!findings.courses().isEmpty()) {
+      charts.add(roomTests(findings));
+    }
+    return charts;
+  }
+
+  private static Chart loop(BenchFindings findings, HysteresisLoop loop) {
+    String title = "Once shut and open again: the path of the valve";
+    String meaning =
+        "Temperature at the head moved so slowly that its lag no longer counts, 10 kPa across the valve. "
+            + (loop.throttles()
+                ? "The way back lies "
+                    + Quantities.number(loop.hysteresis(), 2)
+                    + " K lower: the play has to be taken up before the stem follows."
+                : "It opens "
+                    + Quantities.number(loop.hysteresis(), 2)
+                    + " K below where it shuts, and knows nothing in between.");
+    return new Chart(
+        "hysteresis-loop",
+        title,
+        meaning,
+        new HysteresisPicture(loop, findings.house().water()).draw(title));
+  }
+
+  private static Chart response(BenchFindings findings, StepResponse onward) {
+    String title = "After a jump of the temperature at the head";
+    double minutes = onward.timeTo(StepResponse.READ_AT) / 60;
+    String meaning =
+        findings.thermostatic()
+            ? "63 % of the change has come about after "
+                + Quantities.number(minutes, 1)
+                + " min: that is the head's time constant, dead time included."
+                + (findings.rig().turnedBack().filter(r -> r.standsStill() > 60).isPresent()
+                    ? " After turning back nothing moves at first, until the play is taken up, and less comes of it."
+                    : "")
+            : "63 % of its opening is there after " + Quantities.number(minutes, 1) + " min.";
+    return new Chart("response", title, meaning, new ResponsePicture(findings).draw(title));
+  }
+
+  private static Chart loadLine(BenchFindings findings) {
+    String title = "Where the room settles: its load line across the valve's band";
+    String meaning =
+        "Rising: the heat that keeps "
+            + findings.branch().room()
+            + " so warm. Falling: the heat that the valve lets its emitter give in a room so warm. They cross where the room settles: "
+            + findings.lines().stream().map(BenchCharts::crossing).collect(Collectors.joining(", "))
+            + "; want is "
+            + Quantities.setting(findings.want())
+            + ".";
+    return new Chart("load-line", title, meaning, new LoadLinePicture(findings).draw(title));
+  }
+
+  private static String crossing(LoadLine line) {
+    return Quantities.temperature(line.crossing())
+        + " at "
+        + Quantities.setting(line.outdoor())
+        + " outdoors";
+  }
+
+  private static Chart roomTests(BenchFindings findings) {
+    String title = "In its room: one thing changes at a time";
+    String meaning =
+        "Room temperature, the change at 0 h. "
+            + findings.courses().stream()
+                .map(BenchCharts::outcome)
+                .collect(Collectors.joining("; "))
+            + ".";
+    return new Chart("room-tests", title, meaning, new RoomTestsPicture(findings).draw(title));
+  }
+
+  private static String outcome(Course course) {
+    return BenchWords.change(course)
+        + ": "
+        + BenchWords.settled(course)
+        + ", "
+        + against(course.offset());
+  }
+
+  private static String against(double offset) {
+    return Quantities.number(Math.abs(offset), 2)
+        + " K "
+        + (offset < 0 ? "below" : "above")
+        + " want";
+  }
+}

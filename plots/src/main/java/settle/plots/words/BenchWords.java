@@ -1,0 +1,399 @@
+package settle.plots.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import settle.sim.bench.BenchFindings;
+import settle.sim.bench.Course;
+import settle.sim.bench.Disturbance;
+import settle.sim.bench.En215;
+import settle.sim.bench.HysteresisLoop;
+import settle.sim.bench.InBranch;
+import settle.sim.bench.LoadLine;
+import settle.sim.bench.StepResponse;
+import settle.sim.control.Control;
+import settle.sim.control.Thermostat;
+import settle.sim.valve.FixedOpening;
+import settle.sim.valve.MotorHead;
+import settle.sim.valve.OnOffActuator;
+import settle.sim.valve.WaxValve;
+
+/**
+ * What the bench found of a valve, in words.
+ *
+ * @param findings what it found
+ */
+public record BenchWords(BenchFindings findings) {
+
+  /** Authority below which a valve hardly governs its flow [-]; common practice, no source. */
+  private static final double LEAST_AUTHORITY = 0.3;
+
+  /** Swing from which on a valve counts as hunting [K]. */
+  private static final double HUNTING = 2 * Course.SETTLED_WITHIN;
+
+  /** What EN 215 has from where. */
+  public static final String ABOUT_EN_215 =
+      "EN 215 (2004 with A1:2006, and 2019): the standard was not at hand. Its figures and limits are from memory and without clause"
+          + " numbers; that hysteresis may be no more than 1 K also stands in trade text.";
+
+  /**
+   * A figure of EN 215 beside its limit.
+   *
+   * @param name what it is
+   * @param read what the rig read
+   * @param limit the most allowed
+   * @param within whether it keeps it
+   */
+  public record Limit(String name, String read, String limit, String within) {}
+
+  /**
+   * A figure with its name.
+   *
+   * @param name what it is
+   * @param value with its unit
+   */
+  public record Figure(String name, String value) {}
+
+  /** The valve and where it is. */
+  public String valve() {
+    return findings.branch().room() + ", " + findings.arrangement() + ": " + kind();
+  }
+
+  private String kind() {
+    String name = findings.valve().name();
+    if (findings.valve() instanceof WaxValve wax) {
+      String bias = wax.bias() == 0 ? "" : ", head " + kelvin(wax.bias()) + " warmer than its room";
+      return name
+          + " set to "
+          + Quantities.setting(wax.setPoint())
+          + " (nominal flow there)"
+          + bias;
+    }
+    if (findings.valve() instanceof OnOffActuator actuator) {
+      return name + ", its thermostat set to " + Quantities.setting(actuator.setPoint());
+    }
+    if (findings.valve() instanceof MotorHead motor) {
+      return name + " set to " + Quantities.setting(motor.setPoint());
+    }
+    return name;
+  }
+
+  /** The answer in a few sentences: limits, branch, room. */
+  public List<String> answer() {
+    List<String> sentences = new ArrayList<>();
+    limitSentence(sentences);
+    branchSentence(sentences);
+    sentences.add(roomSentence());
+    if (!findings.courses().isEmpty()) {
+      sentences.add(swingSentence());
+    }
+    return sentences;
+  }
+
+  private void limitSentence(List<String> sentences) {
+    if (!findings.thermostatic()) {
+      sentences.add(
+          "EN 215 is about thermostatic valves without auxiliary energy and does not apply to this one.");
+      return;
+    }
+    List<String> missed =
+        findings.rig().readings().stream()
+            .filter(r -> r.value().isPresent() && !r.isWithin())
+            .map(r -> name(r.figure()) + " (" + read(r) + ", limit " + limit(r.figure()) + ")")
+            .toList();
+    sentences.add(
+        missed.isEmpty()
+            ? "On the rig it keeps every limit of EN 215 that the model has a figure for."
+            : "On the rig it misses a limit of EN 215: " + Listing.of(missed) + ".");
+  }
+
+  private void branchSentence(List<String> sentences) {
+    InBranch in = findings.inBranch();
+    if (Double.isNaN(in.authority())) {
+      return;
+    }
+    sentences.add(
+        "In its branch it has "
+            + Quantities.share(in.authority())
+            + " authority: "
+            + (in.authority() < LEAST_AUTHORITY
+                ? "lockshield and pipe decide the flow, the valve only near its seat."
+                : "it governs its flow."));
+  }
+
+  private String roomSentence() {
+    LoadLine cold = findings.lines().get(0);
+    LoadLine mild = findings.lines().get(findings.lines().size() - 1);
+    return "Want is "
+        + Quantities.setting(findings.want())
+        + "; the room settles at "
+        + hundredths(cold.crossing())
+        + " at "
+        + Quantities.setting(cold.outdoor())
+        + " outdoors and at "
+        + hundredths(mild.crossing())
+        + " at "
+        + Quantities.setting(mild.outdoor())
+        + (thermostatHere()
+            ? "; a room thermostat here stops the source at want, so the water is as cool as that takes."
+            : ".");
+  }
+
+  private boolean thermostatHere() {
+    Control control = findings.house().control();
+    return !(control.thermostat() instanceof Thermostat.None)
+        && control.referenceRoom().equals(findings.branch().room());
+  }
+
+  private String swingSentence() {
+    List<Course> swinging = findings.courses().stream().filter(c -> c.swing() > HUNTING).toList();
+    if (swinging.isEmpty()) {
+      return "Whatever changes, the room comes to rest" + hunting();
+    }
+    double widest = swinging.stream().mapToDouble(Course::swing).max().orElseThrow();
+    return "The room does not come to rest but swings by up to "
+        + Quantities.difference(widest)
+        + " from peak to peak: "
+        + (switches()
+            ? "its actuator only opens and shuts."
+            : findings.valve() instanceof FixedOpening
+                ? "what stops and starts the source swings it, not the valve."
+                : "valve, or what stops and starts its source, hunts.");
+  }
+
+  /** Little heat is needed while the sun shines: there a valve hunts first. */
+  private String hunting() {
+    double widest =
+        findings.courses().stream()
+            .filter(c -> c.disturbance() == Disturbance.SUN)
+            .mapToDouble(c -> c.hunting(0, Disturbance.SUNSHINE))
+            .max()
+            .orElse(0);
+    return widest > 0
+        ? "; but while the sun shines and little heat is needed the valve hunts, and the room swings by "
+            + Quantities.difference(widest)
+            + "."
+        : ".";
+  }
+
+  private boolean switches() {
+    return findings.valve() instanceof OnOffActuator;
+  }
+
+  /** Figures of the rig, the loop first. */
+  public List<Figure> rig() {
+    List<Figure> figures = new ArrayList<>();
+    findings.rig().loop().ifPresent(loop -> loop(figures, loop));
+    figures.add(new Figure("flow fully open", flow(findings.rig().openFlow())));
+    findings.rig().onward().ifPresent(response -> response(figures, response));
+    findings
+        .rig()
+        .turnedBack()
+        .filter(r -> r.standsStill() > 60)
+        .ifPresent(
+            r ->
+                figures.add(
+                    new Figure(
+                        "stands still after turning back by 1 K",
+                        Quantities.duration(r.standsStill()))));
+    if (findings.rig().loop().isPresent() && !findings.thermostatic()) {
+      figures.add(
+          new Figure(
+              "shift for 30 K hotter water, for 60 kPa",
+              kelvin(findings.rig().waterShift())
+                  + ", "
+                  + kelvin(findings.rig().pressureShift())
+                  + ": it measures in the room"));
+    }
+    return figures;
+  }
+
+  private void loop(List<Figure> figures, HysteresisLoop loop) {
+    if (loop.throttles()) {
+      figures.add(
+          new Figure("temperature point S (opening curve)", hundredths(loop.temperaturePoint())));
+    }
+    figures.add(new Figure("shut when warming, at", hundredths(loop.closingTemperature())));
+    figures.add(new Figure("off its seat when cooling, at", hundredths(loop.openingTemperature())));
+    if (loop.throttles()) {
+      figures.add(new Figure("nominal flow, at S − 2 K", flow(loop.nominalFlow())));
+      figures.add(new Figure("flow at S − 1 K", flow(loop.flowOneKelvinBelow())));
+      figures.add(
+          new Figure("proportional band, nominal flow to shut", kelvin(loop.proportionalBand())));
+      figures.add(new Figure("fully open to shut", kelvin(loop.throttlingRange())));
+    } else {
+      figures.add(new Figure("hysteresis between opening and shutting", kelvin(loop.hysteresis())));
+    }
+  }
+
+  private void response(List<Figure> figures, StepResponse response) {
+    if (findings.thermostatic()) {
+      figures.add(
+          new Figure(
+              "time constant, dead time",
+              minutes(response.timeConstant()) + ", " + minutes(response.deadTime())));
+    } else {
+      figures.add(
+          new Figure("63 % of its opening after", minutes(response.timeTo(StepResponse.READ_AT))));
+    }
+  }
+
+  /** Figures of EN 215 beside their limits; none for a valve it is not about. */
+  public List<Limit> limits() {
+    return findings.rig().readings().stream()
+        .map(
+            r ->
+                new Limit(
+                    name(r.figure()),
+                    read(r),
+                    limit(r.figure()),
+                    r.value().isEmpty() ? "–" : r.isWithin() ? "yes" : "no"))
+        .toList();
+  }
+
+  private static String name(En215 figure) {
+    return switch (figure) {
+      case HYSTERESIS -> "hysteresis C, at nominal flow";
+      case WATER_TEMPERATURE -> "water temperature W, 30 K hotter";
+      case DIFFERENTIAL_PRESSURE -> "differential pressure D, 10 to 60 kPa";
+      case RESPONSE_TIME -> "response time Z, to 63 %";
+      case STATIC_PRESSURE -> "static pressure";
+    };
+  }
+
+  private static String read(En215.Reading reading) {
+    if (reading.value().isEmpty()) {
+      return "not modelled";
+    }
+    return reading.figure() == En215.RESPONSE_TIME
+        ? minutes(reading.value().get())
+        : kelvin(reading.value().get());
+  }
+
+  private static String limit(En215 figure) {
+    return figure == En215.RESPONSE_TIME
+        ? Quantities.duration(figure.limit())
+        : kelvin(figure.limit());
+  }
+
+  /** Figures of the branch. */
+  public List<Figure> branch() {
+    InBranch in = findings.inBranch();
+    List<Figure> figures = new ArrayList<>();
+    if (!Double.isNaN(in.authority())) {
+      figures.add(new Figure("authority", Quantities.share(in.authority())));
+      figures.add(
+          new Figure(
+              "pressure across it: nominally open, shut",
+              Quantities.pressure(in.nominalDrop())
+                  + ", "
+                  + Quantities.pressure(in.shutPressure())));
+      figures.add(
+          new Figure(
+              "flow nominally open, fully open",
+              flow(in.nominalFlow()) + ", " + flow(in.openFlow())));
+    } else {
+      figures.add(new Figure("authority", "does not apply: it does not throttle"));
+      figures.add(
+          new Figure("pressure across it when shut", Quantities.pressure(in.shutPressure())));
+      figures.add(new Figure("flow open", flow(in.openFlow())));
+    }
+    figures.add(new Figure("flow the branch is designed for", flow(in.designFlow()) + design(in)));
+    return figures;
+  }
+
+  private static String design(InBranch in) {
+    if (in.openFlow() < in.designFlow()) {
+      return ": more than it can carry";
+    }
+    return Double.isNaN(in.designBelow())
+        ? ""
+        : ": passed at S − " + Quantities.number(in.designBelow(), 1) + " K";
+  }
+
+  /** What changed, in words. */
+  public static String change(Course course) {
+    double size = course.disturbance().size();
+    return switch (course.disturbance()) {
+      case WANT -> "turned up by " + Quantities.number(size, 0) + " K";
+      case OUTDOOR -> Quantities.number(-size, 0) + " K colder outdoors";
+      case PUMP -> "pump's head doubled";
+      case DOOR -> "door to " + course.detail() + " opened";
+      case SUN -> "three hours of sun";
+    };
+  }
+
+  /** How soon it settles. */
+  public static String settling(Course course) {
+    if (course.settlingTime() == 0) {
+      return "at once";
+    }
+    return Double.isFinite(course.settlingTime())
+        ? Quantities.duration(course.settlingTime())
+        : "keeps swinging";
+  }
+
+  /** Whether and how soon it settles, as a sentence has it. */
+  public static String settled(Course course) {
+    if (course.settlingTime() == 0) {
+      return "settled at once";
+    }
+    return Double.isFinite(course.settlingTime())
+        ? "settled after " + settling(course)
+        : "swings by " + Quantities.difference(course.swing());
+  }
+
+  /** What changes in the room tests and from what. */
+  public String roomTests() {
+    double mild = findings.house().designOutdoor() - Disturbance.OUTDOOR.size();
+    return "The scenario's house at rest at "
+        + Quantities.setting(mild)
+        + " outdoors, wants at their day values, no sun and no other gains; then one thing changes. Settled: within "
+        + Quantities.difference(Course.SETTLED_WITHIN)
+        + " of where it ends up."
+        + (findings.thermostatic()
+            ? " Solved at rest, the head is in the middle of its play; where it came from moves it by up to half of that."
+            : "");
+  }
+
+  /** What is left out, and why. */
+  public List<String> left() {
+    List<String> left = new ArrayList<>();
+    String named = findings.left().stream().map(this::why).collect(Collectors.joining("; "));
+    if (!named.isEmpty()) {
+      left.add("Not tried in this room: " + named + ".");
+    }
+    if (findings.thermostatic()) {
+      left.add(
+          "Not modelled, so not read: static pressure, endurance, the rounded foot of a real closing curve, how the knob's scale is made.");
+    }
+    return left;
+  }
+
+  private String why(Disturbance disturbance) {
+    return switch (disturbance) {
+      case WANT -> "turning the valve (nothing on it can be set to a temperature)";
+      case OUTDOOR -> "colder weather";
+      case PUMP -> "a stronger pump";
+      case DOOR -> "opening a door (no other room lies behind a wall of this one)";
+      case SUN -> "sun (it has no window)";
+    };
+  }
+
+  private String flow(double massFlow) {
+    double litres = findings.house().water().litresPerHour(massFlow);
+    return Quantities.number(litres, litres < 10 ? 1 : 0) + " l/h";
+  }
+
+  private static String kelvin(double kelvin) {
+    return Quantities.number(kelvin, 2) + " K";
+  }
+
+  private static String hundredths(double celsius) {
+    return Quantities.number(celsius, 2) + " °C";
+  }
+
+  private static String minutes(double seconds) {
+    return Quantities.number(seconds / 60, 1) + " min";
+  }
+}
