@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.DoubleAdder;
+import java.util.function.DoubleConsumer;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.Inputs;
@@ -71,8 +73,11 @@ final class ScenarioRun {
       // One run is one thread's work; different runs are not.
       List<Arrangement> arrangements = choice.from(house);
       progress.stage("simulating " + names(arrangements));
+      DoubleAdder done = new DoubleAdder();
       List<RunResult> runs =
-          arrangements.parallelStream().map(a -> Simulation.run(house, a)).toList();
+          arrangements.parallelStream()
+              .map(a -> Simulation.run(house, a, part(done, arrangements.size(), progress)))
+              .toList();
       List<ErrorEstimate> errors = List.of();
       if (options.errorBars()) {
         progress.stage("simulating again, finer");
@@ -96,6 +101,16 @@ final class ScenarioRun {
       throw Talk.unsolvable(e);
     }
     return talk.say(json, summary, outcome.keepsUp());
+  }
+
+  /** Adds one of several runs' progress to that of all. */
+  private static DoubleConsumer part(DoubleAdder done, int runs, Progress progress) {
+    double[] before = new double[1];
+    return share -> {
+      done.add((share - before[0]) / runs);
+      before[0] = share;
+      progress.share(done.sum());
+    };
   }
 
   private static String names(List<Arrangement> arrangements) {

@@ -1,6 +1,7 @@
 package settle.sim.engine;
 
 import java.util.List;
+import java.util.function.DoubleConsumer;
 import settle.sim.control.Control;
 import settle.sim.control.PlantControl;
 import settle.sim.control.Timetable;
@@ -47,6 +48,8 @@ public final class HouseRun {
   private static final double REFERENCE_AGREEMENT = 0.005;
 
   private static final int MOST_ROUNDS = 12;
+
+  private static final double DAY = 86_400;
 
   /**
    * Agreement asked of the opening held with the one the head really takes, as a share of it [-].
@@ -188,6 +191,16 @@ public final class HouseRun {
    *     time
    */
   public void run() {
+    run(done -> {});
+  }
+
+  /**
+   * The same, telling how far it is once a simulated day.
+   *
+   * @param progress told the share that is done [-]
+   */
+  public void run(DoubleConsumer progress) {
+    double told = time;
     if (time >= 0) {
       beginRecording();
     }
@@ -204,6 +217,10 @@ public final class HouseRun {
         record();
       }
       profiles.keepDue(time, circuit.emitters());
+      if (time >= told + DAY) {
+        told = time;
+        progress.accept((time + settings.leadIn()) / (end + settings.leadIn()));
+      }
     }
   }
 

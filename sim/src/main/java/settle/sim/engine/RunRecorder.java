@@ -16,6 +16,18 @@ import settle.sim.valve.ValveStepper;
 /** Writes down what a run has come to after each step. */
 final class RunRecorder {
 
+  /** Runs up to this long are kept step by step [s]. */
+  private static final double KEPT = 14 * 86_400.0;
+
+  /** Of longer ones the first days, whose warm-up is looked at closely [s]. */
+  private static final double KEPT_AT_FIRST = 3 * 86_400.0;
+
+  /**
+   * Interval of a row afterwards [s]: short against a room's hours; a season is then some 60 000
+   * rows instead of a million.
+   */
+  private static final double ROW = 300;
+
   private final HouseModel model;
   private final House house;
   private final RoomStepper roomStepper;
@@ -30,6 +42,11 @@ final class RunRecorder {
   private final double pumpPowerFactor;
 
   private final Recorder recorder;
+
+  /** From when on steps are joined to rows [s]; infinite in a run that is short enough to keep. */
+  private final double joinedFrom;
+
+  private final double[] lastWant;
 
   RunRecorder(
       HouseModel model,
@@ -47,13 +64,15 @@ final class RunRecorder {
     rooms = house.rooms().size();
     branches = model.branchRoom.length;
     mains = house.distribution().mains().size();
+    joinedFrom = settings.length() > KEPT ? KEPT_AT_FIRST : Double.POSITIVE_INFINITY;
+    lastWant = new double[rooms];
     pumpPowerFactor = 1 / (house.water().density() * house.distribution().pump().efficiency());
     recorder =
         new Recorder(
             model.roomNames(),
             model.branchNames(),
             model.mainNames(),
-            (int) (settings.length() / settings.longestStep() * 4) + 1000);
+            (int) (Math.min(settings.length(), KEPT) / settings.longestStep() * 4) + 1000);
   }
 
   /** The row before the first step: states only. */
@@ -127,6 +146,19 @@ final class RunRecorder {
     recordHouse(HouseColumn.PUMP_POWER, network.head() * circuit.totalFlow() * pumpPowerFactor);
     recordHouse(HouseColumn.BYPASS_FLOW, network.bypassFlow());
     recordHouse(HouseColumn.PIPE_LOSS, (circuit.pipeHeat() + circuit.outsideLoss()) / length);
+    if (time > joinedFrom) {
+      recorder.join(asBefore(want), ROW);
+    }
+  }
+
+  /** Whether want is what it was: a row has one want. */
+  private boolean asBefore(double[] want) {
+    boolean same = true;
+    for (int r = 0; r < rooms; r++) {
+      same &= want[r] == lastWant[r];
+      lastWant[r] = want[r];
+    }
+    return same;
   }
 
   private void recordHouse(HouseColumn column, double value) {

@@ -3,6 +3,7 @@ package settle.sim.engine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleConsumer;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
@@ -40,7 +41,20 @@ public final class Simulation {
    * @throws ArithmeticException if the model could not be solved; the message names room and time
    */
   public static RunResult run(House house, Arrangement arrangement) {
-    return run(house, arrangement, house.run(), 1);
+    return run(house, arrangement, done -> {});
+  }
+
+  /**
+   * The same, telling how far it is.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @param progress told now and then what share of the run is done [-], by the calling thread
+   * @return what came out
+   * @throws ArithmeticException if the model could not be solved; the message names room and time
+   */
+  public static RunResult run(House house, Arrangement arrangement, DoubleConsumer progress) {
+    return run(house, arrangement, house.run(), 1, progress);
   }
 
   /**
@@ -55,11 +69,20 @@ public final class Simulation {
    */
   public static RunResult run(
       House house, Arrangement arrangement, RunSettings settings, double refinement) {
+    return run(house, arrangement, settings, refinement, done -> {});
+  }
+
+  private static RunResult run(
+      House house,
+      Arrangement arrangement,
+      RunSettings settings,
+      double refinement,
+      DoubleConsumer progress) {
     HouseModel given = new HouseModel(house, arrangement, refinement);
     Balancing balancing = new Balancing(given);
     HouseModel model = arrangement.balanced() ? given.as(balancing) : given;
     HouseRun run = new HouseRun(model, settings);
-    run.run();
+    run.run(progress);
     Trace trace = run.trace();
     FigureReader reader = new FigureReader(trace);
     SettledHouse settled = settled(model, settings);

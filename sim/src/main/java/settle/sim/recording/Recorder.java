@@ -3,13 +3,21 @@ package settle.sim.recording;
 import java.util.Arrays;
 import java.util.List;
 
-/** Takes down one row per step while a run goes on. Grows by doubling. */
+/**
+ * Takes down one row per step while a run goes on. Grows by doubling. Of a long run, short steps
+ * may be joined to rows of a longer interval: a season in steps of seconds would fill the memory.
+ */
 public final class Recorder {
 
   private final List<String> rooms;
   private final List<String> branches;
   private final List<String> mains;
   private final double[][] columns;
+  private final boolean[] stepMean;
+
+  /** Per column the time for which the present row has a value [s]; kept while rows are joined. */
+  private final double[] valued;
+
   private double[] time;
   private int size;
 
@@ -26,6 +34,11 @@ public final class Recorder {
     int capacity = Math.max(expectedRows, 16);
     time = new double[capacity];
     columns = new double[Trace.columnCount(rooms.size(), branches.size(), mains.size())][capacity];
+    stepMean = new boolean[columns.length];
+    for (int c = 0; c < stepMean.length; c++) {
+      stepMean[c] = Trace.stepMean(c, rooms.size(), branches.size());
+    }
+    valued = new double[columns.length];
   }
 
   /** Begins a row, every column of which is to be set. */
@@ -56,6 +69,40 @@ public final class Recorder {
   /** Adds to a column already set in the present row. */
   public void add(int column, double value) {
     columns[column][size - 1] += value;
+  }
+
+  /**
+   * Joins the present row to the one before, unless that would make it too long: states are those
+   * at its end, means are taken over the times that have a value. To be called for every row from
+   * one on whose predecessor is to stay as it is.
+   *
+   * @param allowed whether it may be joined at all
+   * @param longest interval of a joined row [s]
+   */
+  public void join(boolean allowed, double longest) {
+    int last = size - 1;
+    int before = size - 2;
+    double h = time[last] - time[before];
+    if (!allowed || before < 1 || time[last] - time[before - 1] > longest + 1e-6) {
+      for (int c = 0; c < columns.length; c++) {
+        valued[c] = Double.isNaN(columns[c][last]) ? 0 : h;
+      }
+      return;
+    }
+    for (int c = 0; c < columns.length; c++) {
+      double[] column = columns[c];
+      double value = column[last];
+      if (!stepMean[c]) {
+        column[before] = value;
+      } else if (!Double.isNaN(value)) {
+        double sum = valued[c] + h;
+        column[before] =
+            valued[c] == 0 ? value : column[before] + (value - column[before]) * h / sum;
+        valued[c] = sum;
+      }
+    }
+    time[before] = time[last];
+    size--;
   }
 
   /** What was taken down. */

@@ -4,8 +4,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * What a run recorded: one value per step and column. Steps are of unequal length. The first entry
- * is the start of the recording: there a step-mean column is not a number.
+ * What a run recorded: one value per step and column, in a long run per few minutes. Steps are of
+ * unequal length. The first entry is the start of the recording: there a step-mean column is not a
+ * number.
  */
 public final class Trace {
 
@@ -131,24 +132,28 @@ public final class Trace {
     }
     double[][] sampled = new double[columns.length][];
     for (int c = 0; c < columns.length; c++) {
-      sampled[c] = stepMean(c) ? averaged(columns[c], at) : interpolated(columns[c], at);
+      sampled[c] =
+          stepMean(c, rooms.size(), branches.size())
+              ? averaged(columns[c], at)
+              : interpolated(columns[c], at);
     }
     return new Trace(rooms, branches, mains, at, sampled);
   }
 
-  private boolean stepMean(int column) {
+  /** Whether a column of a trace of so many rooms and branches holds means over steps. */
+  static boolean stepMean(int column, int rooms, int branches) {
     int c = column - HOUSE_COLUMNS;
     if (c < 0) {
       return HouseColumn.values()[column].stepMean();
     }
-    if (c < rooms.size() * ROOM_COLUMNS) {
+    if (c < rooms * ROOM_COLUMNS) {
       return RoomColumn.values()[c % ROOM_COLUMNS].stepMean();
     }
-    c -= rooms.size() * ROOM_COLUMNS;
-    if (c < branches.size() * BRANCH_COLUMNS) {
+    c -= rooms * ROOM_COLUMNS;
+    if (c < branches * BRANCH_COLUMNS) {
       return BranchColumn.values()[c % BRANCH_COLUMNS].stepMean();
     }
-    c -= branches.size() * BRANCH_COLUMNS;
+    c -= branches * BRANCH_COLUMNS;
     return MainColumn.values()[c % MAIN_COLUMNS].stepMean();
   }
 
