@@ -81,6 +81,27 @@ record Curve(double[] x, double[] y) {
     return new Curve(x, y);
   }
 
+  /**
+   * Mean of each day from the window's beginning, over the times at which want is at its highest:
+   * how warm a room is while it is wanted, night set-backs left out. Drawn at noon; time in hours.
+   */
+  static Curve ofDays(Trace trace, double[] values, double[] want, TimeWindow window) {
+    double[] time = trace.time();
+    double most = Arrays.stream(want).filter(w -> !Double.isNaN(w)).max().orElse(0);
+    double[] wanted = new double[values.length];
+    for (int i = 1; i < wanted.length; i++) {
+      wanted[i] = want[i] >= most ? (values[i - 1] + values[i]) / 2 : Double.NaN;
+    }
+    Curve days = ofIntervalMeans(trace, wanted, window, 24 * HOUR, 0, 1);
+    double[] x = new double[days.x().length / 2];
+    double[] y = new double[x.length];
+    for (int k = 0; k < x.length; k++) {
+      x[k] = (days.x()[2 * k] + days.x()[2 * k + 1]) / 2;
+      y[k] = days.y()[2 * k];
+    }
+    return new Curve(x, y);
+  }
+
   /** Last index whose time is not after, or the first. */
   private static int firstIndex(double[] time, double at) {
     int i = Arrays.binarySearch(time, at);

@@ -23,6 +23,9 @@ final class RoomTemperatures {
   private final TimeWindow window;
   private final boolean sinceCall;
 
+  /** Whether each day is one value: a season's nights would only draw a comb. */
+  private final boolean season;
+
   /**
    * @param comparison what to show
    * @param window when
@@ -32,17 +35,23 @@ final class RoomTemperatures {
     this.comparison = comparison;
     this.window = window;
     this.sinceCall = sinceCall;
+    season = !sinceCall && window.isSeason();
   }
 
   Picture draw(String title) {
     List<Panel> panels = panels();
     Sketch g = new Sketch();
     double tolerance = comparison.house().wantTolerance();
-    new Legend(g, Panel.LEFT)
+    Legend legend = new Legend(g, Panel.LEFT);
+    legend
         .arrangements(comparison)
         .line("want", Look.line(HouseTheme.INK, HouseTheme.THIN))
-        .band("within " + Quantities.tolerance(tolerance) + " of want")
-        .markers(comparison.results().size(), "warm, after the first call");
+        .band("within " + Quantities.tolerance(tolerance) + " of want");
+    if (season) {
+      legend.note("means of each day while it is wanted");
+    } else {
+      legend.markers(comparison.results().size(), "warm, after the first call");
+    }
     int columns = columns();
     for (int room = 0; room < panels.size(); room++) {
       Panel panel = panels.get(room);
@@ -75,7 +84,7 @@ final class RoomTemperatures {
     Axis horizontal =
         sinceCall
             ? TimeAxis.since(window, zero, width, "the first call for heat")
-            : TimeAxis.clock(window, width);
+            : TimeAxis.season(window, width, comparison.house().weather().firstDay());
     Axis vertical = temperatureAxis(height);
     List<Panel> panels = new ArrayList<>();
     for (int room = 0; room < rooms; room++) {
@@ -106,7 +115,7 @@ final class RoomTemperatures {
       Look look = HouseTheme.arrangement(i);
       panel.line(result.arrangement().name(), curve, look);
       OptionalDouble warmUp = result.rooms().get(room).warmUp();
-      if (warmUp.isPresent()) {
+      if (warmUp.isPresent() && !season) {
         double at = (result.firstCall() + warmUp.getAsDouble() - zero) / 3600;
         double temperature = curve.at(at);
         if (!Double.isNaN(temperature)) {
@@ -156,12 +165,20 @@ final class RoomTemperatures {
 
   private Curve operative(RunResult result, int room, double zero) {
     Trace trace = result.trace();
-    return Curve.ofState(trace, trace.column(RoomColumn.OPERATIVE, room), window, zero, 1);
+    double[] operative = trace.column(RoomColumn.OPERATIVE, room);
+    return season
+        ? Curve.ofDays(trace, operative, trace.column(RoomColumn.WANT, room), window)
+        : Curve.ofState(trace, operative, window, zero, 1);
   }
 
   /** Want is the same for every arrangement. */
   private Curve want(int room, double zero) {
     Trace trace = comparison.results().get(0).trace();
+    if (season) {
+      double want = comparison.house().rooms().get(room).want().maximum();
+      return new Curve(
+          new double[] {window.from() / 3600, window.to() / 3600}, new double[] {want, want});
+    }
     return Curve.ofMeans(trace, trace.column(RoomColumn.WANT, room), window, zero, 1);
   }
 

@@ -33,7 +33,10 @@ final class SourcePower {
   }
 
   StackedPanels stack() {
-    StackedPanels stack = new StackedPanels(TimeAxis.clock(window, StackedPanels.PLOT_WIDTH));
+    StackedPanels stack =
+        new StackedPanels(
+            TimeAxis.season(
+                window, StackedPanels.PLOT_WIDTH, comparison.house().weather().firstDay()));
     double interval = window.readableInterval();
     List<Curve> curves = new ArrayList<>();
     double most = 0;

@@ -1,7 +1,12 @@
 package settle.plots.chart;
 
+import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /** Axes along which time runs, in hours. */
 final class TimeAxis {
@@ -12,6 +17,7 @@ final class TimeAxis {
   };
 
   private static final double LABEL_WIDTH = 58;
+  private static final double MONTH_WIDTH = 36;
   private static final double HOUR = 3600;
 
   private TimeAxis() {}
@@ -38,6 +44,40 @@ final class TimeAxis {
     }
     return new Axis(
         from, to, ticks, step >= 24 ? "days from midnight to midnight" : "time of day, h:min");
+  }
+
+  /**
+   * Months of the year where a season's days are known, otherwise as {@link #clock}.
+   *
+   * @param window what is shown
+   * @param width of the panel [px]
+   * @param firstDay the day at whose midnight time is 0
+   */
+  static Axis season(TimeWindow window, double width, Optional<LocalDate> firstDay) {
+    if (firstDay.isEmpty() || !window.isSeason()) {
+      return clock(window, width);
+    }
+    LocalDate first = firstDay.get();
+    double from = window.from() / HOUR;
+    double to = window.to() / HOUR;
+    double month = width * 30 * 24 / (to - from);
+    int every = (int) Math.ceil(MONTH_WIDTH / month);
+    List<Tick> ticks = new ArrayList<>();
+    LocalDate day = first.plusDays((long) Math.ceil(from / 24));
+    if (day.getDayOfMonth() != 1) {
+      day = day.withDayOfMonth(1).plusMonths(1);
+    }
+    for (int k = 0; ; k++) {
+      double hour = 24.0 * ChronoUnit.DAYS.between(first, day);
+      if (hour > to) {
+        break;
+      }
+      String name =
+          k % every == 0 ? day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH) : "";
+      ticks.add(new Tick(hour, name, day.getDayOfYear() == 1, ""));
+      day = day.plusMonths(1);
+    }
+    return new Axis(from, to, ticks, "months from their first day");
   }
 
   /**

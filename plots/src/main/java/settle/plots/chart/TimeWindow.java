@@ -56,6 +56,11 @@ record TimeWindow(double from, double to) {
     return new TimeWindow(from, Math.min(whole.to, from + days * DAY));
   }
 
+  /** Whether days are too many to tell apart by their hours: what is shown then is each day. */
+  boolean isSeason() {
+    return length() >= 14 * DAY;
+  }
+
   /** Whether it is less than all of a run. */
   boolean isPartOf(RunResult result) {
     return !equals(whole(result));

@@ -9,6 +9,11 @@ import java.util.OptionalDouble;
  */
 public final class Quantities {
 
+  /** A day, and from when on people count by days [min]. */
+  private static final long DAY = 1440;
+
+  private static final long LONG = 14 * DAY;
+
   private Quantities() {}
 
   /**
@@ -16,7 +21,7 @@ public final class Quantities {
    *
    * @param seconds [s], >= 0
    * @return seconds below two minutes, minutes below two hours with hours split off from one hour,
-   *     as in "45 s", "50 min", "1 h 35 min"
+   *     as in "45 s", "50 min", "1 h 35 min"; whole days from two weeks on
    */
   public static String duration(double seconds) {
     if (seconds < 119.5 && Math.rint(seconds) % 60 != 0) {
@@ -25,6 +30,9 @@ public final class Quantities {
     long minutes = Math.round(seconds / 60);
     if (minutes < 60) {
       return minutes + " min";
+    }
+    if (minutes >= LONG && minutes % DAY == 0) {
+      return minutes / DAY + " days";
     }
     long rest = minutes % 60;
     return minutes / 60 + " h" + (rest == 0 ? "" : " " + rest + " min");

@@ -27,6 +27,9 @@ public record Verdict(House house, RunResult result) {
   /** Degree-hours short after the first warm-up, below which it is not worth a word [K h]. */
   private static final double NOTABLE_SHORTFALL = 1;
 
+  /** Length of a run from which on sums are told by the day, too [d]. */
+  private static final double WEEKS = 14;
+
   /** Settling this far above want deserves the explanation that the valve is built so [K]. */
   private static final double NOTABLE_RISE = 0.5;
 
@@ -202,7 +205,7 @@ public record Verdict(House house, RunResult result) {
           "After set-back "
               + worst.name()
               + " is short of want by "
-              + Quantities.degreeHours(worst.shortfall())
+              + shortfall(worst)
               + (falling.size() > 1 ? ", more than any other room" : "")
               + ".");
       return;
@@ -212,11 +215,21 @@ public record Verdict(House house, RunResult result) {
         "Once warm, "
             + worst.name()
             + " falls short again by "
-            + Quantities.degreeHours(worst.shortfall())
+            + shortfall(worst)
             + (falling.size() == 1
                 ? ""
                 : ", and so " + (falling.size() == 2 ? "does " : "do ") + others)
             + ".");
+  }
+
+  /** Degree-hours; over a run of weeks what that is on an average day, too. */
+  private String shortfall(RoomFigures room) {
+    double[] time = result.trace().time();
+    double days = (time[time.length - 1] - time[0]) / 86_400;
+    String all = Quantities.degreeHours(room.shortfall());
+    return days < WEEKS
+        ? all
+        : all + " (" + Quantities.degreeHours(room.shortfall() / days) + " a day)";
   }
 
   /** Settling above want by design is told apart; here only what goes beyond it counts. */

@@ -3,7 +3,9 @@ package settle.plots.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class AxisTest {
@@ -56,6 +58,22 @@ class AxisTest {
     Axis axis = TimeAxis.clock(new TimeWindow(0, 212 * 86_400.0), 880);
     assertThat(labels(axis)).allMatch(l -> l.startsWith("day "));
     assertThat(axis.ticks()).hasSizeBetween(5, 16);
+  }
+
+  @Test
+  void aSeasonOfKnownDaysHasItsMonths() {
+    TimeWindow season = new TimeWindow(0, 212 * 86_400.0);
+    Axis axis = TimeAxis.season(season, 880, Optional.of(LocalDate.of(2010, 10, 1)));
+    assertThat(labels(axis))
+        .containsExactly("Oct", "Nov", "Dec", "Jan", "Feb", "Mar", "Apr", "May");
+    assertThat(axis.ticks().get(1).value()).isEqualTo(31 * 24);
+    assertThat(axis.ticks().stream().filter(Tick::strong).map(Tick::label)).containsExactly("Jan");
+    Axis within = TimeAxis.season(season, 150, Optional.of(LocalDate.of(2010, 9, 20)));
+    assertThat(labels(within)).containsExactly("Oct", "", "Dec", "", "Feb", "", "Apr");
+    assertThat(within.ticks().get(0).value()).isEqualTo(11 * 24);
+    TimeWindow days = new TimeWindow(0, 48 * 3600);
+    assertThat(TimeAxis.season(days, 880, Optional.of(LocalDate.of(2010, 10, 1))))
+        .isEqualTo(TimeAxis.clock(days, 880));
   }
 
   @Test

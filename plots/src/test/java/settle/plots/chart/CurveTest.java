@@ -30,6 +30,21 @@ class CurveTest {
     assertThat(curve.y()[2]).isNaN();
   }
 
+  /** Two days in steps of 12 h, wanted in the first half of each. */
+  @Test
+  void daysAreMeansWhileItIsWanted() {
+    double half = 12 * 3600.0;
+    Trace days = trace(new double[] {0, half, 2 * half, 3 * half, 4 * half}, new double[5]);
+    Curve curve =
+        Curve.ofDays(
+            days,
+            new double[] {18, 20, 16, 22, 17},
+            new double[] {NONE, 21, 16, 21, 16},
+            new TimeWindow(0, 4 * half));
+    assertThat(curve.x()).containsExactly(12, 36);
+    assertThat(curve.y()).containsExactly(19, 19);
+  }
+
   @Test
   void aWindowTakesOneEntryBeforeAndAfter() {
     Curve curve = Curve.ofState(trace, source(), new TimeWindow(700, 1700), 0, 1);

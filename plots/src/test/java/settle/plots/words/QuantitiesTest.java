@@ -15,6 +15,7 @@ class QuantitiesTest {
     assertThat(Quantities.duration(50 * 60)).isEqualTo("50 min");
     assertThat(Quantities.duration(95 * 60)).isEqualTo("1 h 35 min");
     assertThat(Quantities.duration(48 * 3600)).isEqualTo("48 h");
+    assertThat(Quantities.duration(212 * 86_400)).isEqualTo("212 days");
   }
 
   @Test
