@@ -29,6 +29,12 @@ final class WaxDrive implements ValveDrive {
    */
   private static final double NEAR_SHUT = 0.3;
 
+  /**
+   * Change of K_v over half a step below which the mean is taken from its ends, as a share of K_vs
+   * [-]: of less, the difference of two areas keeps too few digits.
+   */
+  private static final double NO_CHANGE = 1e-9;
+
   // Model
   private final boolean sensesAir;
   private final double setPoint;
@@ -173,6 +179,9 @@ final class WaxDrive implements ValveDrive {
       return Math.min(Math.max(k0, 0), kvMaximum);
     }
     double k1 = kvNominal * (set + band - u1) / band;
+    if (Math.abs(k1 - k0) < NO_CHANGE * kvMaximum) {
+      return Math.min(Math.max((k0 + k1) / 2, 0), kvMaximum);
+    }
     double takenUp = u1 > u0 ? u0 + play / 2 : u0 - play / 2;
     double still = Math.min(Math.max((takenUp - from) / (to - from), 0), 1);
     double held = Math.min(Math.max(k0, 0), kvMaximum);

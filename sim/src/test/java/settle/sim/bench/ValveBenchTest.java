@@ -113,6 +113,18 @@ class ValveBenchTest {
   }
 
   @Test
+  void aHeadWithoutPlayGoesTheSameWayBackAndItsFlowIsAlwaysANumber() {
+    WaxValve head =
+        new WaxValve(
+            "tight", 20, 2, 0, 1200, 0, 0, 0.0233, 0, 0.5, 0.3, 0.6, RoomSensing.OPERATIVE);
+    HysteresisLoop loop = RigFindings.of(head, 988).loop().orElseThrow();
+    assertThat(loop.closing().flow()).doesNotContain(Double.NaN);
+    assertThat(loop.opening().flow()).doesNotContain(Double.NaN);
+    assertThat(loop.hysteresis()).isCloseTo(0, within(1e-6));
+    assertThat(loop.temperaturePoint()).isCloseTo(22, within(1e-4));
+  }
+
+  @Test
   void aFixedOpeningHasNoLoopAndSettlesWhereItsRoomDoes() {
     ValveBench bench = new ValveBench(HOUSE, with(new FixedOpening("open", 0.5)), 0);
     assertThat(bench.through(Disturbance.WANT)).isEmpty();
