@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import settle.scenarios.format.NearestName;
 import settle.sim.tuning.Group;
+import settle.sim.tuning.Tuning;
 
 /** The settings that suit a house best. */
 @Command(
@@ -23,7 +24,7 @@ import settle.sim.tuning.Group;
     header = "Finds the settings that meet a scenario's aims, and says what they cost and gain.",
     description =
         "%nBegins where an engineer would: a balance, the house at rest, the least weather compensation, a step test with a published rule;"
-            + " then searches by simulation of a usual day and of the coldest day in a house as hard to heat as one in ten."
+            + " then searches by simulation of a usual day and at rest in the coldest weather, with a reserve for what is not quite known of the house."
             + " Aims are those of the scenario's section 'aims'; a setting that gains nothing stays as it was found.%n",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
@@ -73,15 +74,27 @@ final class TuneCommand implements Callable<Integer> {
           "In how many houses, drawn over the spreads, found and tuned settings are compared (default: ${DEFAULT-VALUE}).")
   private int samples;
 
+  @Option(
+      names = "--sure",
+      paramLabel = "PERCENT",
+      defaultValue = "80",
+      description =
+          "In how many of a hundred houses, drawn over the spreads, each room is to be held in the coldest weather (default: ${DEFAULT-VALUE}). More costs more.")
+  private double sure;
+
   @Override
   public Integer call() throws Failure {
     if (samples < 1 || samples > 4096) {
       throw new Failure(
           ExitStatus.WRONG_INPUT, "--samples: found " + samples + ", expected 1 to 4096", null);
     }
+    if (!(sure >= 50 && sure <= 99)) {
+      throw new Failure(
+          ExitStatus.WRONG_INPUT, "--sure: found " + sure + ", expected 50 to 99", null);
+    }
     Set<Group> groups = only == null ? EnumSet.allOf(Group.class) : EnumSet.copyOf(only);
-    return new TuneRun(
-            spec, options, new TuneRun.Request(arrangement, groups, write, force, samples))
+    Tuning.Request asked = new Tuning.Request(groups, sure / 100, samples);
+    return new TuneRun(spec, options, new TuneRun.Request(arrangement, asked, write, force))
         .execute();
   }
 

@@ -9,7 +9,6 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.TunedOutcome;
 import settle.cli.output.TuningJson;
@@ -22,7 +21,6 @@ import settle.scenarios.ScenarioReader;
 import settle.scenarios.edit.TunedScenario;
 import settle.scenarios.finding.Finding;
 import settle.sim.house.House;
-import settle.sim.tuning.Group;
 import settle.sim.tuning.Plant;
 import settle.sim.tuning.Setting;
 import settle.sim.tuning.Tuning;
@@ -34,12 +32,11 @@ final class TuneRun {
    * What is asked for besides the options of every command.
    *
    * @param arrangement which one; null for the first
-   * @param groups what may be changed
+   * @param tuning what is asked of it
    * @param write where the tuned scenario goes; null for nowhere
    * @param force whether that may be a file that exists
-   * @param samples houses drawn over the spreads
    */
-  record Request(String arrangement, Set<Group> groups, Path write, boolean force, int samples) {}
+  record Request(String arrangement, Tuning.Request tuning, Path write, boolean force) {}
 
   private final CommandSpec command;
   private final CommonOptions options;
@@ -68,9 +65,7 @@ final class TuneRun {
     String json;
     String summary;
     try (Progress progress = talk.progress()) {
-      Tuning tuning =
-          Tuning.of(
-              found, request.groups(), request.samples(), stage -> progress.stage(words(stage)));
+      Tuning tuning = Tuning.of(found, request.tuning(), stage -> progress.stage(words(stage)));
       outcome =
           new TunedOutcome(
               command.name(), options.file().toString(), tuning, notes(scenario, tuning));

@@ -99,6 +99,9 @@ class TuneCommandTest {
     assertThat(out.resolve("summary.txt")).content().contains("living room, head");
     assertThat(out.resolve("plots/usual-day.svg")).content().contains("living room");
     assertThat(out.resolve("plots/coldest-day.png")).isNotEmptyFile();
+    assertThat(out.resolve("plots/flow-temperature.svg")).content().contains("least that holds");
+    assertThat(out.resolve("plots/flatness.svg")).content().contains("less than 5 % dearer");
+    assertThat(out.resolve("plots/over-spreads.svg")).content().contains("held up to here");
   }
 
   @Test

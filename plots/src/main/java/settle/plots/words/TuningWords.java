@@ -273,6 +273,16 @@ public final class TuningWords {
             + " houses drawn over the spreads meet every aim, as found "
             + Quantities.share(before.meeting())
             + ".");
+    said.add(
+        "Held least often by itself: "
+            + after.weakest().room()
+            + ", in "
+            + Quantities.share(after.weakest().held())
+            + "; as found "
+            + before.weakest().room()
+            + ", in "
+            + Quantities.share(before.weakest().held())
+            + ".");
     if (!after.worst().met()) {
       said.add("The worst of them, tuned: " + aim(after.worst()) + ".");
     }

@@ -1,6 +1,8 @@
 package settle.sim.tuning;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import settle.sim.study.DrawnHouse;
 import settle.sim.study.ShiftedSobol;
@@ -25,11 +27,44 @@ public record OverSpreads(int houses, double meeting, Aim worst, List<Outcome> o
    * One of the houses in its coldest weather.
    *
    * @param met whether every aim is met
-   * @param coldestRoom how far the room that is furthest below want settles from it [K]; below 0
-   *     where it settles colder
+   * @param aims what is asked, with what comes of it
    * @param worst the aim missed by most
    */
-  public record Outcome(boolean met, double coldestRoom, Aim worst) {}
+  public record Outcome(boolean met, List<Aim> aims, Aim worst) {
+
+    /** How far the room that is furthest below want settles from it [K]; below 0 if colder. */
+    public double coldestRoom() {
+      return aims.stream()
+          .filter(aim -> aim.kind() == Aim.Kind.HELD)
+          .mapToDouble(aim -> -aim.value())
+          .min()
+          .orElseThrow();
+    }
+  }
+
+  /**
+   * A room with the share of houses in which it is held.
+   *
+   * @param room its name
+   * @param held share [-]
+   */
+  public record RoomHeld(String room, double held) {}
+
+  /** The room that is held in the fewest houses. */
+  public RoomHeld weakest() {
+    Map<String, Integer> held = new LinkedHashMap<>();
+    for (Outcome outcome : outcomes) {
+      for (Aim aim : outcome.aims()) {
+        if (aim.kind() == Aim.Kind.HELD) {
+          held.merge(aim.room(), aim.met() ? 1 : 0, Integer::sum);
+        }
+      }
+    }
+    return held.entrySet().stream()
+        .min(Map.Entry.comparingByValue())
+        .map(e -> new RoomHeld(e.getKey(), (double) e.getValue() / houses))
+        .orElseThrow();
+  }
 
   /**
    * Draws and asks them. Two plants are tried in the same houses.
@@ -56,15 +91,8 @@ public record OverSpreads(int houses, double meeting, Aim worst, List<Outcome> o
 
   private static Outcome outcome(DrawnHouse.Drawn drawn) {
     List<Aim> asked = Aim.ofColdest(new Plant(drawn.house(), drawn.arrangement()), drawn.outdoor());
-    Aim worst = asked.get(0);
-    double coldest = Double.POSITIVE_INFINITY;
-    for (Aim aim : asked) {
-      worst = further(worst, aim);
-      if (aim.kind() == Aim.Kind.HELD) {
-        coldest = Math.min(coldest, -aim.value());
-      }
-    }
-    return new Outcome(asked.stream().allMatch(Aim::met), coldest, worst);
+    Aim worst = asked.stream().reduce(OverSpreads::further).orElseThrow();
+    return new Outcome(asked.stream().allMatch(Aim::met), asked, worst);
   }
 
   /** The one that is further beyond its limit. */

@@ -14,7 +14,7 @@ import settle.sim.house.Aims;
  *
  * <p>E is the source's input on a usual day, E_0 what it is as found, D the mean square distance
  * from want on that day. The aims of a usual day are asked of the house as stated, those of the
- * coldest of the {@link HardHouse}, so that settings do not stand on the edge.
+ * coldest weather with a {@link Reserve}, so that settings do not stand on the edge.
  */
 final class Trial {
 
@@ -30,7 +30,7 @@ final class Trial {
 
   private final Aims aims;
   private final double usualOutdoor;
-  private final HardHouse hard;
+  private final Reserve reserve;
   private final double inputAsFound;
 
   /**
@@ -39,18 +39,19 @@ final class Trial {
    * @param found the plant as found: energy is measured against what it takes
    * @param start the plant with the settings the search begins with
    * @param usualOutdoor temperature of a usual day [°C]
+   * @param sure share of houses in which each room is to be held [-]
    */
-  Trial(Plant found, Plant start, double usualOutdoor) {
+  Trial(Plant found, Plant start, double usualOutdoor, double sure) {
     aims = found.house().aims();
     this.usualOutdoor = usualOutdoor;
-    hard = new HardHouse(start);
+    reserve = new Reserve(start, sure);
     inputAsFound = Math.max(Day.searched(found, usualOutdoor).input(), 1);
   }
 
   /** What a choice of settings comes to. */
   Worth worth(Plant plant) {
     Day usual = Day.searched(plant, usualOutdoor);
-    double misses = missed(Aim.ofUsual(usual, aims)) + missed(hard.aims(plant));
+    double misses = missed(Aim.ofUsual(usual, aims)) + missed(reserve.aims(plant));
     return new Worth(usual.input() / inputAsFound, DISCOMFORT * usual.deviation(), misses);
   }
 

@@ -10,6 +10,7 @@ import settle.sim.result.RoomFigures;
 import settle.sim.study.ClimateBins;
 import settle.sim.study.EuropeanSeason;
 import settle.sim.study.Season;
+import settle.sim.units.Range;
 
 /**
  * The settings found for a plant, why, and what they do.
@@ -104,22 +105,37 @@ public record Tuning(
   }
 
   /**
+   * What is asked of a tuning.
+   *
+   * @param groups what may be changed
+   * @param sure share of the houses it may be in which each room is to be held [-]
+   * @param houses how many houses the settings are tried in; a power of two is balanced
+   */
+  public record Request(Set<Group> groups, double sure, int houses) {
+
+    public Request {
+      groups = Set.copyOf(groups);
+      Range.within("share of houses to be held", sure, 0.5, 0.99, "1");
+    }
+  }
+
+  /**
    * Tunes a plant.
    *
    * @param found the plant as found
-   * @param groups what may be changed
-   * @param houses how many houses the settings are tried in; a power of two is balanced
+   * @param request what is asked
    * @param progress told what is being done
    * @throws ArithmeticException if a model could not be solved
    */
-  public static Tuning of(Plant found, Set<Group> groups, int houses, Consumer<Stage> progress) {
+  public static Tuning of(Plant found, Request request, Consumer<Stage> progress) {
+    int houses = request.houses();
     double usualOutdoor = usualOutdoor(found.house().designOutdoor());
-    List<Setting> settings = Settings.of(found, groups);
+    List<Setting> settings = Settings.of(found, request.groups());
     progress.accept(Stage.START);
     // A search leaves lockshields and pump alone: a balance sets them, all or none.
     List<Setting> searched = settings.stream().filter(s -> s.group() != Group.LOCKSHIELDS).toList();
     StartValues start = new StartValues(found, settings, usualOutdoor);
-    Trial trial = new Trial(found, start.plant(), usualOutdoor);
+    Trial trial = new Trial(found, start.plant(), usualOutdoor, request.sure());
     ToDoubleFunction<Plant> objective = plant -> trial.worth(plant).total();
     if (searched.size() < settings.size()) {
       StartValues asFound = new StartValues(found, searched, usualOutdoor);

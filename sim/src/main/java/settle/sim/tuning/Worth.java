@@ -5,7 +5,7 @@ package settle.sim.tuning;
  *
  * @param energy input on a usual day over what it is as found [-]
  * @param discomfort weight of the distance from want [-]
- * @param misses weight of the aims missed, those of the coldest day by a house hard to heat [-]
+ * @param misses weight of the aims missed, those of the coldest weather with a reserve [-]
  */
 public record Worth(double energy, double discomfort, double misses) {
 

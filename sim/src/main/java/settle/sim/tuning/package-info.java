@@ -6,8 +6,8 @@
  *   Settings       what there is to set, each setting as finely as it can be set by hand
  *   StartValues    where the search begins, each with its reason: the house at rest, the least
  *                  weather compensation, a balance, a warm-up, SIMC on an identified step
- *   Trial          what a choice of settings is worth: a usual day in the house as stated, and the
- *                  coldest day in a house as hard to heat as one in ten
+ *   Trial          what a choice of settings is worth: a usual day lived through, and the coldest
+ *                  weather with a Reserve for what is not quite known
  *   Search         the best settings by Commons Math, put on what can be set
  *   Flatness       how far each may be off before it costs 5 % more
  *   OverSpreads    how the settings fare in the houses it may be

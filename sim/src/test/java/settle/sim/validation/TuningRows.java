@@ -8,15 +8,15 @@ import settle.sim.house.Spreads;
 import settle.sim.study.LimitedRoom;
 import settle.sim.tuning.Aim;
 import settle.sim.tuning.FirstOrderDeadTime;
-import settle.sim.tuning.HardHouse;
 import settle.sim.tuning.LoopMargins;
 import settle.sim.tuning.Plant;
 import settle.sim.tuning.RelayCycle;
+import settle.sim.tuning.Reserve;
 import settle.sim.tuning.Simc;
 
 /**
  * What tuning begins with: the SIMC rule and its margins, identification of a lag with dead time,
- * the limit cycle to be expected, the house that is hard to heat.
+ * the limit cycle to be expected, the reserve for what is uncertain.
  */
 final class TuningRows implements RowGroup {
 
@@ -37,7 +37,7 @@ final class TuningRows implements RowGroup {
     ultimate(rows);
     identification(rows);
     limitCycle(rows);
-    hardHouse(rows);
+    reserve(rows);
     return rows;
   }
 
@@ -187,7 +187,7 @@ final class TuningRows implements RowGroup {
   }
 
   /** Where T = T_e + 25 K and 21 °C are wanted, settled below want = want - T_e - 25 K. */
-  private static void hardHouse(List<Row> rows) {
+  private static void reserve(List<Row> rows) {
     Tolerance rest = Tolerance.absolute(0.001, "roots at rest");
     rows.add(
         hard("coldest weather within 1.5 K", "-1 + 1.2816 x 1.5")
@@ -200,7 +200,7 @@ final class TuningRows implements RowGroup {
   }
 
   private static Row.Draft hard(String uncertain, String how) {
-    return Row.claim("How far the house as hard to heat as one in ten is below want")
+    return Row.claim("How far below want a room settles at most in nine houses of ten")
         .source(Source.NORMAL, how)
         .kind(Kind.ANALYTIC)
         .given("22 C where 21 C is wanted, " + uncertain);
@@ -209,7 +209,7 @@ final class TuningRows implements RowGroup {
   private static double belowWant(Spreads spreads) {
     House house = LimitedRoom.house(spreads);
     Plant plant = new Plant(house, house.arrangements().get(0));
-    return new HardHouse(plant)
+    return new Reserve(plant, 0.9)
         .aims(plant).stream()
             .filter(aim -> aim.kind() == Aim.Kind.HELD)
             .mapToDouble(Aim::value)

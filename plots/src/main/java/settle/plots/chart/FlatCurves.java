@@ -1,0 +1,127 @@
+package settle.plots.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import settle.plots.drawing.Picture;
+import settle.plots.drawing.Sketch;
+import settle.plots.words.TuningWords;
+import settle.sim.tuning.Flatness;
+import settle.sim.tuning.Setting;
+import settle.sim.tuning.Tuning;
+
+/** The objective along each setting, one panel each, side by side on one scale. */
+final class FlatCurves {
+
+  private static final int COLUMNS = 3;
+  private static final int GAP = 34;
+  private static final int RIGHT = 24;
+  private static final int HEIGHT = 130;
+
+  /** Highest ratio shown [-]: beyond, all that counts is that it is steep. */
+  private static final double HIGHEST = 1.2;
+
+  private static final Look LINE =
+      new Look(
+          HouseTheme.arrangement(1).colour(), HouseTheme.SOLID, HouseTheme.arrangement(1).marker());
+
+  private final Tuning tuning;
+
+  FlatCurves(Tuning tuning) {
+    this.tuning = tuning;
+  }
+
+  Picture draw(String title) {
+    int columns = Math.min(COLUMNS, tuning.flatness().size());
+    int width =
+        (HouseTheme.WIDTH - Panel.LEFT - RIGHT - (columns - 1) * (Panel.LEFT + GAP)) / columns;
+    Axis vertical = Axis.exact(0.98, HIGHEST, 5, "");
+    Sketch g = new Sketch();
+    new Legend(g, Panel.LEFT)
+        .line("objective over that of the tuned settings", LINE)
+        .band("less than 5 % dearer");
+    List<Panel> panels = new ArrayList<>();
+    for (int i = 0; i < tuning.flatness().size(); i++) {
+      Flatness flat = tuning.flatness().get(i);
+      int x = Panel.LEFT + i % columns * (width + Panel.LEFT + GAP);
+      int y =
+          Legend.HEIGHT
+              + Panel.ABOVE
+              + i / columns * (HEIGHT + Panel.ABOVE + Panel.BELOW + Panel.CAPTION + 8);
+      panels.add(panel(g, flat, new Panel(x, y, width, HEIGHT, horizontal(flat), vertical)));
+    }
+    Panel last = panels.get(panels.size() - 1);
+    return g.picture(
+        title, HouseTheme.WIDTH, (int) last.area().getMaxY() + Panel.BELOW + Panel.CAPTION + 4);
+  }
+
+  private static Axis horizontal(Flatness flat) {
+    Curve shown = shown(flat);
+    double low = shown.x()[0];
+    double high = shown.x()[shown.x().length - 1];
+    double pad = high > low ? 0 : flat.setting().stride();
+    return Axis.exact(low - pad, high + pad, 4, caption(flat.setting()));
+  }
+
+  private static Panel panel(Sketch g, Flatness flat, Panel panel) {
+    double[] ends = {panel.horizontal().min(), panel.horizontal().max()};
+    double dearer = 1 + Flatness.DEARER;
+    panel.band(
+        new Curve(ends, new double[] {1, 1}), new Curve(ends, new double[] {dearer, dearer}));
+    panel.line("objective", shown(flat), LINE);
+    for (Flatness.Point point : flat.points()) {
+      if (point.objective() == 1) {
+        panel.point("tuned", scaled(flat.setting(), point.value()), 1, LINE);
+      }
+    }
+    panel.paint(g);
+    panel.name(g, TuningWords.name(flat.setting()));
+    panel.caption(g);
+    return panel;
+  }
+
+  /** The curve as far as it is not above the scale, cut off in between. */
+  private static Curve shown(Flatness flat) {
+    List<Flatness.Point> points = flat.points();
+    List<double[]> shown = new ArrayList<>();
+    for (int i = 0; i < points.size(); i++) {
+      Flatness.Point point = points.get(i);
+      if (point.objective() <= HIGHEST) {
+        if (i > 0 && points.get(i - 1).objective() > HIGHEST) {
+          shown.add(cut(points.get(i - 1), point));
+        }
+        shown.add(new double[] {point.value(), point.objective()});
+      } else if (i > 0 && points.get(i - 1).objective() <= HIGHEST) {
+        shown.add(cut(point, points.get(i - 1)));
+      }
+    }
+    return new Curve(
+        shown.stream().mapToDouble(p -> scaled(flat.setting(), p[0])).toArray(),
+        shown.stream().mapToDouble(p -> p[1]).toArray());
+  }
+
+  private static double[] cut(Flatness.Point above, Flatness.Point below) {
+    double share = (HIGHEST - below.objective()) / (above.objective() - below.objective());
+    return new double[] {below.value() + share * (above.value() - below.value()), HIGHEST};
+  }
+
+  private static boolean isTime(Setting setting) {
+    return setting instanceof Setting.StartLead || setting instanceof Setting.MotorIntegralTime;
+  }
+
+  private static double scaled(Setting setting, double value) {
+    return isTime(setting) ? value / 60 : value;
+  }
+
+  private static String caption(Setting setting) {
+    if (isTime(setting)) {
+      return "min";
+    }
+    if (setting instanceof Setting.Head || setting instanceof Setting.FlowTemperature) {
+      return "°C";
+    }
+    if (setting instanceof Setting.CurveSlope) {
+      return "K/K";
+    }
+    return setting instanceof Setting.MotorGain ? "/K" : "K";
+  }
+}
