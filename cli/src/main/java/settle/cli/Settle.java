@@ -39,6 +39,7 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       NewCommand.class,
       CatalogueCommand.class,
+      DemoCommand.class,
       CompletionCommand.class
     })
 final class Settle implements Runnable {

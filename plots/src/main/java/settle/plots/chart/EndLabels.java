@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import settle.plots.drawing.Sketch;
+import settle.plots.drawing.TextStyle;
 
 /** Names at the right ends of lines, moved apart where they would cover one another. */
 final class EndLabels {
@@ -13,12 +14,16 @@ final class EndLabels {
   private static final double SPACING = 17;
   private static final double LEADER = 12;
 
-  private record Label(double y, String words) {}
+  private record Label(double y, String words, TextStyle style) {}
 
   private final List<Label> labels = new ArrayList<>();
 
   void add(double y, String words) {
-    labels.add(new Label(y, words));
+    add(y, words, HouseTheme.LABEL.in(HouseTheme.INK));
+  }
+
+  void add(double y, String words, TextStyle style) {
+    labels.add(new Label(y, words, style));
   }
 
   void paint(Sketch g, Rectangle2D area) {
@@ -33,7 +38,7 @@ final class EndLabels {
     for (int i = 0; i < y.length; i++) {
       double x = area.getMaxX();
       g.draw(new Line2D.Double(x + 1, labels.get(i).y(), x + LEADER, y[i]));
-      g.text(labels.get(i).words(), x + LEADER + 3, y[i] + 5, HouseTheme.LABEL.in(HouseTheme.INK));
+      g.text(labels.get(i).words(), x + LEADER + 3, y[i] + 5, labels.get(i).style());
     }
   }
 

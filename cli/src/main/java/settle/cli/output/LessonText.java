@@ -1,0 +1,61 @@
+package settle.cli.output;
+
+import java.util.List;
+import settle.plots.words.Cautions;
+import settle.plots.words.Lesson;
+import settle.sim.demo.Demonstration;
+
+/** Demonstrations in words and tables. */
+public final class LessonText {
+
+  private final Paragraphs text = new Paragraphs();
+
+  private LessonText() {}
+
+  /** One line and one sentence for each. */
+  public static String list(List<Demonstration> demonstrations) {
+    TextTable table = new TextTable(2);
+    table.head("Name", "Shows");
+    for (Demonstration d : demonstrations) {
+      table.row(d.name(), d.title());
+      table.row("", d.about());
+    }
+    return table.text()
+        + "\nRun one: settle demo NAME; all on one handout: settle demo all --out DIR\n";
+  }
+
+  /**
+   * The summary.
+   *
+   * @param lessons what was run, in order
+   * @return text of several lines, the last ending with a newline
+   */
+  public static String write(List<Lesson> lessons) {
+    LessonText summary = new LessonText();
+    lessons.forEach(summary::lesson);
+    summary.text.paragraph(Cautions.brief());
+    return summary.text.text();
+  }
+
+  private void lesson(Lesson lesson) {
+    Demonstration d = lesson.demonstration();
+    text.paragraph(d.title() + ": " + d.question());
+    text.gap();
+    text.paragraph(lesson.changed());
+    text.paragraph(lesson.happened());
+    text.gap();
+    TextTable table = new TextTable(1);
+    table.head("", "Before", "After");
+    for (Lesson.Row row : lesson.rows()) {
+      table.row(row.what(), row.before(), row.after());
+    }
+    text.lines(table.text());
+    text.gap();
+    text.paragraph("Look at: " + d.lookAt());
+    if (!d.beware().isEmpty()) {
+      text.paragraph("Beware: " + d.beware());
+    }
+    text.paragraph("The house is invented; any other settles otherwise, the reason stays the same.");
+    text.gap();
+  }
+}

@@ -1,0 +1,66 @@
+package settle.plots.report;
+
+import com.samskivert.mustache.Mustache;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import settle.plots.chart.Chart;
+import settle.plots.words.Cautions;
+import settle.plots.words.Lesson;
+import settle.sim.demo.Demonstration;
+
+/** Demonstrations to hand out: one a page on A4, in one HTML file that needs nothing else. */
+public final class Handout {
+
+  private static final String TEMPLATE = "handout.mustache";
+
+  private Handout() {}
+
+  /**
+   * The whole file.
+   *
+   * @param lessons what was run
+   * @param charts the picture of each, in the same order
+   * @param version of the tool
+   */
+  public static String html(List<Lesson> lessons, List<Chart> charts, String version) {
+    List<Map<String, Object>> pages = new ArrayList<>();
+    for (int i = 0; i < lessons.size(); i++) {
+      pages.add(page(lessons.get(i), charts.get(i)));
+    }
+    Map<String, Object> all = new HashMap<>();
+    all.put(
+        "title", lessons.size() == 1 ? lessons.get(0).demonstration().title() : "Demonstrations");
+    all.put("pages", pages);
+    all.put("caution", Cautions.brief());
+    all.put("made", "Made with settle " + version + ". The houses are invented.");
+    try (InputStream in = Handout.class.getResourceAsStream(TEMPLATE)) {
+      return Mustache.compiler()
+          .compile(new InputStreamReader(in, StandardCharsets.UTF_8))
+          .execute(all);
+    } catch (IOException e) {
+      throw new UncheckedIOException("the handout's template cannot be read", e);
+    }
+  }
+
+  private static Map<String, Object> page(Lesson lesson, Chart chart) {
+    Demonstration d = lesson.demonstration();
+    Map<String, Object> page = new HashMap<>();
+    page.put("name", d.name());
+    page.put("title", d.title());
+    page.put("question", d.question());
+    page.put("changed", lesson.changed());
+    page.put("happened", lesson.happened());
+    page.put("look", d.lookAt());
+    page.put("beware", d.beware().isEmpty() ? List.of() : List.of(d.beware()));
+    page.put("rows", lesson.rows());
+    page.put("svg", chart.picture().svg(chart.name()));
+    return page;
+  }
+}
