@@ -55,7 +55,8 @@ public final class LessonText {
     if (!d.beware().isEmpty()) {
       text.paragraph("Beware: " + d.beware());
     }
-    text.paragraph("The house is invented; any other settles otherwise, the reason stays the same.");
+    text.paragraph(
+        "The house is invented; any other settles otherwise, the reason stays the same.");
     text.gap();
   }
 }

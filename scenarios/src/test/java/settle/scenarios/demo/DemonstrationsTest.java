@@ -164,7 +164,8 @@ class DemonstrationsTest {
         BeforeAndAfter.of(
             hunting.demonstration(),
             ScenarioReader.read(hunting.before(), Path.of("before")).house(),
-            ScenarioReader.read(hunting.after().replace(condition, otherwise), Path.of("after")).house());
+            ScenarioReader.read(hunting.after().replace(condition, otherwise), Path.of("after"))
+                .house());
     Figure swing = hunting.demonstration().figure("swing");
     assertThat(other.after(swing)).isLessThan(0.5 * runs.get("oversized-valve").after(swing));
   }
