@@ -48,7 +48,7 @@ final class RoomTemperatures {
         .line("want", Look.line(HouseTheme.INK, HouseTheme.THIN))
         .band("within " + Quantities.tolerance(tolerance) + " of want");
     if (season) {
-      legend.note("means of each day while it is wanted");
+      legend.note("each day’s mean while wanted");
     } else {
       legend.markers(comparison.results().size(), "warm, after the first call");
     }
@@ -57,7 +57,9 @@ final class RoomTemperatures {
       Panel panel = panels.get(room);
       panel.paint(g);
       panel.name(g, comparison.house().rooms().get(room).name());
-      remark(g, panel, room);
+      if (!season) {
+        remark(g, panel, room);
+      }
       if (room + columns >= panels.size()) {
         panel.caption(g);
       }
