@@ -11,7 +11,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import settle.plots.chart.Chart;
 import settle.plots.words.Answer;
 import settle.plots.words.Cautions;
 import settle.plots.words.HouseholderAnswer;
@@ -53,7 +52,7 @@ public final class AnswerReport {
   }
 
   private Map<String, Object> page() {
-    List<Map<String, Object>> charts = content.charts().stream().map(AnswerReport::chart).toList();
+    List<Map<String, Object>> charts = content.charts().stream().map(Pictured::of).toList();
     Map<String, Object> page = new HashMap<>();
     page.put("title", content.house().title());
     page.put(
@@ -174,17 +173,5 @@ public final class AnswerReport {
         "flow",
         room.leastFlow().isEmpty() ? "none" : Quantities.number(room.leastFlow().getAsDouble(), 1));
     return row;
-  }
-
-  private static Map<String, Object> chart(Chart chart) {
-    return Map.of(
-        "name",
-        chart.name(),
-        "title",
-        chart.title(),
-        "meaning",
-        chart.meaning(),
-        "svg",
-        chart.picture().svg(chart.name()));
   }
 }

@@ -91,7 +91,7 @@ public final class BenchReport {
     page.put("roomPicture", pictures(charts, "room-tests"));
     page.put("left", words.left());
     page.put("beware", boxed(warnings));
-    page.put("cautions", Cautions.all());
+    page.put("brief", Cautions.brief());
     page.put("made", "Made with settle " + version + " from " + scenario + ".");
     return page;
   }
@@ -132,18 +132,6 @@ public final class BenchReport {
 
   private static List<Map<String, Object>> pictures(List<Chart> charts, String... names) {
     List<String> wanted = List.of(names);
-    return charts.stream().filter(c -> wanted.contains(c.name())).map(BenchReport::chart).toList();
-  }
-
-  private static Map<String, Object> chart(Chart chart) {
-    return Map.of(
-        "name",
-        chart.name(),
-        "title",
-        chart.title(),
-        "meaning",
-        chart.meaning(),
-        "svg",
-        chart.picture().svg(chart.name()));
+    return charts.stream().filter(c -> wanted.contains(c.name())).map(Pictured::of).toList();
   }
 }

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
-import settle.plots.chart.Chart;
 import settle.plots.words.Cautions;
 import settle.plots.words.Comparison;
 import settle.plots.words.Quantities;
@@ -69,7 +68,7 @@ public final class Report {
     page.put("rooms", rooms());
     new PlantPage(comparison).addTo(page);
     page.put("definitions", definitions());
-    page.put("charts", content.charts().stream().map(Report::chart).toList());
+    page.put("charts", content.charts().stream().map(Pictured::of).toList());
     page.put("inputs", inputs());
     page.put("trust", trust());
     page.put("cautions", Cautions.all());
@@ -151,18 +150,6 @@ public final class Report {
         + Quantities.tolerance(house.wantTolerance())
         + " of want, counted from the first call for heat. Overshoot: above the want in force. Settles at: with outdoors held at the"
         + " last day’s mean. Short of want: degree-hours below want less the tolerance.";
-  }
-
-  private static Map<String, Object> chart(Chart chart) {
-    return Map.of(
-        "name",
-        chart.name(),
-        "title",
-        chart.title(),
-        "meaning",
-        unbroken(chart.meaning()),
-        "svg",
-        chart.picture().svg(chart.name()));
   }
 
   private List<Map<String, Object>> inputs() {

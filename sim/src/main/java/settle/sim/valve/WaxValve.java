@@ -57,34 +57,25 @@ public record WaxValve(
 
   /** The same valve where it is so much warmer than in the room [K]. */
   public WaxValve withBias(double other) {
-    return new WaxValve(
-        name,
-        setPoint,
-        proportionalBand,
-        play,
-        timeConstant,
-        secondTimeConstant,
-        deadTime,
-        waterInfluence,
-        other,
-        pressureInfluence,
-        kvNominal,
-        kvMaximum,
-        sensing);
+    return placed(setPoint, other);
   }
 
   @Override
   public WaxValve raised(double by) {
+    return placed(setPoint + by, bias);
+  }
+
+  private WaxValve placed(double set, double warmer) {
     return new WaxValve(
         name,
-        setPoint + by,
+        set,
         proportionalBand,
         play,
         timeConstant,
         secondTimeConstant,
         deadTime,
         waterInfluence,
-        bias,
+        warmer,
         pressureInfluence,
         kvNominal,
         kvMaximum,
