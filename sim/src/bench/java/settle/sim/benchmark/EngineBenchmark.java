@@ -1,4 +1,4 @@
-package settle.sim.bench;
+package settle.sim.benchmark;
 
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;

@@ -1,4 +1,4 @@
-package settle.sim.bench;
+package settle.sim.benchmark;
 
 import java.lang.management.ManagementFactory;
 import java.time.LocalDate;

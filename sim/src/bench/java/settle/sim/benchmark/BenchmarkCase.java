@@ -1,4 +1,4 @@
-package settle.sim.bench;
+package settle.sim.benchmark;
 
 import java.util.List;
 import settle.sim.engine.SampleHouses;

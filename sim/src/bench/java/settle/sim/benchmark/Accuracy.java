@@ -1,4 +1,4 @@
-package settle.sim.bench;
+package settle.sim.benchmark;
 
 import settle.sim.engine.HouseModel;
 import settle.sim.engine.HouseRun;
