@@ -26,6 +26,7 @@ public final class LessonChart {
   private static final List<String> SIDES = List.of("before", "after");
   private static final Look WANT = Look.line(HouseTheme.INK, HouseTheme.FINE_DASH);
   private static final TextStyle BESIDE = HouseTheme.NAME;
+  private static final TextStyle WANT_WORDS = HouseTheme.LABEL.in(HouseTheme.INK);
 
   /** From the plot's right edge to the words beside it, and from those to the paper's edge [px]. */
   private static final int WORDS_AWAY = 15;
@@ -113,6 +114,10 @@ public final class LessonChart {
       for (int side = 0; side < SIDES.size(); side++) {
         widest = Math.max(widest, Lettering.width(words(figure, side), BESIDE));
       }
+      Curve want = want(figure);
+      if (!want.isEmpty()) {
+        widest = Math.max(widest, Lettering.width(wantWords(want), WANT_WORDS));
+      }
     }
     return HouseTheme.WIDTH - Panel.LEFT - WORDS_AWAY - MARGIN - (int) Math.ceil(widest);
   }
@@ -156,10 +161,7 @@ public final class LessonChart {
     }
     Curve want = want(figure);
     if (!want.isEmpty()) {
-      labels.add(
-          panel.py(last(want)),
-          "want " + Quantities.setting(last(want)),
-          HouseTheme.LABEL.in(HouseTheme.INK));
+      labels.add(panel.py(last(want)), wantWords(want), WANT_WORDS);
     }
     return labels;
   }
@@ -210,7 +212,10 @@ public final class LessonChart {
     g.setColor(look.colour());
     look.marker().paint(g, x, y, MARKER);
     String words = lesson.words(figure).beside(value(figure, side));
-    boolean left = upper && x - Lettering.width(words, BESIDE) > panel.area().getX() + 2 * MARKER;
+    double reach = Lettering.width(words, BESIDE) + 2 * MARKER;
+    boolean fitsLeft = x - reach > panel.area().getX();
+    boolean fitsRight = x + reach < panel.area().getMaxX();
+    boolean left = fitsLeft && (upper || !fitsRight);
     boolean above = upper && figure.reading() != Reading.LOWEST_TEMPERATURE;
     g.text(
         words,
@@ -236,6 +241,10 @@ public final class LessonChart {
       }
     }
     return at;
+  }
+
+  private static String wantWords(Curve want) {
+    return "want " + Quantities.setting(last(want));
   }
 
   private static double last(Curve curve) {
