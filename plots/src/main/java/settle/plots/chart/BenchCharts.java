@@ -23,10 +23,8 @@ public final class BenchCharts {
    */
   public static List<Chart> of(BenchFindings findings) {
     List<Chart> charts = new ArrayList<>();
-    if (findings.rig().loop().isPresent()) {
-      charts.add(loop(findings, findings.rig().loop().get()));
-      charts.add(response(findings, findings.rig().onward().orElseThrow()));
-    }
+    findings.rig().loop().ifPresent(loop -> charts.add(loop(findings, loop)));
+    findings.rig().onward().ifPresent(onward -> charts.add(response(findings, onward)));
     charts.add(loadLine(findings));
     if (!findings.courses().isEmpty()) {
       charts.add(roomTests(findings));

@@ -34,7 +34,8 @@ public record BenchWords(BenchFindings findings) {
   /** What EN 215 has from where. */
   public static final String ABOUT_EN_215 =
       "EN 215 (2004 with A1:2006, and 2019): the standard was not at hand. Its figures and limits are from memory and without clause"
-          + " numbers; that hysteresis may be no more than 1 K also stands in trade text.";
+          + " numbers; that hysteresis may be no more than 1 K also stands in trade text. For W the limit is that of a head with its"
+          + " sensor built in; a remote sensor has 0.75 K.";
 
   /**
    * A figure of EN 215 beside its limit.
@@ -184,6 +185,11 @@ public record BenchWords(BenchFindings findings) {
   public List<Figure> rig() {
     List<Figure> figures = new ArrayList<>();
     findings.rig().loop().ifPresent(loop -> loop(figures, loop));
+    if (findings.valve() instanceof MotorHead && findings.rig().loop().isEmpty()) {
+      figures.add(
+          new Figure(
+              "slow curve", "none: its integral lets it rest at its set-point with any opening"));
+    }
     figures.add(new Figure("flow fully open", flow(findings.rig().openFlow())));
     findings.rig().onward().ifPresent(response -> response(figures, response));
     findings

@@ -9,6 +9,7 @@ import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.hydraulics.FlowCoefficient;
 import settle.sim.hydraulics.NetworkFlow;
+import settle.sim.valve.MotorHead;
 import settle.sim.valve.Valve;
 import settle.sim.valve.WaxValve;
 
@@ -86,7 +87,8 @@ public record InBranch(
       double flow = FlowCoefficient.massFlow(TestRig.PRESSURE, needed, density);
       below = loop.temperaturePoint() - loop.opening().temperatureAt(flow);
     }
-    double authority = throttling.isPresent() ? nominalDrop / shutPressure : Double.NaN;
+    boolean throttles = throttling.isPresent() || branches.get(branch).valve() instanceof MotorHead;
+    double authority = throttles ? nominalDrop / shutPressure : Double.NaN;
     return new InBranch(
         designFlow, nominalFlow, openFlow, nominalDrop, shutPressure, authority, below);
   }

@@ -11,7 +11,8 @@ import settle.sim.valve.WaxValve;
 /**
  * What the rig found of a valve by itself.
  *
- * @param loop slow closing and opening; empty for a valve that nothing moves
+ * @param loop slow closing and opening; empty for a valve that nothing moves, and for a controller
+ *     with an integral, which rests at its set-point with any opening
  * @param onward answer to a jump of 1 K the way the head last went, from S - 1 K to S - 2 K, or to
  *     one that opens a valve that only opens and shuts; empty for a valve that nothing moves
  * @param turnedBack answer to the jump back, for which the play has to be taken up first; empty for
@@ -64,6 +65,12 @@ public record RigFindings(
   public static RigFindings of(Valve fitted, double density) {
     Valve valve = fitted instanceof WaxValve wax ? wax.withBias(0) : fitted;
     double openFlow = FlowCoefficient.massFlow(TestRig.PRESSURE, valve.kvMaximum(), density);
+    if (valve instanceof MotorHead motor && Double.isFinite(motor.integralTime())) {
+      TestRig rig = TestRig.usual(valve, motor.setPoint() + ASTRIDE, density);
+      StepResponse opening = rig.respond(motor.setPoint() - ASTRIDE, READING, RECORDED);
+      return new RigFindings(
+          Optional.empty(), Optional.of(opening), Optional.empty(), openFlow, 0, 0, List.of());
+    }
     HysteresisLoop loop = loop(valve, TestRig.PRESSURE, TestRig.WATER, density);
     if (!loop.moves()) {
       return new RigFindings(

@@ -149,6 +149,19 @@ class ValveBenchTest {
   }
 
   @Test
+  void aMotorHeadWithAnIntegralHasNoSlowCurveButAnAnswerToAJumpAndAuthority() {
+    // From shut: 0.4 at once by the gain, the rest of the stroke at 0.4 an hour by the integral.
+    MotorHead motor = new MotorHead("motor", 21, 0.4, 3600, 60, 0.5, RoomSensing.AIR);
+    RigFindings rig = RigFindings.of(motor, 988);
+    assertThat(rig.loop()).isEmpty();
+    StepResponse response = rig.onward().orElseThrow();
+    assertThat(response.timeTo(0.4)).isLessThan(61);
+    assertThat(response.timeTo(0.8)).isCloseTo(3600, within(60.0));
+    assertThat(new ValveBench(HOUSE, with(motor), 0).findings(List.of()).inBranch().authority())
+        .isBetween(0.0, 1.0);
+  }
+
+  @Test
   void thePumpAndADoorCanChangeInTheMiddleOfARunAndNoHeatIsLost() {
     House shut =
         HOUSE.withAirExchanges(
