@@ -39,7 +39,8 @@ public final class LessonText {
 
   private void lesson(Lesson lesson) {
     Demonstration d = lesson.demonstration();
-    text.paragraph(d.title() + ": " + d.question());
+    text.paragraph(d.title());
+    text.paragraph(d.question());
     text.gap();
     text.paragraph(lesson.changed());
     text.paragraph(lesson.happened());
