@@ -18,7 +18,7 @@ final class WrappedText {
   static void append(StringBuilder text, String lead, String words) {
     StringBuilder line = new StringBuilder(lead);
     int empty = lead.length();
-    for (String word : words.split("(?<!\\d|\\d K) (?!(?<=\\d h )\\d)")) {
+    for (String word : words.split("(?<!\\d|\\d K|±) (?!(?<=\\d h )\\d)")) {
       if (line.length() + 1 + word.length() > WIDTH && line.length() > empty) {
         text.append(line).append('\n');
         line = new StringBuilder(" ".repeat(lead.isEmpty() ? 0 : lead.length() + 2));
