@@ -28,22 +28,22 @@ record LoadLinePicture(BenchFindings findings) {
     boolean one = oneValveLine();
     double half = findings.rig().loop().map(HysteresisLoop::hysteresis).orElse(0.0) / 2;
     if (half > 0 && findings.thermostatic()) {
-      Curve offered = kilowatts(lines.get(0).room(), lines.get(0).offered());
+      Curve offered = curve(lines.get(0).room(), lines.get(0).offered());
       panel.band(shifted(offered, -half), shifted(offered, half));
       legend.band(
           "within its play"
               + (one ? "" : ", " + Quantities.setting(lines.get(0).outdoor()) + " outdoors"));
     }
     if (one) {
-      panel.line("valve", kilowatts(lines.get(0).room(), lines.get(0).offered()), VALVE);
+      panel.line("valve", curve(lines.get(0).room(), lines.get(0).offered()), VALVE);
       legend.line("valve and emitter", VALVE);
     }
     for (int i = 0; i < lines.size(); i++) {
       LoadLine line = lines.get(i);
       Look look = HouseTheme.arrangement(i);
-      panel.line("load " + i, kilowatts(line.room(), line.load()), look);
+      panel.line("load " + i, curve(line.room(), line.load()), look);
       if (!one) {
-        panel.line("valve " + i, kilowatts(line.room(), line.offered()), look);
+        panel.line("valve " + i, curve(line.room(), line.offered()), look);
       }
       legend.line(Quantities.setting(line.outdoor()) + " outdoors", look);
     }
@@ -54,10 +54,10 @@ record LoadLinePicture(BenchFindings findings) {
     for (int i = 0; i < lines.size(); i++) {
       LoadLine line = lines.get(i);
       double x = panel.px(line.crossing());
-      double y = panel.py(line.heat() / 1000);
+      double y = panel.py(line.heat() / unit());
       g.setColor(HouseTheme.arrangement(i).colour());
       HouseTheme.arrangement(i).marker().paint(g, x, y, 13);
-      double end = line.load()[line.load().length - 1] / 1000;
+      double end = line.load()[line.load().length - 1] / unit();
       labels.add(panel.py(end), "room at " + Quantities.setting(line.outdoor()));
       chalk.remark(
           Quantities.number(line.crossing(), 2) + " °C, " + Quantities.power(line.heat()),
@@ -73,14 +73,9 @@ record LoadLinePicture(BenchFindings findings) {
   Panel panel() {
     double cold = Double.POSITIVE_INFINITY;
     double warm = Double.NEGATIVE_INFINITY;
-    double most = 0;
     for (LoadLine line : findings.lines()) {
-      int last = line.room().length - 1;
       cold = Math.min(cold, line.room()[0]);
-      warm = Math.max(warm, line.room()[last]);
-      most =
-          Math.max(
-              most, Math.max(line.load()[last], Arrays.stream(line.offered()).max().orElse(0)));
+      warm = Math.max(warm, line.room()[line.room().length - 1]);
     }
     return new Panel(
         Panel.LEFT,
@@ -88,7 +83,22 @@ record LoadLinePicture(BenchFindings findings) {
         HouseTheme.WIDTH - Panel.LEFT - RIGHT,
         420,
         Axis.exact(cold, warm, 8, "room temperature, °C"),
-        Axis.round(0, most / 1000, 6, "kW"));
+        Axis.round(0, most() / unit(), 6, unit() > 1 ? "kW" : "W"));
+  }
+
+  /** Largest heat on either line [W]. */
+  private double most() {
+    double most = 0;
+    for (LoadLine line : findings.lines()) {
+      most = Math.max(most, line.load()[line.load().length - 1]);
+      most = Math.max(most, Arrays.stream(line.offered()).max().orElse(0));
+    }
+    return most;
+  }
+
+  /** What heats are told in [W]: kilowatts unless all are small. */
+  private double unit() {
+    return most() < 1000 ? 1 : 1000;
   }
 
   private boolean oneValveLine() {
@@ -97,8 +107,9 @@ record LoadLinePicture(BenchFindings findings) {
         .allMatch(line -> Math.abs(line.flowTemperature() - first) < SAME_WATER);
   }
 
-  private static Curve kilowatts(double[] room, double[] watts) {
-    return new Curve(room, Arrays.stream(watts).map(w -> w / 1000).toArray());
+  private Curve curve(double[] room, double[] watts) {
+    double unit = unit();
+    return new Curve(room, Arrays.stream(watts).map(w -> w / unit).toArray());
   }
 
   /** The same line to the left or right by so much [K], at the same places. */
@@ -117,7 +128,6 @@ record LoadLinePicture(BenchFindings findings) {
     g.setColor(HouseTheme.INK);
     g.setStroke(HouseTheme.FINE_DASH);
     g.draw(new Line2D.Double(x, panel.area().getY(), x, panel.area().getMaxY()));
-    chalk.remarkBefore(
-        "want " + Quantities.setting(findings.want()), x - 7, panel.area().getMaxY() - 10);
+    chalk.remark("want " + Quantities.setting(findings.want()), x + 7, panel.area().getY() + 18);
   }
 }
