@@ -64,7 +64,7 @@ public final class TuningJson {
     json.text("group", setting.group().name().toLowerCase(Locale.ROOT));
     json.text("unit", unit(setting));
     json.exactly("found", change.before());
-    json.exactly("begun", change.start());
+    json.exactly("workedOut", change.workedOut());
     json.exactly("tuned", change.after());
     reason(change.reason());
     for (Flatness flat : tuning.flatness()) {

@@ -55,7 +55,7 @@ public final class TuningText {
     text.lines(rooms());
     text.gap();
     words.spreads().forEach(text::paragraph);
-    text.points("Where the search began, and why:", words.reasons());
+    text.points("How it was worked out, before the search:", words.reasons());
     text.points("Beware:", outcome.notes());
     text.gap();
     text.paragraph(Cautions.brief());
@@ -64,12 +64,12 @@ public final class TuningText {
 
   private String settings() {
     TextTable table = new TextTable(1);
-    table.head("Setting", "Found", "Begun at", "Tuned", "5 % dearer at");
+    table.head("Setting", "Found", "Worked out", "Tuned", "5 % dearer at");
     for (Change change : tuning.changes()) {
       table.row(
           TuningWords.name(change.setting()),
           TuningWords.value(change.setting(), change.before()),
-          TuningWords.value(change.setting(), change.start()),
+          TuningWords.value(change.setting(), change.workedOut()),
           change.moved() ? TuningWords.value(change.setting(), change.after()) : "as found",
           words.flatness(change.setting()));
     }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import settle.sim.tuning.Aim;
 import settle.sim.tuning.FirstOrderDeadTime;
 import settle.sim.tuning.Flatness;
+import settle.sim.tuning.LoopMargins;
 import settle.sim.tuning.OverSpreads;
 import settle.sim.tuning.Reason;
 import settle.sim.tuning.Setting;
@@ -19,6 +20,9 @@ import settle.sim.tuning.Tuning.Change;
 public final class TuningWords {
 
   private static final double LITRES_PER_HOUR = 3600;
+
+  /** Dead time below which it is none [s]. */
+  private static final double SHORTEST_DEAD_TIME = 1;
 
   private final Tuning tuning;
 
@@ -56,8 +60,8 @@ public final class TuningWords {
       return "room thermostat, differential";
     }
     return setting instanceof Setting.MotorGain gain
-        ? gain.valve() + ", gain"
-        : ((Setting.MotorIntegralTime) setting).valve() + ", integral time";
+        ? gain.room() + ", motor head's gain"
+        : ((Setting.MotorIntegralTime) setting).room() + ", its integral time";
   }
 
   /** A value of a setting with its unit. */
@@ -223,9 +227,20 @@ public final class TuningWords {
           + " gives a gain of "
           + Quantities.number(rule.rule().gain(), 2)
           + " /K and an integral time of "
-          + Quantities.duration(rule.rule().integralTime());
+          + Quantities.duration(rule.rule().integralTime())
+          + margin(rule);
     }
     return "";
+  }
+
+  /** How much stronger the loop may get; without a dead time there is no end to it. */
+  private static String margin(Reason.Rule rule) {
+    if (rule.plant().deadTime() < SHORTEST_DEAD_TIME) {
+      return "";
+    }
+    double margin =
+        LoopMargins.of(rule.plant(), rule.rule().gain(), rule.rule().integralTime()).gainMargin();
+    return ", a gain margin of " + Quantities.number(margin, 1);
   }
 
   private static String identified(FirstOrderDeadTime plant, String unit) {

@@ -2,12 +2,15 @@ package settle.scenarios.edit;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import settle.scenarios.catalogue.KnobScale;
 import settle.scenarios.format.ArrangementKeys;
 import settle.scenarios.format.ControlKeys;
 import settle.scenarios.format.DefinitionKeys;
 import settle.scenarios.format.DistributionKeys;
+import settle.scenarios.format.Key;
 import settle.scenarios.format.ScenarioFormat;
 import settle.scenarios.format.SourceKeys;
 import settle.scenarios.quantity.Dimension;
@@ -22,7 +25,11 @@ import settle.sim.valve.RoomSensing;
 /** Writes settings into the text of the scenario they were found for. */
 public final class TunedScenario {
 
+  /** Longest part of a room's name that goes into a name made of it. */
+  private static final int LONGEST_ROOM = 40;
+
   private final ScenarioText text;
+  private final Map<Integer, String> anew = new HashMap<>();
   private final Plant tuned;
 
   private TunedScenario(String text, Plant tuned) {
@@ -71,9 +78,9 @@ public final class TunedScenario {
           exact(Dimension.TEMPERATURE_DIFFERENCE, value),
           "");
     } else if (setting instanceof Setting.MotorGain gain) {
-      motor(gain.valve(), DefinitionKeys.GAIN.name(), exact(Dimension.SHARE_PER_KELVIN, value));
+      motor(gain.branch(), DefinitionKeys.GAIN.name(), exact(Dimension.SHARE_PER_KELVIN, value));
     } else if (setting instanceof Setting.MotorIntegralTime time) {
-      motor(time.valve(), DefinitionKeys.INTEGRAL_TIME.name(), exact(Dimension.DURATION, value));
+      motor(time.branch(), DefinitionKeys.INTEGRAL_TIME.name(), exact(Dimension.DURATION, value));
     }
   }
 
@@ -151,47 +158,66 @@ public final class TunedScenario {
     }
   }
 
-  /** Gains stand where the head is described; one of the catalogue's is described anew. */
-  private void motor(String valve, String key, String value) {
-    List<Object> definition = List.of(DefinitionKeys.VALVES.name(), valve);
-    if (text.has(definition)) {
-      text.put(List.of(DefinitionKeys.VALVES.name(), valve, key), value, "");
+  /**
+   * Gains stand where a head is described. One that others use too, or that the catalogue
+   * describes, is described anew for this branch.
+   */
+  private void motor(int position, String key, String value) {
+    Branch branch = tuned.arrangement().branches().get(position);
+    MotorHead head = (MotorHead) branch.valve();
+    String described = anew.getOrDefault(position, head.name());
+    List<Object> definition = List.of(DefinitionKeys.VALVES.name(), described);
+    if (text.has(definition) && (anew.containsKey(position) || users(head.name()) == 1)) {
+      text.put(List.of(DefinitionKeys.VALVES.name(), described, key), value, "");
       return;
     }
-    MotorHead head =
-        tuned.arrangement().branches().stream()
-            .filter(b -> b.valve() instanceof MotorHead && b.valve().name().equals(valve))
-            .map(b -> (MotorHead) b.valve())
-            .findFirst()
-            .orElseThrow();
-    text.put(
-        definition,
-        "{"
-            + DefinitionKeys.KIND
-            + ": "
-            + DefinitionKeys.MOTOR
-            + ", "
-            + DefinitionKeys.KV_OPEN.name()
-            + ": "
-            + exact(Dimension.FLOW_COEFFICIENT, head.kvMaximum())
-            + ", "
-            + DefinitionKeys.GAIN.name()
-            + ": "
-            + exact(Dimension.SHARE_PER_KELVIN, head.gain())
-            + ", "
-            + DefinitionKeys.INTEGRAL_TIME.name()
-            + ": "
-            + exact(Dimension.DURATION, head.integralTime())
-            + ", "
-            + DefinitionKeys.MOTOR_TRAVEL.name()
-            + ": "
-            + exact(Dimension.DURATION, head.travelTime())
-            + ", "
-            + DefinitionKeys.SENSES.name()
-            + ": "
-            + (head.sensing() == RoomSensing.AIR ? "air" : "operative")
-            + "}",
-        "");
+    String name = nameFor(branch.room());
+    text.put(List.of(DefinitionKeys.VALVES.name(), name), description(head), "");
+    List<Object> place = branch(position);
+    place.add(ArrangementKeys.VALVE.name());
+    text.put(place, name, "");
+    anew.put(position, name);
+  }
+
+  /** Branches of the whole scenario that have a valve of a name. */
+  private long users(String valve) {
+    return tuned.house().arrangements().stream()
+        .flatMap(a -> a.branches().stream())
+        .filter(b -> b.valve().name().equals(valve))
+        .count();
+  }
+
+  private String nameFor(String room) {
+    String name =
+        (room.length() > LONGEST_ROOM ? room.substring(0, LONGEST_ROOM) : room)
+            + " "
+            + DefinitionKeys.MOTOR;
+    int number = 2;
+    String free = name;
+    while (text.has(List.of(DefinitionKeys.VALVES.name(), free))) {
+      free = name + " " + number++;
+    }
+    return free;
+  }
+
+  private static String description(MotorHead head) {
+    return "{"
+        + DefinitionKeys.KIND
+        + ": "
+        + DefinitionKeys.MOTOR
+        + entry(DefinitionKeys.KV_OPEN, Dimension.FLOW_COEFFICIENT, head.kvMaximum())
+        + entry(DefinitionKeys.GAIN, Dimension.SHARE_PER_KELVIN, head.gain())
+        + entry(DefinitionKeys.INTEGRAL_TIME, Dimension.DURATION, head.integralTime())
+        + entry(DefinitionKeys.MOTOR_TRAVEL, Dimension.DURATION, head.travelTime())
+        + ", "
+        + DefinitionKeys.SENSES.name()
+        + ": "
+        + (head.sensing() == RoomSensing.AIR ? "air" : "operative")
+        + "}";
+  }
+
+  private static String entry(Key key, Dimension dimension, double value) {
+    return ", " + key.name() + ": " + exact(dimension, value);
   }
 
   /** A number as few digits as say it exactly. */

@@ -120,6 +120,49 @@ class TunedScenarioTest {
         .isEqualTo(text.replace("knob: 3 ", "knob: 3.125 "));
   }
 
+  /** Gains belong to one head: the catalogue's is described anew, and once it is, in place. */
+  @Test
+  void gainsAreWrittenWhereTheHeadIsDescribed() throws ScenarioException, IOException {
+    String text =
+        Files.readString(Path.of("examples", "single-room.yaml"))
+            .replace("lockshield: 0.2 m³/h}", "valve: motor head}");
+    House house = ScenarioReader.read(text, HERE).house();
+    Plant found = new Plant(house, house.arrangements().get(0));
+    Setting gain = new Setting.MotorGain(0, "living room");
+    Setting time = new Setting.MotorIntegralTime(0, "living room");
+    Plant tuned = time.with(gain.with(found, 1.65), 2400);
+    String once = TunedScenario.write(text, tuned, List.of(gain, time));
+    assertThat(once)
+        .contains(
+            "valve: living room motor head}",
+            "valves:\n  living room motor head: {kind: motor head, Kvs: 0.8 m³/h, gain: 1.65 /K,");
+    House read = ScenarioReader.read(once, HERE).house();
+    assertThat(read.arrangements().get(1)).isEqualTo(house.arrangements().get(1));
+    Plant back = new Plant(read, read.arrangements().get(0));
+    assertThat(gain.of(back)).isEqualTo(1.65);
+    assertThat(time.of(back)).isEqualTo(2400);
+    String twice = TunedScenario.write(once, gain.with(back, 0.9), List.of(gain));
+    assertThat(twice).isEqualTo(once.replace("gain: 1.65 /K", "gain: 0.9 /K"));
+  }
+
+  @Test
+  void aSectionThatIsMissingIsAddedUnderItsParent() throws ScenarioException, IOException {
+    String text =
+        Files.readString(Path.of("examples", "single-room.yaml"))
+            .replace("want: 21 °C", "want: 21 °C\n    programme: 06:00-22:00");
+    House house = ScenarioReader.read(text, HERE).house();
+    Plant found = new Plant(house, house.arrangements().get(0));
+    Setting lead = new Setting.StartLead();
+    String written = TunedScenario.write(text, lead.with(found, 2700), List.of(lead));
+    assertThat(written)
+        .isEqualTo(
+            text.stripTrailing()
+                + "\ncontrol:\n  optimum start: {kind: fixed, lead: 45 min}"
+                + text.substring(text.stripTrailing().length()));
+    assertThat(ScenarioReader.read(written, HERE).house().control())
+        .isEqualTo(lead.with(found, 2700).house().control());
+  }
+
   /** The bakery writes its rooms once and means them twice. */
   @Test
   void whatIsMeantTwiceIsWrittenOutWhenOneOfThemIsTuned() throws ScenarioException, IOException {

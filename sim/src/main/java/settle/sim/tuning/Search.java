@@ -2,7 +2,6 @@ package settle.sim.tuning;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.optim.InitialGuess;
 import org.apache.commons.math3.optim.MaxEval;
@@ -144,19 +143,26 @@ final class Search {
     }
   }
 
-  /** Puts every setting on a notch and moves it while that helps. */
+  /** Puts every setting on a notch and moves it while that helps, first by more than one. */
   private void settle() {
     for (Setting setting : settings) {
       best = setting.with(best, setting.settable(best, setting.of(best)));
     }
     least = tried(best);
-    boolean moved = true;
-    for (int pass = 0; pass < MOST_PASSES && moved; pass++) {
-      moved = false;
-      for (Setting setting : settings) {
-        moved |= notch(setting);
+    pass(setting -> setting.stride() / 2);
+    for (int pass = 0; pass < MOST_PASSES; pass++) {
+      if (!pass(setting -> Double.parseDouble(setting.finest()))) {
+        return;
       }
     }
+  }
+
+  private boolean pass(ToDoubleFunction<Setting> step) {
+    boolean moved = false;
+    for (Setting setting : settings) {
+      moved |= moved(setting, step.applyAsDouble(setting));
+    }
+    return moved;
   }
 
   /** Leaves alone what is as good as it was found. */
@@ -180,25 +186,23 @@ final class Search {
     }
   }
 
-  private boolean notch(Setting setting) {
-    Plant from = best;
-    double step = Double.parseDouble(setting.finest());
-    double at = setting.of(from);
-    double[] values =
-        IntStream.of(-1, 1)
-            .mapToDouble(side -> setting.settable(from, at + side * step))
-            .filter(value -> value != at)
-            .toArray();
-    boolean moved = false;
-    for (double value : values) {
-      Plant other = setting.with(from, value);
-      double score = tried(other);
-      if (score < least) {
-        least = score;
-        best = other;
-        moved = true;
+  /** Goes one way or the other as long as it helps. */
+  private boolean moved(Setting setting, double step) {
+    double before = setting.of(best);
+    for (int side = -1; side <= 1; side += 2) {
+      boolean helped = true;
+      while (helped) {
+        double at = setting.of(best);
+        double value = setting.settable(best, at + side * step);
+        Plant other = setting.with(best, value);
+        double score = value == at ? least : tried(other);
+        helped = score < least;
+        if (helped) {
+          least = score;
+          best = other;
+        }
       }
     }
-    return moved;
+    return setting.of(best) != before;
   }
 }

@@ -437,8 +437,13 @@ public sealed interface Setting {
     }
   }
 
-  /** Gain K_p of the motor heads of one kind [1/K]. */
-  record MotorGain(String valve) implements Setting {
+  /**
+   * Gain K_p of a motor head [1/K].
+   *
+   * @param branch which it sits on
+   * @param room of that branch
+   */
+  record MotorGain(int branch, String room) implements Setting {
 
     @Override
     public Group group() {
@@ -447,33 +452,18 @@ public sealed interface Setting {
 
     @Override
     public double of(Plant plant) {
-      return head(plant, valve).gain();
+      return head(plant, branch).gain();
     }
 
     @Override
     public Plant with(Plant plant, double value) {
-      double integralTime = head(plant, valve).integralTime();
-      return tuned(plant, valve, value, integralTime);
+      MotorHead head = head(plant, branch);
+      return plant.withBranch(
+          branch, (Branch b) -> b.withValve(head.tuned(value, head.integralTime())));
     }
 
-    static MotorHead head(Plant plant, String valve) {
-      return plant.arrangement().branches().stream()
-          .map(Branch::valve)
-          .filter(v -> v instanceof MotorHead && v.name().equals(valve))
-          .map(v -> (MotorHead) v)
-          .findFirst()
-          .orElseThrow();
-    }
-
-    static Plant tuned(Plant plant, String valve, double gain, double integralTime) {
-      Plant other = plant;
-      for (int b = 0; b < plant.arrangement().branches().size(); b++) {
-        if (plant.arrangement().branches().get(b).valve() instanceof MotorHead motor
-            && motor.name().equals(valve)) {
-          other = other.withBranch(b, branch -> branch.withValve(motor.tuned(gain, integralTime)));
-        }
-      }
-      return other;
+    static MotorHead head(Plant plant, int branch) {
+      return (MotorHead) plant.arrangement().branches().get(branch).valve();
     }
 
     @Override
@@ -497,8 +487,13 @@ public sealed interface Setting {
     }
   }
 
-  /** Integral time T_i of the motor heads of one kind [s]. */
-  record MotorIntegralTime(String valve) implements Setting {
+  /**
+   * Integral time T_i of a motor head [s].
+   *
+   * @param branch which it sits on
+   * @param room of that branch
+   */
+  record MotorIntegralTime(int branch, String room) implements Setting {
 
     @Override
     public Group group() {
@@ -507,12 +502,13 @@ public sealed interface Setting {
 
     @Override
     public double of(Plant plant) {
-      return MotorGain.head(plant, valve).integralTime();
+      return MotorGain.head(plant, branch).integralTime();
     }
 
     @Override
     public Plant with(Plant plant, double value) {
-      return MotorGain.tuned(plant, valve, MotorGain.head(plant, valve).gain(), value);
+      MotorHead head = MotorGain.head(plant, branch);
+      return plant.withBranch(branch, (Branch b) -> b.withValve(head.tuned(head.gain(), value)));
     }
 
     @Override

@@ -79,15 +79,13 @@ public final class Settings {
   }
 
   private static void gains(Plant plant, List<Setting> all) {
-    Set<String> kinds = new LinkedHashSet<>();
-    for (Branch branch : plant.arrangement().branches()) {
-      if (branch.valve() instanceof MotorHead motor && Double.isFinite(motor.integralTime())) {
-        kinds.add(motor.name());
+    List<Branch> branches = plant.arrangement().branches();
+    for (int b = 0; b < branches.size(); b++) {
+      if (branches.get(b).valve() instanceof MotorHead motor
+          && Double.isFinite(motor.integralTime())) {
+        all.add(new Setting.MotorGain(b, branches.get(b).room()));
+        all.add(new Setting.MotorIntegralTime(b, branches.get(b).room()));
       }
-    }
-    for (String kind : kinds) {
-      all.add(new Setting.MotorGain(kind));
-      all.add(new Setting.MotorIntegralTime(kind));
     }
   }
 }

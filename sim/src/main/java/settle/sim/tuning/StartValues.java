@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.Thermostat;
 import settle.sim.control.Timetable;
@@ -33,6 +35,18 @@ final class StartValues {
   private static final double OPEN = 6;
 
   private static final int SWEEPS = 6;
+
+  /** Step of a motor head's lift, as a share of its working lift [-]. */
+  private static final double STEP = 0.3;
+
+  /** Least lift a step begins with [-]. */
+  private static final double LEAST_LIFT = 0.01;
+
+  /**
+   * Quickest closed loop asked of a motor head [s]: a battery is to last; common practice, no
+   * source.
+   */
+  private static final double QUICKEST = 600;
 
   /** Wants at which heat is always and never called for, above frost protection [°C]. */
   private static final double ALWAYS = 60;
@@ -76,7 +90,7 @@ final class StartValues {
       } else if (setting instanceof Setting.ThermostatDifferential) {
         differential(setting);
       } else if (setting instanceof Setting.MotorGain gain) {
-        gains(gain.valve());
+        gains(gain);
       }
     }
   }
@@ -195,6 +209,10 @@ final class StartValues {
 
   /** Where each room settles on a usual day [°C]. */
   private double[] settled() {
+    return settled(plant);
+  }
+
+  private double[] settled(Plant plant) {
     HouseModel model = HouseModel.asRun(plant.house(), plant.arrangement());
     List<Room> rooms = plant.house().rooms();
     double[] convective = rooms.stream().mapToDouble(r -> r.convectiveGain().mean()).toArray();
@@ -261,27 +279,34 @@ final class StartValues {
     return new Plant(plant.house().withRooms(rooms), plant.arrangement().withBranches(open));
   }
 
-  private void gains(String kind) {
-    for (int b = 0; b < plant.arrangement().branches().size(); b++) {
-      Branch branch = plant.arrangement().branches().get(b);
-      if (branch.valve() instanceof MotorHead motor && motor.name().equals(kind)) {
-        double want = want(plant.house(), branch.room());
-        FirstOrderDeadTime identified =
-            StepTest.of(
-                lifted(b, motor, 0.4),
-                lifted(b, motor, 0.6),
-                0.2,
-                branch.room(),
-                usualOutdoor,
-                want);
-        double closedLoop = Math.max(identified.deadTime(), motor.travelTime());
-        Simc rule = Simc.pi(identified, closedLoop);
-        Reason reason = new Reason.Rule(identified, rule);
-        set(new Setting.MotorGain(kind), rule.gain(), reason);
-        set(new Setting.MotorIntegralTime(kind), rule.integralTime(), reason);
-        return;
-      }
+  private void gains(Setting.MotorGain setting) {
+    int b = setting.branch();
+    MotorHead motor = Setting.MotorGain.head(plant, b);
+    double want = want(plant.house(), setting.room());
+    double lift = workingLift(b, motor, want);
+    FirstOrderDeadTime identified =
+        StepTest.of(
+            lifted(b, motor, lift),
+            lifted(b, motor, lift * (1 + STEP)),
+            lift * STEP,
+            setting.room(),
+            usualOutdoor,
+            want);
+    Simc rule = Simc.pi(identified, Math.max(identified.deadTime(), QUICKEST));
+    Reason reason = new Reason.Rule(identified, rule);
+    set(setting, rule.gain(), reason);
+    set(new Setting.MotorIntegralTime(b, setting.room()), rule.integralTime(), reason);
+  }
+
+  /** Lift that holds a room on a usual day, within what can still be stepped up. */
+  private double workingLift(int branch, MotorHead motor, double want) {
+    int room = plant.house().roomIndex(plant.arrangement().branches().get(branch).room());
+    UnivariateFunction off = lift -> settled(lifted(branch, motor, lift))[room] - want;
+    double most = 1 / (1 + STEP);
+    if (off.value(LEAST_LIFT) >= 0) {
+      return LEAST_LIFT;
     }
+    return off.value(most) <= 0 ? most : new BrentSolver(1e-4).solve(100, off, LEAST_LIFT, most);
   }
 
   private Plant lifted(int branch, MotorHead motor, double lift) {

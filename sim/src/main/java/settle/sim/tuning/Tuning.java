@@ -1,6 +1,7 @@
 package settle.sim.tuning;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -50,11 +51,12 @@ public record Tuning(
    *
    * @param setting which
    * @param before as found
-   * @param start where the search began
+   * @param workedOut what was worked out before the search
    * @param after as tuned
-   * @param reason why it began there
+   * @param reason how that was worked out
    */
-  public record Change(Setting setting, double before, double start, double after, Reason reason) {
+  public record Change(
+      Setting setting, double before, double workedOut, double after, Reason reason) {
 
     /** Whether there is anything to do. */
     public boolean moved() {
@@ -132,21 +134,39 @@ public record Tuning(
     double usualOutdoor = usualOutdoor(found.house().designOutdoor());
     List<Setting> settings = Settings.of(found, request.groups());
     progress.accept(Stage.START);
-    // A search leaves lockshields and pump alone: a balance sets them, all or none.
-    List<Setting> searched = settings.stream().filter(s -> s.group() != Group.LOCKSHIELDS).toList();
-    StartValues start = new StartValues(found, settings, usualOutdoor);
-    Trial trial = new Trial(found, start.plant(), usualOutdoor, request.sure());
+    List<Setting> water = settings.stream().filter(s -> s.group() == Group.LOCKSHIELDS).toList();
+    List<Setting> others = settings.stream().filter(s -> s.group() != Group.LOCKSHIELDS).toList();
+    StartValues balance = new StartValues(found, water, usualOutdoor);
+    Trial trial = new Trial(found, balance.plant(), usualOutdoor, request.sure());
     ToDoubleFunction<Plant> objective = plant -> trial.worth(plant).total();
-    if (searched.size() < settings.size()) {
-      StartValues asFound = new StartValues(found, searched, usualOutdoor);
-      double balanced = objective.applyAsDouble(start.plant());
-      if (objective.applyAsDouble(asFound.plant()) < balanced * (1 + Search.WORTHWHILE)) {
-        start = asFound;
-      }
+    Begun begun = new Begun(found, objective);
+    boolean balanced = begun.take(water, balance.plant());
+    StartValues start = new StartValues(begun.plant, others, usualOutdoor);
+    for (Group group : Group.values()) {
+      List<Setting> ofGroup = others.stream().filter(s -> s.group() == group).toList();
+      begun.take(ofGroup, start.plant());
     }
     progress.accept(Stage.SEARCH);
-    Search search = new Search(found, start.plant(), searched, objective);
+    // What a rule gives is not for a search: a balance is all or none, and gains beyond the rule's
+    // look well only where nothing is ever disturbed.
+    List<Setting> searched = others.stream().filter(s -> s.group() != Group.GAINS).toList();
+    Search search = new Search(found, begun.plant, searched, objective);
     Plant tuned = search.best();
+    Map<Setting, Reason> reasons = new HashMap<>(start.reasons());
+    balance
+        .reasons()
+        .forEach((setting, why) -> reasons.put(setting, balanced ? why : new Reason.BalanceIdle()));
+    List<Change> changes = new ArrayList<>();
+    for (Setting setting : settings) {
+      Plant workedOut = setting.group() == Group.LOCKSHIELDS ? balance.plant() : start.plant();
+      changes.add(
+          new Change(
+              setting,
+              setting.of(found),
+              setting.of(workedOut),
+              setting.of(tuned),
+              reasons.get(setting)));
+    }
     progress.accept(Stage.FLATNESS);
     List<Flatness> flatness =
         searched.parallelStream()
@@ -156,27 +176,39 @@ public record Tuning(
     return new Tuning(
         found,
         tuned,
-        changes(found, start, tuned, settings),
+        changes,
         performance(found, trial, houses),
         performance(tuned, trial, houses),
         flatness,
         search.trials());
   }
 
-  private static List<Change> changes(
-      Plant found, StartValues start, Plant tuned, List<Setting> settings) {
-    Map<Setting, Reason> reasons = start.reasons();
-    List<Change> changes = new ArrayList<>();
-    for (Setting setting : settings) {
-      changes.add(
-          new Change(
-              setting,
-              setting.of(found),
-              setting.of(start.plant()),
-              setting.of(tuned),
-              reasons.getOrDefault(setting, new Reason.BalanceIdle())));
+  /** Where a search begins: group by group what was worked out, as far as it is better. */
+  private static final class Begun {
+    private final ToDoubleFunction<Plant> objective;
+    private Plant plant;
+    private double least;
+
+    Begun(Plant found, ToDoubleFunction<Plant> objective) {
+      this.objective = objective;
+      plant = found;
+      least = objective.applyAsDouble(found);
     }
-    return changes;
+
+    /** Takes some settings from another plant if that is worth it. */
+    boolean take(List<Setting> settings, Plant from) {
+      Plant other = plant;
+      for (Setting setting : settings) {
+        other = setting.with(other, setting.of(from));
+      }
+      double worth = settings.isEmpty() ? least : objective.applyAsDouble(other);
+      if (worth < least * (1 - Search.WORTHWHILE)) {
+        least = worth;
+        plant = other;
+        return true;
+      }
+      return false;
+    }
   }
 
   private static Performance performance(Plant plant, Trial trial, int houses) {
