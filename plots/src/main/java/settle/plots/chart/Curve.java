@@ -86,7 +86,6 @@ record Curve(double[] x, double[] y) {
    * how warm a room is while it is wanted, night set-backs left out. Drawn at noon; time in hours.
    */
   static Curve ofDays(Trace trace, double[] values, double[] want, TimeWindow window) {
-    double[] time = trace.time();
     double most = Arrays.stream(want).filter(w -> !Double.isNaN(w)).max().orElse(0);
     double[] wanted = new double[values.length];
     for (int i = 1; i < wanted.length; i++) {
