@@ -34,7 +34,7 @@ public record Answers(
   /** What trying houses has found of an arrangement; empty if none were tried. */
   Optional<OddsWords> oddsOf(Verdict verdict) {
     for (int i = 0; i < odds.size(); i++) {
-      if (verdicts.get(i).arrangement() == verdict.arrangement()) {
+      if (verdicts.get(i).arrangement().name().equals(verdict.arrangement().name())) {
         return Optional.of(new OddsWords(odds.get(i), house.aims().spreads()));
       }
     }
