@@ -303,8 +303,8 @@ public final class TuningWords {
     }
     if (after.meeting() < before.meeting()) {
       said.add(
-          "Fewer than as found: what is saved was reserve. Where a head is really set is part of"
-              + " the spreads, and its people turn it.");
+          "Fewer than as found: what is saved was reserve, beyond the share of houses asked for"
+              + " room by room; a larger share (--sure) keeps more of it.");
     }
     return said;
   }
