@@ -30,7 +30,7 @@ import settle.sim.tuning.Tuning;
     versionProvider = Version.class,
     sortOptions = false,
     footer = {
-      "%nExamples:",
+      "%nExample:",
       "  settle tune house.yaml --write tuned.yaml",
       "  settle tune house.yaml --arrangement radiators --only knobs,curve"
     })
