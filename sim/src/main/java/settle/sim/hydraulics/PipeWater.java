@@ -9,10 +9,11 @@ package settle.sim.hydraulics;
  * </pre>
  *
  * <p>Water that moves along cools as e^(-lambda t), lambda = G'/C', wherever it is. A parcel is a
- * stretch of water at one temperature. All parcels cool by the same law T <- a T + (1 - a) T_s, so
- * that only the product of these laws is kept, T = scale theta + base, and a step touches no parcel
- * but those that enter or leave. Heat lost is what came in, less what left, less what is stored
- * more.
+ * stretch of water whose temperature rises evenly from its older to its newer end, since its older
+ * water has had more time to cool: a step may be longer than the water takes to pass, and the next
+ * one shorter. All parcels cool by the same law T <- a T + (1 - a) T_s, so that only the product of
+ * these laws is kept, T = scale theta + base, and a step touches no parcel but those that enter or
+ * leave. Heat lost is what came in, less what left, less what is stored more.
  *
  * <p>A step is tried, as often as its neighbours need to agree with it, then accepted.
  */
@@ -23,8 +24,11 @@ public final class PipeWater {
   /** Two neighbouring parcels shorter than this share of the pipe are mixed. */
   private static final double SHORTEST_SHARE = 1.0 / 50;
 
-  /** Neighbouring parcels no further apart than this are joined [K]. */
+  /** Neighbouring parcels this close to one even rise are joined [K]. */
   private static final double JOIN_TOLERANCE = 0.005;
+
+  /** Below this x, series: a third order of it is below rounding's part in the closed forms [-]. */
+  private static final double SERIES = 1e-3;
 
   /** Scale below which temperatures are written out anew, so that no digits are lost [-]. */
   private static final double LEAST_SCALE = 1e-4;
@@ -37,6 +41,10 @@ public final class PipeWater {
   // State: parcels from outlet (oldest) to inlet in a ring
   private final double[] size = new double[SLOTS];
   private final double[] theta = new double[SLOTS];
+
+  /** How much theta rises over the parcel, from its older to its newer end. */
+  private final double[] rise = new double[SLOTS];
+
   private int oldest;
   private int count = 1;
   private double scale = 1;
@@ -49,6 +57,7 @@ public final class PipeWater {
   private double target;
   private double enteringSize;
   private double enteringTemperature;
+  private double enteringRise;
   private double nextStored;
   private double loss;
   private double outlet;
@@ -95,16 +104,25 @@ public final class PipeWater {
     if (moved > 0) {
       double gone = Math.min(moved, length);
       double position = 0;
-      int k = oldest;
-      while (position < gone) {
-        boolean last = ++k - oldest == count;
-        int slot = (k - 1) % SLOTS;
+      double cooled = 1;
+      for (int k = 0; k < count && position < gone; k++) {
+        boolean last = k + 1 == count;
+        int slot = (oldest + k) % SLOTS;
         double part = last ? gone - position : Math.min(size[slot], gone - position);
-        double temperature = scale * theta[slot] + base;
+        double share = Math.min(part / size[slot], 1);
+        double partRise = scale * rise[slot] * share;
+        double temperature = scale * (theta[slot] - rise[slot] / 2 * (1 - share)) + base;
         kept -= part * temperature;
-        // It left on average when its middle reached the outlet.
-        double age = (position + part / 2) / speed;
-        left += part * (target + (temperature - target) * Math.exp(-decayRate * age));
+        // The older its water, the sooner it leaves and the less it cools in this step.
+        double x = decayRate * part / speed;
+        double out = Math.exp(-x);
+        left +=
+            part
+                * (target
+                    + cooled
+                        * ((temperature - target) * meanDecay(x, out)
+                            + partRise * decayOfRise(x, out)));
+        cooled *= out;
         position += part;
       }
       keptLength = length - gone;
@@ -112,15 +130,20 @@ public final class PipeWater {
       // What stays entered over the last gone/speed seconds; what passed right through took
       // length/speed.
       double x = decayRate * gone / speed;
-      enteringTemperature = target + (inlet - target) * meanDecay(x);
+      double out = Math.exp(-x);
+      enteringTemperature = target + (inlet - target) * meanDecay(x, out);
+      enteringRise =
+          (inlet - target) * Math.min(1 - out, 2 * meanDecay(x, out)); // no end beyond target
       if (moved > length) {
-        double through = target + (inlet - target) * Math.exp(-x);
+        double through = target + (inlet - target) * out;
         left += (moved - length) * through;
       }
       outlet = left / moved;
     } else {
       enteringSize = 0;
-      outlet = decay * (scale * theta[oldest % SLOTS] + base) + (1 - decay) * target;
+      int slot = oldest % SLOTS;
+      double end = scale * (theta[slot] - rise[slot] / 2) + base;
+      outlet = decay * end + (1 - decay) * target;
     }
     double cooled = decay * kept + (1 - decay) * target * keptLength;
     nextStored = heatCapacity * (cooled + enteringSize * enteringTemperature);
@@ -128,9 +151,14 @@ public final class PipeWater {
     loss = stored + entered - heatCapacity * left - nextStored;
   }
 
-  /** (1 - e^-x)/x. */
-  private static double meanDecay(double x) {
-    return x < 1e-5 ? 1 - x / 2 : (1 - Math.exp(-x)) / x;
+  /** Mean of e^-(x s) for s from 0 to 1: (1 - e^-x)/x. */
+  private static double meanDecay(double x, double out) {
+    return x < SERIES ? 1 - x / 2 + x * x / 6 : (1 - out) / x;
+  }
+
+  /** Mean of (s - 1/2) e^-(x s) for s from 0 to 1: what cooling takes of an even rise. */
+  private static double decayOfRise(double x, double out) {
+    return x < SERIES ? x * (x / 2 - 1) / 12 : (1 - out) / (x * x) - out / x - (1 - out) / (2 * x);
   }
 
   /** Makes the attempted step the state. */
@@ -139,6 +167,9 @@ public final class PipeWater {
     while (gone > 0 && count > 0) {
       int slot = oldest % SLOTS;
       if (size[slot] > gone + 1e-12 * length) {
+        double share = gone / size[slot];
+        theta[slot] += rise[slot] / 2 * share;
+        rise[slot] *= 1 - share;
         size[slot] -= gone;
         gone = 0;
       } else {
@@ -153,6 +184,7 @@ public final class PipeWater {
       for (int k = 0; k < count; k++) {
         int slot = (oldest + k) % SLOTS;
         theta[slot] = scale * theta[slot] + base;
+        rise[slot] *= scale;
       }
       scale = 1;
       base = 0;
@@ -165,13 +197,14 @@ public final class PipeWater {
 
   private void push() {
     double value = (enteringTemperature - base) / scale;
+    double up = enteringRise / scale;
     if (count > 0) {
       int last = (oldest + count - 1) % SLOTS;
       double shortest = SHORTEST_SHARE * length;
       boolean shortOnes = size[last] < shortest && enteringSize < shortest;
-      if (shortOnes || Math.abs(value - theta[last]) * scale < JOIN_TOLERANCE) {
+      if (shortOnes || inLine(last, value, up)) {
         double together = size[last] + enteringSize;
-        theta[last] += (value - theta[last]) * enteringSize / together;
+        join(last, value, up, enteringSize / together);
         size[last] = together;
         return;
       }
@@ -179,7 +212,28 @@ public final class PipeWater {
     int slot = (oldest + count) % SLOTS;
     size[slot] = enteringSize;
     theta[slot] = value;
+    rise[slot] = up;
     count++;
+  }
+
+  /** Mixes the parcel that enters into the last one, whose ends stay within what both had. */
+  private void join(int last, double value, double up, double share) {
+    double old = theta[last] - rise[last] / 2;
+    double lowest = Math.min(Math.min(old, old + rise[last]), value - Math.abs(up) / 2);
+    double highest = Math.max(Math.max(old, old + rise[last]), value + Math.abs(up) / 2);
+    double all = value + up / 2 - old;
+    theta[last] += (value - theta[last]) * share;
+    double most = 2 * Math.max(Math.min(theta[last] - lowest, highest - theta[last]), 0);
+    rise[last] = Math.max(-most, Math.min(most, all));
+  }
+
+  /** Whether the parcel that enters carries on the rise of the last one. */
+  private boolean inLine(int last, double value, double up) {
+    double first = theta[last] - rise[last] / 2;
+    double all = value + up / 2 - first;
+    double between = first + all * size[last] / (size[last] + enteringSize);
+    return Math.abs(theta[last] + rise[last] / 2 - between) * scale < JOIN_TOLERANCE
+        && Math.abs(value - up / 2 - between) * scale < JOIN_TOLERANCE;
   }
 
   /** Mean temperature of the water that left in the attempted step [°C]; at rest, at the outlet. */

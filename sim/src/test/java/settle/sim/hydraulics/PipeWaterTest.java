@@ -55,6 +55,25 @@ class PipeWaterTest {
     }
   }
 
+  /**
+   * Water that enters during one long step has had unequal time to cool: what leaves in the short
+   * steps after it must not show how the long one was cut.
+   */
+  @Test
+  void shortStepsAfterLongOnesLeaveTheOutletAsItIs() {
+    double capacityFlow = 10;
+    double expected = 15 + 45 * Math.exp(-LOSS * LENGTH / capacityFlow);
+    PipeWater water = pipe(LOSS, 60);
+    for (int k = 0; k < 40; k++) {
+      step(water, 600, capacityFlow, 60);
+    }
+    for (int k = 0; k < 200; k++) {
+      step(water, 10, capacityFlow, 60);
+      // The rise over a parcel is taken as even: some hundredths of what is lost.
+      assertThat(water.outlet()).isCloseTo(expected, within(0.03 * (60 - expected)));
+    }
+  }
+
   @Test
   void standingWaterCools() {
     PipeWater water = pipe(LOSS, 60);
