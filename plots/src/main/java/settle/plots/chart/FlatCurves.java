@@ -58,7 +58,7 @@ final class FlatCurves {
     Curve shown = shown(flat);
     double low = shown.x()[0];
     double high = shown.x()[shown.x().length - 1];
-    double pad = high > low ? 0 : flat.setting().stride();
+    double pad = high > low ? 0 : 1;
     return Axis.exact(low - pad, high + pad, 4, caption(flat.setting()));
   }
 

@@ -65,7 +65,7 @@ public record Flatness(
       List<Point> points) {
     double tuned = setting.of(plant);
     Point before = new Point(tuned, 1);
-    double step = FIRST_STEP * setting.stride();
+    double step = FIRST_STEP * setting.stride(plant);
     for (int i = 0; i < MOST_STEPS; i++) {
       double value =
           Math.min(Math.max(tuned + side * step, setting.lowest(plant)), setting.highest(plant));

@@ -89,7 +89,7 @@ final class Search {
   private double triedAt(double[] strides) {
     Plant plant = start;
     for (int i = 0; i < strides.length; i++) {
-      plant = settings.get(i).with(plant, strides[i] * settings.get(i).stride());
+      plant = settings.get(i).with(plant, strides[i] * settings.get(i).stride(start));
     }
     double value = tried(plant);
     if (value < least) {
@@ -100,7 +100,7 @@ final class Search {
   }
 
   private double[] inStrides(ToDoubleFunction<Setting> value) {
-    return settings.stream().mapToDouble(s -> value.applyAsDouble(s) / s.stride()).toArray();
+    return settings.stream().mapToDouble(s -> value.applyAsDouble(s) / s.stride(start)).toArray();
   }
 
   private void several() {
@@ -128,9 +128,9 @@ final class Search {
 
   private void one() {
     Setting setting = settings.get(0);
-    double low = setting.lowest(start) / setting.stride();
-    double high = setting.highest(start) / setting.stride();
-    double begin = held(setting, setting.of(start)) / setting.stride();
+    double low = setting.lowest(start) / setting.stride(start);
+    double high = setting.highest(start) / setting.stride(start);
+    double begin = held(setting, setting.of(start)) / setting.stride(start);
     try {
       new BrentOptimizer(1e-3, LAST_REGION / 4)
           .optimize(
@@ -149,9 +149,9 @@ final class Search {
       best = setting.with(best, setting.settable(best, setting.of(best)));
     }
     least = tried(best);
-    pass(setting -> setting.stride() / 2);
+    pass(setting -> setting.stride(start) / 2);
     for (int pass = 0; pass < MOST_PASSES; pass++) {
-      if (!pass(setting -> Double.parseDouble(setting.finest()))) {
+      if (!pass(setting -> setting.finest(best))) {
         return;
       }
     }

@@ -29,17 +29,38 @@ public sealed interface Setting {
   /** The plant with it set otherwise. */
   Plant with(Plant plant, double value);
 
-  /** Smallest change that can be set by hand. */
-  String finest();
+  /** How finely and how far it goes on a plant. */
+  Range range(Plant plant);
 
-  /** A change that is worth a look: the unit in which a search measures. */
-  double stride();
+  /**
+   * How finely and how far a setting goes, in its unit.
+   *
+   * @param finest smallest change that can be set by hand, in decimal digits
+   * @param stride a change that is worth a look: the unit in which a search measures
+   * @param lowest lowest value a search may take
+   * @param highest highest value a search may take
+   */
+  record Range(String finest, double stride, double lowest, double highest) {}
+
+  /** Smallest change that can be set by hand. */
+  default double finest(Plant plant) {
+    return Double.parseDouble(range(plant).finest());
+  }
+
+  /** The unit in which a search measures. */
+  default double stride(Plant plant) {
+    return range(plant).stride();
+  }
 
   /** Lowest value a search may take. */
-  double lowest(Plant plant);
+  default double lowest(Plant plant) {
+    return range(plant).lowest();
+  }
 
   /** Highest value a search may take. */
-  double highest(Plant plant);
+  default double highest(Plant plant) {
+    return range(plant).highest();
+  }
 
   /**
    * The nearest value that can be set by hand, within the limits: a multiple of {@link #finest},
@@ -47,7 +68,7 @@ public sealed interface Setting {
    */
   default double settable(Plant plant, double value) {
     double held = Math.min(Math.max(value, lowest(plant)), highest(plant));
-    BigDecimal step = new BigDecimal(finest());
+    BigDecimal step = new BigDecimal(range(plant).finest());
     long steps = Math.round(held / step.doubleValue());
     while (steps * step.doubleValue() > highest(plant) + 1e-9) {
       steps--;
@@ -101,23 +122,8 @@ public sealed interface Setting {
     }
 
     @Override
-    public String finest() {
-      return "0.5";
-    }
-
-    @Override
-    public double stride() {
-      return 1;
-    }
-
-    @Override
-    public double lowest(Plant plant) {
-      return want(plant) - REACH;
-    }
-
-    @Override
-    public double highest(Plant plant) {
-      return want(plant) + REACH;
+    public Range range(Plant plant) {
+      return new Range("0.5", 1, want(plant) - REACH, want(plant) + REACH);
     }
 
     private double want(Plant plant) {
@@ -145,23 +151,8 @@ public sealed interface Setting {
     }
 
     @Override
-    public String finest() {
-      return "1";
-    }
-
-    @Override
-    public double stride() {
-      return 4;
-    }
-
-    @Override
-    public double lowest(Plant plant) {
-      return 25;
-    }
-
-    @Override
-    public double highest(Plant plant) {
-      return Math.min(80, plant.house().source().highestFlow());
+    public Range range(Plant plant) {
+      return new Range("1", 4, 25, Math.min(80, plant.house().source().highestFlow()));
     }
   }
 
@@ -194,23 +185,8 @@ public sealed interface Setting {
     }
 
     @Override
-    public String finest() {
-      return "0.05";
-    }
-
-    @Override
-    public double stride() {
-      return 0.2;
-    }
-
-    @Override
-    public double lowest(Plant plant) {
-      return 0.2;
-    }
-
-    @Override
-    public double highest(Plant plant) {
-      return 3;
+    public Range range(Plant plant) {
+      return new Range("0.05", 0.2, 0.2, 3);
     }
   }
 
@@ -235,23 +211,8 @@ public sealed interface Setting {
     }
 
     @Override
-    public String finest() {
-      return "1";
-    }
-
-    @Override
-    public double stride() {
-      return 3;
-    }
-
-    @Override
-    public double lowest(Plant plant) {
-      return -10;
-    }
-
-    @Override
-    public double highest(Plant plant) {
-      return 20;
+    public Range range(Plant plant) {
+      return new Range("1", 3, -10, 20);
     }
   }
 
@@ -287,23 +248,8 @@ public sealed interface Setting {
     }
 
     @Override
-    public String finest() {
-      return "300";
-    }
-
-    @Override
-    public double stride() {
-      return 1800;
-    }
-
-    @Override
-    public double lowest(Plant plant) {
-      return 0;
-    }
-
-    @Override
-    public double highest(Plant plant) {
-      return 4 * 3600.0;
+    public Range range(Plant plant) {
+      return new Range("300", 1800, 0, 4 * 3600.0);
     }
   }
 
@@ -329,23 +275,9 @@ public sealed interface Setting {
     }
 
     @Override
-    public String finest() {
-      return "0.125";
-    }
-
-    @Override
-    public double stride() {
-      return 0.25;
-    }
-
-    @Override
-    public double lowest(Plant plant) {
-      return 0.125;
-    }
-
-    @Override
-    public double highest(Plant plant) {
-      return plant.house().distribution().lockshields().open().turns();
+    public Range range(Plant plant) {
+      return new Range(
+          "0.125", 0.25, 0.125, plant.house().distribution().lockshields().open().turns());
     }
   }
 
@@ -373,23 +305,8 @@ public sealed interface Setting {
     }
 
     @Override
-    public String finest() {
-      return "500";
-    }
-
-    @Override
-    public double stride() {
-      return 2000;
-    }
-
-    @Override
-    public double lowest(Plant plant) {
-      return 1000;
-    }
-
-    @Override
-    public double highest(Plant plant) {
-      return Math.max(of(plant), 1000);
+    public Range range(Plant plant) {
+      return new Range("500", 2000, 1000, Math.max(of(plant), 1000));
     }
   }
 
@@ -417,23 +334,8 @@ public sealed interface Setting {
     }
 
     @Override
-    public String finest() {
-      return "0.1";
-    }
-
-    @Override
-    public double stride() {
-      return 0.3;
-    }
-
-    @Override
-    public double lowest(Plant plant) {
-      return 0.1;
-    }
-
-    @Override
-    public double highest(Plant plant) {
-      return 2;
+    public Range range(Plant plant) {
+      return new Range("0.1", 0.3, 0.1, 2);
     }
   }
 
@@ -467,23 +369,8 @@ public sealed interface Setting {
     }
 
     @Override
-    public String finest() {
-      return "0.05";
-    }
-
-    @Override
-    public double stride() {
-      return 0.2;
-    }
-
-    @Override
-    public double lowest(Plant plant) {
-      return 0.05;
-    }
-
-    @Override
-    public double highest(Plant plant) {
-      return 5;
+    public Range range(Plant plant) {
+      return new Range("0.05", 0.2, 0.05, 5);
     }
   }
 
@@ -512,23 +399,8 @@ public sealed interface Setting {
     }
 
     @Override
-    public String finest() {
-      return "300";
-    }
-
-    @Override
-    public double stride() {
-      return 1200;
-    }
-
-    @Override
-    public double lowest(Plant plant) {
-      return 600;
-    }
-
-    @Override
-    public double highest(Plant plant) {
-      return 6 * 3600.0;
+    public Range range(Plant plant) {
+      return new Range("300", 1200, 600, 6 * 3600.0);
     }
   }
 }

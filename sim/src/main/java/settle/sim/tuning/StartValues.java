@@ -246,7 +246,7 @@ final class StartValues {
         StepTest.of(calledFor(false), calledFor(true), 1, room, usualOutdoor, want).behind(sensor);
     double off = usualOutdoor;
     double on = off + identified.gain();
-    double step = Double.parseDouble(setting.finest());
+    double step = setting.finest(plant);
     double value = setting.lowest(plant);
     RelayCycle cycle = cycle(on, off, identified, want, value);
     while (value < setting.highest(plant)

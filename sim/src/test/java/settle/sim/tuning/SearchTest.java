@@ -28,8 +28,8 @@ class SearchTest {
   /** A bowl round a slope and a shift, steeper one way, in strides of each. */
   private static ToDoubleFunction<Plant> bowl(double slope, double shift) {
     return plant -> {
-      double x = (SLOPE.of(plant) - slope) / SLOPE.stride();
-      double y = (SHIFT.of(plant) - shift) / SHIFT.stride();
+      double x = (SLOPE.of(plant) - slope) / SLOPE.stride(plant);
+      double y = (SHIFT.of(plant) - shift) / SHIFT.stride(plant);
       return 1 + x * x + x * y + 2 * y * y;
     };
   }
@@ -70,13 +70,13 @@ class SearchTest {
     assertThat(useless.best()).isSameAs(found);
   }
 
-  /** 1 + x² costs 5 % more at x = sqrt(0.05) strides. */
+  /** Along the shift the bowl is 1 + 2 y², y in strides. */
   @Test
   void flatnessIsReadOffAParabola() {
     Plant tuned = plant(1.4, 5);
     Flatness flat = Flatness.of(tuned, SHIFT, bowl(1.4, 5), 1);
     // Straight between looks at half a stride: 2 y² = 0.05 lies on the chord to (0.5, 0.5).
-    double chord = 0.05 / 0.5 * 0.5 * SHIFT.stride();
+    double chord = 0.05 / 0.5 * 0.5 * SHIFT.stride(tuned);
     assertThat(flat.down().orElseThrow()).isCloseTo(chord, within(1e-9));
     assertThat(flat.up().orElseThrow()).isCloseTo(chord, within(1e-9));
     assertThat(Flatness.of(tuned, SHIFT, p -> 3, 3).up()).isEmpty();
