@@ -77,7 +77,7 @@ final class TuneCommand implements Callable<Integer> {
   @Option(
       names = "--sure",
       paramLabel = "PERCENT",
-      defaultValue = "80",
+      defaultValue = "90",
       description =
           "In how many of a hundred houses, drawn over the spreads, each room is to be held in the coldest weather (default: ${DEFAULT-VALUE}). More costs more.")
   private double sure;

@@ -136,6 +136,7 @@ public final class TuningJson {
     json.start("overSpreads");
     json.count("houses", spreads.houses());
     json.number("meetingShare", spreads.meeting(), 4);
+    json.number("meetingShareHeadsTurnedUp", spreads.turnedUp(), 4);
     json.text("weakestRoom", spreads.weakest().room());
     json.number("weakestRoomHeldShare", spreads.weakest().held(), 4);
     json.list("worst", List.of(spreads.worst()), this::aim);

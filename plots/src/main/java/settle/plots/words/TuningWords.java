@@ -287,6 +287,10 @@ public final class TuningWords {
             + after.houses()
             + " houses drawn over the spreads meet every aim, as found "
             + Quantities.share(before.meeting())
+            + "; once heads that are set too low are turned up, "
+            + Quantities.share(after.turnedUp())
+            + ", as found "
+            + Quantities.share(before.turnedUp())
             + ".");
     said.add(
         "Held least often by itself: "

@@ -116,7 +116,7 @@ public final class DrawnHouse {
   }
 
   /** The same draw with the heads that are set too low turned up to their mark; a new array. */
-  double[] headsTurnedUp(double[] z) {
+  public double[] headsTurnedUp(double[] z) {
     double[] turned = z.clone();
     for (int i = 0; i < turned.length; i++) {
       if (inputs.get(i) == Uncertainty.VALVE_SETTING) {

@@ -12,10 +12,13 @@ import settle.sim.study.ShiftedSobol;
  *
  * @param houses how many were drawn
  * @param meeting share of them in which every aim of the coldest day is met [-]
+ * @param turnedUp the same, had the people in houses that miss one turned every head that is set
+ *     too low up to its mark [-]
  * @param worst the aim missed by most in any of them; met where none is missed
  * @param outcomes what each house came to, in the order of the draws
  */
-public record OverSpreads(int houses, double meeting, Aim worst, List<Outcome> outcomes) {
+public record OverSpreads(
+    int houses, double meeting, double turnedUp, Aim worst, List<Outcome> outcomes) {
 
   private static final long SEED = 20_031_215;
 
@@ -82,11 +85,19 @@ public record OverSpreads(int houses, double meeting, Aim worst, List<Outcome> o
             .mapToObj(i -> outcome(drawn.at(sobol.normal(0, i))))
             .toList();
     double met = outcomes.stream().filter(Outcome::met).count();
+    double turnedUp =
+        IntStream.range(0, houses)
+            .parallel()
+            .filter(
+                i ->
+                    outcomes.get(i).met()
+                        || outcome(drawn.at(drawn.headsTurnedUp(sobol.normal(0, i)))).met())
+            .count();
     Aim worst = outcomes.get(0).worst();
     for (Outcome outcome : outcomes) {
       worst = further(worst, outcome.worst());
     }
-    return new OverSpreads(houses, met / houses, worst, outcomes);
+    return new OverSpreads(houses, met / houses, turnedUp / houses, worst, outcomes);
   }
 
   private static Outcome outcome(DrawnHouse.Drawn drawn) {
