@@ -62,17 +62,13 @@ final class FlatCurves {
     return Axis.exact(low - pad, high + pad, 4, caption(flat.setting()));
   }
 
-  private static Panel panel(Sketch g, Flatness flat, Panel panel) {
+  private Panel panel(Sketch g, Flatness flat, Panel panel) {
     double[] ends = {panel.horizontal().min(), panel.horizontal().max()};
     double dearer = 1 + Flatness.DEARER;
     panel.band(
         new Curve(ends, new double[] {1, 1}), new Curve(ends, new double[] {dearer, dearer}));
     panel.line("objective", shown(flat), LINE);
-    for (Flatness.Point point : flat.points()) {
-      if (point.objective() == 1) {
-        panel.point("tuned", scaled(flat.setting(), point.value()), 1, LINE);
-      }
-    }
+    panel.point("tuned", scaled(flat.setting(), flat.setting().of(tuning.tuned())), 1, LINE);
     panel.paint(g);
     panel.name(g, TuningWords.name(flat.setting()));
     panel.caption(g);

@@ -1,0 +1,37 @@
+package settle.plots.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import settle.plots.SyntheticPlant;
+import settle.sim.house.House;
+import settle.sim.tuning.Flatness;
+import settle.sim.tuning.Plant;
+import settle.sim.tuning.Setting;
+import settle.sim.tuning.Tuning;
+
+/** Chart of how much each setting matters. */
+class FlatCurvesTest {
+
+  @Test
+  void aSettingThatDoesNotMatterAtAllIsDrawnAllTheSame() {
+    House house = SyntheticPlant.house(2, 24);
+    Plant plant = new Plant(house, house.arrangements().get(0));
+    Setting setting = new Setting.FlowTemperature();
+    double tuned = setting.of(plant);
+    Flatness flat =
+        new Flatness(
+            setting,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            List.of(
+                new Flatness.Point(tuned - 5, 1),
+                new Flatness.Point(tuned, 1),
+                new Flatness.Point(tuned + 5, 1)));
+    Tuning tuning = new Tuning(plant, plant, List.of(), null, null, List.of(flat), 3);
+    assertThat(new FlatCurves(tuning).draw("How much each setting matters").svg("flatness"))
+        .contains("flow temperature");
+  }
+}
