@@ -1,10 +1,5 @@
 package settle.cli.output;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import settle.scenarios.catalogue.CatalogueListing.Entry;
@@ -44,28 +39,19 @@ public final class CatalogueText {
    * @return JSON text, ending with a newline
    */
   public static String json(List<Entry> entries, String version) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      json.writeStartObject();
-      json.writeStringField("tool", "settle");
-      json.writeStringField("version", version);
-      json.writeStringField("command", "catalogue");
-      json.writeArrayFieldStart("entries");
-      for (Entry entry : entries) {
-        json.writeStartObject();
-        json.writeStringField("section", entry.section());
-        json.writeStringField("name", entry.name());
-        json.writeStringField("about", entry.about());
-        json.writeStringField("facts", entry.facts());
-        json.writeStringField("source", entry.source());
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.append('\n').toString();
+    return JsonDocument.write(
+        "catalogue",
+        version,
+        json ->
+            json.list(
+                "entries",
+                entries,
+                entry -> {
+                  json.text("section", entry.section());
+                  json.text("name", entry.name());
+                  json.text("about", entry.about());
+                  json.text("facts", entry.facts());
+                  json.text("source", entry.source());
+                }));
   }
 }

@@ -33,6 +33,17 @@ final class JsonDocument {
    */
   static String write(
       String command, String scenario, String version, Consumer<JsonDocument> content) {
+    return write(
+        command,
+        version,
+        document -> {
+          document.text("scenario", scenario);
+          content.accept(document);
+        });
+  }
+
+  /** The same from a command that reads no scenario. */
+  static String write(String command, String version, Consumer<JsonDocument> content) {
     StringWriter text = new StringWriter();
     try (JsonGenerator generator = new JsonFactory().createGenerator(text)) {
       generator.useDefaultPrettyPrinter();
@@ -41,7 +52,6 @@ final class JsonDocument {
       document.text("tool", "settle");
       document.text("version", version);
       document.text("command", command);
-      document.text("scenario", scenario);
       content.accept(document);
       document.end();
     } catch (IOException e) {
