@@ -21,7 +21,8 @@ import settle.sim.weather.Weather;
  * @param outdoor how cold it is [°C]
  * @param run the day
  * @param deviation mean square distance from want over the programmes' periods, heated rooms alike,
- *     not counting warmth that comes while heating has yet to be wanted [K²]
+ *     not counting rooms that want no day value on this day, nor warmth that comes while heating
+ *     has yet to be wanted [K²]
  * @param lateness by room with an emitter: longest time after the beginning of a period until it is
  *     within tolerance of want [s]; the length of the period where it never is; 0 without periods
  */
@@ -75,12 +76,14 @@ public record Day(double outdoor, RunResult run, double deviation, Map<String, D
     for (int r = 0; r < house.rooms().size(); r++) {
       if (run.rooms().get(r).ratedOutput() > 0) {
         Wanted wanted = new Wanted(run.trace(), r, house.rooms().get(r).want());
-        sum += wanted.deviation();
         late.put(house.rooms().get(r).name(), wanted.lateness(house.wantTolerance()));
-        rooms++;
+        if (wanted.ever()) {
+          sum += wanted.deviation();
+          rooms++;
+        }
       }
     }
-    return new Day(outdoor, run, sum / rooms, late);
+    return new Day(outdoor, run, rooms > 0 ? sum / rooms : 0, late);
   }
 
   /** Longest lateness of any room [s]. */
@@ -112,6 +115,16 @@ public record Day(double outdoor, RunResult run, double deviation, Map<String, D
 
     private boolean wanted(int step) {
       return want.valueAt((time[step - 1] + time[step]) / 2) >= want.maximum();
+    }
+
+    /** Whether it is wanted on this day: a week's programme may want it on another one only. */
+    boolean ever() {
+      for (int i = 1; i < time.length; i++) {
+        if (wanted(i)) {
+          return true;
+        }
+      }
+      return false;
     }
 
     double deviation() {

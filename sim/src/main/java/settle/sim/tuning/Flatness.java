@@ -20,8 +20,8 @@ public record Flatness(
   /** What counts as dearer, as a share of the objective [-]. */
   public static final double DEARER = 0.05;
 
-  /** Looks further and further away, at most so often: 1, 2, 4 ... strides. */
-  private static final int MOST_STEPS = 5;
+  /** Looks at most so often, each time twice as far: beyond the limits of every setting. */
+  private static final int MOST_STEPS = 6;
 
   /** Distance of the first look, in strides. */
   private static final double FIRST_STEP = 0.5;
@@ -69,7 +69,8 @@ public record Flatness(
     for (int i = 0; i < MOST_STEPS; i++) {
       double value =
           Math.min(Math.max(tuned + side * step, setting.lowest(plant)), setting.highest(plant));
-      if (value == before.value()) {
+      // Nothing left on this side; what was found may lie beyond the limits by itself.
+      if (side * (value - before.value()) <= 0) {
         return OptionalDouble.empty();
       }
       Point now = new Point(value, objective.applyAsDouble(setting.with(plant, value)) / least);
