@@ -287,10 +287,7 @@ public final class TuningWords {
             + after.houses()
             + " houses drawn over the spreads meet every aim, as found "
             + Quantities.share(before.meeting())
-            + "; once heads that are set too low are turned up, "
-            + Quantities.share(after.turnedUp())
-            + ", as found "
-            + Quantities.share(before.turnedUp())
+            + turnedUp(before, after)
             + ".");
     said.add(
         "Held least often by itself: "
@@ -311,6 +308,16 @@ public final class TuningWords {
               + " room by room; a larger share (--sure) keeps more of it.");
     }
     return said;
+  }
+
+  /** What people can put right themselves; nothing where no head is set too low. */
+  private static String turnedUp(OverSpreads before, OverSpreads after) {
+    return after.turnedUp() == after.meeting() && before.turnedUp() == before.meeting()
+        ? ""
+        : "; once heads that are set too low are turned up, "
+            + Quantities.share(after.turnedUp())
+            + ", as found "
+            + Quantities.share(before.turnedUp());
   }
 
   /** Which settings hardly matter, in a sentence; empty if all do. */
