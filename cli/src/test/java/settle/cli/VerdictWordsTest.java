@@ -14,6 +14,7 @@ import settle.plots.words.Quantities;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.ScenarioReader;
 import settle.sim.house.House;
+import settle.sim.source.Buffer;
 import settle.sim.study.BoilerAnswer;
 import settle.sim.study.HeatPumpAnswer;
 import settle.sim.study.Remedies;
@@ -96,8 +97,23 @@ class VerdictWordsTest {
   }
 
   @Test
-  void aHeatPumpIsToldWithPowerWaterAndStarts() throws IOException, ScenarioException {
+  void aHeatPumpThatNeverGetsItsWaterIsANo() throws IOException, ScenarioException {
     House house = house("9 m", HEAT_PUMP, "");
+    Verdict verdict = verdict(house);
+    assertThat(verdict.held()).isTrue();
+    assertThat(verdict.keepsUp()).isFalse();
+    Answer answer = new Answer(house, verdict);
+    assertThat(answer.sentence()).startsWith("no: the heat pump never runs: with every valve open");
+    assertThat(line(answer, "Heat pump")).contains("it never runs, for want of water");
+    HouseholderAnswer plain = new HouseholderAnswer(answer);
+    assertThat(plain.plain()).startsWith("No. The heat pump would not run at all");
+    assertThat(plain.toDo()).first().asString().contains("parallel buffer");
+  }
+
+  @Test
+  void aHeatPumpIsToldWithPowerWaterAndStarts() throws IOException, ScenarioException {
+    Buffer parallel = new Buffer(Buffer.Placement.PARALLEL, 0.01, 0, 15, 0.3);
+    House house = house("9 m", HEAT_PUMP, "").withBuffer(parallel);
     Verdict verdict = verdict(house);
     HeatPumpAnswer pump = verdict.heatPump().orElseThrow();
     Answer answer = new Answer(house, verdict);

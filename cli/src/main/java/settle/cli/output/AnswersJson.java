@@ -183,6 +183,7 @@ public final class AnswersJson {
     json.number("waterNeededLitres", pump.water().needed() / Units.CUBIC_METRES_PER_LITRE, 1);
     json.number("leastFlowKgPerS", pump.water().least(), 4);
     json.number("flowLeftKgPerS", pump.water().flowLeft(), 4);
+    json.number("flowAtMostKgPerS", pump.water().flowAtMost(), 4);
     json.strings("doubts", pump.doubts());
     json.end();
   }

@@ -31,7 +31,8 @@ class AnswersJsonTest {
       arrangements.flowAskedC arrangements.flowHeldC arrangements.governingRoom
       arrangements.heatPump arrangements.heatPump.bivalenceOutdoorC arrangements.heatPump.capacityW
       arrangements.heatPump.capacityWithBackupW arrangements.heatPump.cyclesAboveOutdoorC arrangements.heatPump.doubts
-      arrangements.heatPump.flowAskedC arrangements.heatPump.flowLeftKgPerS arrangements.heatPump.flowNeededC
+      arrangements.heatPump.flowAskedC arrangements.heatPump.flowAtMostKgPerS
+      arrangements.heatPump.flowLeftKgPerS arrangements.heatPump.flowNeededC
       arrangements.heatPump.highestFlowC arrangements.heatPump.leastFlowKgPerS arrangements.heatPump.loadW
       arrangements.heatPump.mapCoversSeason arrangements.heatPump.mildWeather
       arrangements.heatPump.mildWeather.leastOutputW arrangements.heatPump.mildWeather.loadW

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import settle.sim.control.Thermostat;
 import settle.sim.house.House;
 import settle.sim.study.ComfortAtRest;
+import settle.sim.study.HeatPumpAnswer;
 import settle.sim.study.Holding;
 import settle.sim.study.Remedies;
 import settle.sim.study.Verdict;
@@ -29,10 +30,24 @@ public record Answer(House house, Verdict verdict) {
 
   /** Yes or no, down to which weather, which room decides, and why. */
   public String sentence() {
+    if (verdict.sourceNeverRuns()) {
+      return neverRuns();
+    }
     if (!verdict.held()) {
       return no();
     }
     return verdict.keepsUp() ? yes() : new WarmUpWords(house, verdict).late();
+  }
+
+  private String neverRuns() {
+    HeatPumpAnswer.Water water = verdict.heatPump().orElseThrow().water();
+    return "no: the heat pump never runs: with every valve open "
+        + Quantities.number(house.water().litresPerHour(water.flowAtMost()), 0)
+        + " l/h"
+        + " of water flow through it, and it needs "
+        + Quantities.number(house.water().litresPerHour(water.least()), 0)
+        + " l/h"
+        + ". All else said of it holds once it has its water, by a parallel buffer, say.";
   }
 
   private String yes() {

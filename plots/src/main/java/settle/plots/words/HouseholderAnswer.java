@@ -27,6 +27,9 @@ public final class HouseholderAnswer {
 
   /** Yes or no, for who lives there. */
   public String plain() {
+    if (verdict.sourceNeverRuns()) {
+      return "No. The heat pump would not run at all: too little water flows through it.";
+    }
     if (verdict.held() && !verdict.keepsUp()) {
       List<WarmUp> slow = verdict.slow();
       return "No. On a cold day ("
@@ -85,6 +88,9 @@ public final class HouseholderAnswer {
   /** What to do, in a householder's words; the first that suffices for each room. */
   public List<String> toDo() {
     List<String> steps = new ArrayList<>();
+    if (verdict.sourceNeverRuns()) {
+      steps.add("Have a parallel buffer fitted, so that the heat pump has the water it needs.");
+    }
     for (Holding.RoomAnswer room : answer.notHeld()) {
       Optional<Remedies.Remedy> first =
           verdict.remedies().stream()

@@ -29,7 +29,10 @@ final class SourceWords {
           .append("; alone it carries the house down to ")
           .append(Quantities.temperature(pump.bivalence().getAsDouble()));
     } else {
-      words.append("; it carries the house alone");
+      words.append(
+          pump.water().neverRuns()
+              ? "; it never runs, for want of water"
+              : "; it carries the house alone");
     }
     pump.cyclesAbove()
         .ifPresent(

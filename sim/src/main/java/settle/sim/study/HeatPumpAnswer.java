@@ -83,7 +83,8 @@ public record HeatPumpAnswer(
             new HouseModel(house, arrangement, 1).waterVolume(),
             WaterNeeded.of(pump, MILD, mild.flow(), heatOfWater),
             pump.minimumFlow(),
-            mild.throughSource());
+            mild.throughSource(),
+            rest.controlled(Holding.COLDEST).throughSource());
     HeatPumpAnswer answer =
         new HeatPumpAnswer(
             pump.name(),
@@ -183,8 +184,15 @@ public record HeatPumpAnswer(
    *     no heat is taken [m³]
    * @param least flow below which the unit does not run [kg/s]
    * @param flowLeft flow through the unit in mild weather, valves throttling [kg/s]
+   * @param flowAtMost the same with every valve as far open as it goes, all rooms being cold [kg/s]
    */
-  public record Water(double volume, double needed, double least, double flowLeft) {
+  public record Water(
+      double volume, double needed, double least, double flowLeft, double flowAtMost) {
+
+    /** Whether the unit never runs, since even open valves pass too little water. */
+    public boolean neverRuns() {
+      return flowAtMost < least;
+    }
 
     /** Volume of a vessel that makes up for what is lacking [m³]; 0 if nothing is. */
     public double lacking() {

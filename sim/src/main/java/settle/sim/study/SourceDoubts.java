@@ -62,7 +62,15 @@ final class SourceDoubts {
     }
     cycling(doubts, answer);
     HeatPumpAnswer.Water water = answer.water();
-    if (water.flowLeft() < water.least()) {
+    if (water.neverRuns()) {
+      doubts.add(
+          text(
+              "with every valve open %.0f l/h of water flow through it, it needs %.0f l/h to run:"
+                  + " fit a parallel buffer or a bypass, or larger pipes and lockshields; as it is"
+                  + " it never runs",
+              house.water().litresPerHour(water.flowAtMost()),
+              house.water().litresPerHour(water.least())));
+    } else if (water.flowLeft() < water.least()) {
       doubts.add(
           text(
               "at %.0f °C outdoors the valves leave it %.0f l/h of water, it needs %.0f l/h to run:"

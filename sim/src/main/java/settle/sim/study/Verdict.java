@@ -144,9 +144,17 @@ public record Verdict(
     return demand;
   }
 
-  /** Whether every room is held in design weather, and warm as soon as the aims allow. */
+  /**
+   * Whether every room is held in design weather, and warm as soon as the aims allow, by a source
+   * that runs.
+   */
   public boolean keepsUp() {
-    return held() && slow().isEmpty();
+    return held() && slow().isEmpty() && !sourceNeverRuns();
+  }
+
+  /** Whether the source never runs, since the emitters carry too little water for it. */
+  public boolean sourceNeverRuns() {
+    return heatPump.map(h -> h.water().neverRuns()).orElse(false);
   }
 
   /** Whether every room is held in design weather. */

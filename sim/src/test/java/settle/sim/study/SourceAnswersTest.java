@@ -138,6 +138,19 @@ class SourceAnswersTest {
   }
 
   @Test
+  void heatPumpThatNeverGetsItsWaterKeepsNoHouseWarm() {
+    House house = SampleHouses.wetSystem(1).withSource(with(SampleHouses.heatPump(), 0.35, 5));
+    HeatPumpAnswer answer = heatPump(house).orElseThrow();
+    assertThat(answer.water().neverRuns()).isTrue();
+    assertThat(answer.water().flowAtMost()).isGreaterThan(answer.water().flowLeft());
+    assertThat(answer.doubts()).anySatisfy(d -> assertThat(d).contains("as it is it never runs"));
+    House still = house.withRun(new RunSettings(20, 86_400, 3600, 10, 640, List.of()));
+    assertThat(Simulation.run(still, still.arrangements().get(0)).plant().sourceHeat()).isZero();
+    Buffer parallel = new Buffer(Buffer.Placement.PARALLEL, 0.1, 0, 15, 5);
+    assertThat(heatPump(house.withBuffer(parallel)).orElseThrow().water().neverRuns()).isFalse();
+  }
+
+  @Test
   void boilerAskedForTooLittleOrTooMuch() {
     BoilerAnswer cool = boiler(SampleHouses.eightRooms(1, SampleHouses.boiler())).orElseThrow();
     assertThat(cool.doubts())
