@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import settle.sim.control.Control;
+import settle.sim.control.OptimumStart;
 import settle.sim.fabric.Partition;
 import settle.sim.hydraulics.Main;
 import settle.sim.room.AirExchange;
@@ -158,6 +159,20 @@ public record House(
     Copy copy = new Copy(this);
     copy.control = other;
     return copy.house();
+  }
+
+  /**
+   * The same house with heating that begins earlier or later; the first room is followed where
+   * nothing measured in a room before.
+   *
+   * @param start how early
+   */
+  public House withOptimumStart(OptimumStart start) {
+    Control changed = control.withOptimumStart(start);
+    return withControl(
+        changed.usesReferenceRoom() && !control.usesReferenceRoom()
+            ? changed.withReferenceRoom(rooms.get(0).name())
+            : changed);
   }
 
   /** A house being copied with something changed. */

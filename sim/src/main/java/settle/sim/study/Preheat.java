@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import settle.sim.control.Control;
 import settle.sim.control.OptimumStart;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
@@ -50,19 +49,14 @@ final class Preheat {
     double lead = from;
     for (int k = 0; k < MOST_RUNS && late > 0 && lead < LONGEST; k++) {
       lead = Math.min(LONGEST, SPACING * Math.ceil((lead + late) / SPACING));
-      late = late(WarmUps.fromSetback(beginning(house, lead), arrangement), allowed);
+      late =
+          late(
+              WarmUps.fromSetback(
+                  house.withOptimumStart(new OptimumStart.Fixed(lead)), arrangement),
+              allowed);
     }
     OptionalDouble to = late <= 0 ? OptionalDouble.of(lead) : OptionalDouble.empty();
     return Optional.of(new Remedies.Remedy(slowest, Remedies.Kind.PREHEAT, from, to, LONGEST));
-  }
-
-  /** The house with heating that begins earlier than the programme by a lead [s]. */
-  static House beginning(House house, double lead) {
-    Control control = house.control().withOptimumStart(new OptimumStart.Fixed(lead));
-    return house.withControl(
-        house.control().usesReferenceRoom()
-            ? control
-            : control.withReferenceRoom(house.rooms().get(0).name()));
   }
 
   private static double late(List<WarmUp> rooms, double allowed) {

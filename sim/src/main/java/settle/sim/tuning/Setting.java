@@ -1,7 +1,6 @@
 package settle.sim.tuning;
 
 import java.math.BigDecimal;
-import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;
 import settle.sim.control.Thermostat;
@@ -235,16 +234,10 @@ public sealed interface Setting {
 
     @Override
     public Plant with(Plant plant, double value) {
-      OptimumStart start = value > 0 ? new OptimumStart.Fixed(value) : new OptimumStart.None();
-      House house = plant.house();
-      Control control =
-          house.control().referenceRoom().isEmpty()
-              ? house.control().withReferenceRoom(house.rooms().get(0).name())
-              : house.control();
-      if (value == 0 && control.optimumStart() instanceof OptimumStart.Fixed) {
-        start = new OptimumStart.Fixed(0);
-      }
-      return plant.with(plant.house().withControl(control.withOptimumStart(start)));
+      boolean always = plant.house().control().optimumStart() instanceof OptimumStart.Fixed;
+      OptimumStart start =
+          value > 0 || always ? new OptimumStart.Fixed(value) : new OptimumStart.None();
+      return plant.with(plant.house().withOptimumStart(start));
     }
 
     @Override

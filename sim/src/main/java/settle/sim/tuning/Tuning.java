@@ -140,7 +140,7 @@ public record Tuning(
     Trial trial = new Trial(found, balance.plant(), usualOutdoor, request.sure());
     ToDoubleFunction<Plant> objective = plant -> trial.worth(plant).total();
     Begun begun = new Begun(found, objective);
-    boolean balanced = begun.take(water, balance.plant());
+    begun.take(water, balance.plant());
     StartValues start = new StartValues(begun.plant, others, usualOutdoor);
     for (Group group : Group.values()) {
       List<Setting> ofGroup = others.stream().filter(s -> s.group() == group).toList();
@@ -152,6 +152,7 @@ public record Tuning(
     List<Setting> searched = others.stream().filter(s -> s.group() != Group.GAINS).toList();
     Search search = new Search(found, begun.plant, searched, objective);
     Plant tuned = search.best();
+    boolean balanced = water.stream().anyMatch(s -> s.of(tuned) != s.of(found));
     Map<Setting, Reason> reasons = new HashMap<>(start.reasons());
     balance
         .reasons()
@@ -196,7 +197,7 @@ public record Tuning(
     }
 
     /** Takes some settings from another plant if that is worth it. */
-    boolean take(List<Setting> settings, Plant from) {
+    void take(List<Setting> settings, Plant from) {
       Plant other = plant;
       for (Setting setting : settings) {
         other = setting.with(other, setting.of(from));
@@ -205,9 +206,7 @@ public record Tuning(
       if (worth < least * (1 - Search.WORTHWHILE)) {
         least = worth;
         plant = other;
-        return true;
       }
-      return false;
     }
   }
 
