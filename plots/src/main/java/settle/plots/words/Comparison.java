@@ -3,6 +3,7 @@ package settle.plots.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import settle.sim.house.House;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RunResult;
@@ -16,6 +17,8 @@ import settle.sim.study.UnequalPair;
  * @param results one per arrangement, at least one
  */
 public record Comparison(House house, List<RunResult> results) {
+
+  private static final String NEVER = Quantities.warmUp(OptionalDouble.empty());
 
   /** Mean return temperatures closer than this are not worth a word [K]. */
   private static final double ALIKE_RETURN = 1;
@@ -171,6 +174,9 @@ public record Comparison(House house, List<RunResult> results) {
   }
 
   private static String warmUps(Verdict a, Verdict b) {
+    if (slowestWarmUp(a).equals(NEVER) && slowestWarmUp(b).equals(NEVER)) {
+      return "with either some room is never warm";
+    }
     return a.warmFromTheFirst() && b.warmFromTheFirst()
         ? "every room is warm from the first call on"
         : "the slowest room is warm after " + slowestWarmUp(a) + " against " + slowestWarmUp(b);

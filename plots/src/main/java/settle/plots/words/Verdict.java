@@ -67,7 +67,28 @@ public record Verdict(House house, RunResult result) {
     boolean allWarm = heatedRooms().stream().allMatch(r -> r.warmUp().isPresent());
     return (one ? "the room does not keep up" : "the rooms do not keep up")
         + (allWarm ? ", although " : ": ")
-        + warmth();
+        + warmth()
+        + (allWarm ? coldLater() : "");
+  }
+
+  /** Which room, once warm, does not stay so. */
+  private String coldLater() {
+    return heatedRooms().stream()
+        .max(Comparator.comparingDouble(RoomFigures::shortfall))
+        .filter(r -> r.shortfall() > 0)
+        .map(
+            r ->
+                " Later "
+                    + r.name()
+                    + " falls short of want, by "
+                    + Quantities.number(r.shortfall(), 1)
+                    + " K h in all.")
+        .orElse("");
+  }
+
+  /** Whether the source gave anything; where it did not, nothing settles as the source would. */
+  private boolean heats() {
+    return result.plant().sourceHeat() > 0;
   }
 
   private String warmth() {
@@ -153,9 +174,9 @@ public record Verdict(House house, RunResult result) {
         + Quantities.tolerance(house.wantTolerance())
         + " of its "
         + Quantities.setting(room.want())
-        + " (it settles at "
-        + Quantities.temperature(room.settledOperative())
-        + ")";
+        + (heats()
+            ? " (it settles at " + Quantities.temperature(room.settledOperative()) + ")"
+            : "");
   }
 
   /**
@@ -249,6 +270,7 @@ public record Verdict(House house, RunResult result) {
 
   private void addRise(List<String> sentences) {
     heatedRooms().stream()
+        .filter(r -> heats())
         .max(Comparator.comparingDouble(RoomFigures::droop))
         .filter(r -> r.droop() >= NOTABLE_RISE)
         .ifPresent(

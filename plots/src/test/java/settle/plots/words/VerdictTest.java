@@ -2,6 +2,7 @@ package settle.plots.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import settle.plots.SyntheticRuns;
@@ -33,6 +34,53 @@ class VerdictTest {
         .contains("the other rooms are warm within");
     assertThat(new Verdict(house, run).paragraph())
         .startsWith("Radiators: the rooms do not keep up");
+  }
+
+  @Test
+  void aRoomThatIsWarmAndThenNotIsTheReason() {
+    RunResult run = SyntheticRuns.results(house, false).get(0);
+    RoomFigures first = run.rooms().get(0);
+    List<RoomFigures> rooms = new ArrayList<>(run.rooms());
+    rooms.set(
+        0,
+        new RoomFigures(
+            first.name(),
+            first.want(),
+            first.warmUp(),
+            first.overshoot(),
+            first.undershoot(),
+            first.droop(),
+            first.settledOperative(),
+            first.settledAir(),
+            3.2,
+            first.valveSwing(),
+            first.emitterPeak(),
+            first.heat(),
+            first.ratedOutput()));
+    RunResult later =
+        new RunResult(
+            run.arrangement(),
+            run.trace(),
+            rooms,
+            run.plant(),
+            run.balance(),
+            run.ledger(),
+            run.profiles(),
+            run.firstCall(),
+            false,
+            run.steps(),
+            run.warnings());
+    assertThat(new Verdict(house, later).answer())
+        .startsWith("the rooms do not keep up, although every room is warm within")
+        .endsWith("Later " + first.name() + " falls short of want, by 3.2 K h in all.");
+  }
+
+  @Test
+  void whereNothingIsEverWarmTwoNeversAreNotCompared() {
+    RunResult run = SyntheticRuns.results(house, true).get(1);
+    assertThat(new Comparison(house, List.of(run, run)).paragraph().orElseThrow())
+        .contains("with either some room is never warm")
+        .doesNotContain("never against never");
   }
 
   @Test
