@@ -1,6 +1,7 @@
 package settle.cli;
 
 import java.nio.file.Path;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -19,20 +20,7 @@ final class CommonOptions {
           "Write summary.txt, summary.json, plots and report.html to this folder, and traces.csv of what is simulated; it is made if it is not there.")
   private Path out;
 
-  @Option(
-      names = "--json",
-      description = "Print the result as one JSON document, and nothing else, on standard output.")
-  private boolean json;
-
-  @Option(
-      names = {"-q", "--quiet"},
-      description = "Print no summary and no progress.")
-  private boolean quiet;
-
-  @Option(
-      names = "--strict",
-      description = "End with exit status 1 if an arrangement does not keep up.")
-  private boolean strict;
+  @Mixin private Speech speech;
 
   Path file() {
     return file;
@@ -43,15 +31,8 @@ final class CommonOptions {
     return out;
   }
 
-  boolean json() {
-    return json;
-  }
-
-  boolean quiet() {
-    return quiet;
-  }
-
-  boolean strict() {
-    return strict;
+  /** In which form it talks. */
+  Speech speech() {
+    return speech;
   }
 }

@@ -19,9 +19,10 @@ final class CompareCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private RunOptions options;
+  @Mixin private Strictness strictness;
 
   @Override
   public Integer call() throws Failure {
-    return new ScenarioRun(spec, options).execute(House::arrangements);
+    return strictness.status(new ScenarioRun(spec, options).execute(House::arrangements));
   }
 }

@@ -6,6 +6,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -50,20 +51,12 @@ final class DemoCommand implements Callable<Integer> {
           "Write summary.txt, summary.json, plots, report.html to print and the scenarios before and after to this folder.")
   private Path out;
 
-  @Option(
-      names = "--json",
-      description = "Print the result as one JSON document, and nothing else, on standard output.")
-  private boolean json;
-
-  @Option(
-      names = {"-q", "--quiet"},
-      description = "Print no summary and no progress.")
-  private boolean quiet;
+  @Mixin private Speech speech;
 
   @Override
   public Integer call() throws Failure {
     List<ReadyMade> all = Demonstrations.all();
-    DemoRun run = new DemoRun(spec, out, json, quiet);
+    DemoRun run = new DemoRun(spec, out, speech);
     if (name == null) {
       if (out != null) {
         throw new ParameterException(

@@ -1,7 +1,6 @@
 package settle.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,52 +21,41 @@ import settle.sim.demo.Demonstration;
 final class DemoRun {
 
   private final Path folder;
-  private final boolean json;
-  private final boolean quiet;
-  private final PrintWriter out;
-  private final Progress progress;
+  private final Talk talk;
 
   /**
    * @param folder where to write files; null for none
    */
-  DemoRun(CommandSpec command, Path folder, boolean json, boolean quiet) {
+  DemoRun(CommandSpec command, Path folder, Speech speech) {
     this.folder = folder;
-    this.json = json;
-    this.quiet = quiet;
-    out = command.commandLine().getOut();
-    Settle settle = (Settle) command.parent().userObject();
-    progress = new Progress(command.commandLine().getErr(), settle.terminal() && !quiet);
+    talk = new Talk(command, speech);
   }
 
   void list(List<ReadyMade> all) {
     List<Demonstration> demonstrations = all.stream().map(ReadyMade::demonstration).toList();
-    if (json) {
-      out.print(LessonJson.list(demonstrations, Version.number()));
-    } else if (!quiet) {
-      out.print(LessonText.list(demonstrations));
-    }
-    out.flush();
+    talk.say(LessonJson.list(demonstrations, Version.number()), LessonText.list(demonstrations));
   }
 
   void execute(List<ReadyMade> wanted) throws Failure {
-    List<Lesson> lessons;
-    try (progress) {
+    String json;
+    String summary;
+    try (Progress progress = talk.progress()) {
       progress.stage("running " + names(wanted));
-      lessons = wanted.parallelStream().map(d -> new Lesson(d.run())).toList();
+      List<Lesson> lessons = wanted.parallelStream().map(d -> new Lesson(d.run())).toList();
+      json = LessonJson.write(lessons, Version.number());
+      summary = LessonText.write(lessons);
       if (folder != null) {
         progress.stage("writing " + folder);
-        write(wanted, lessons);
+        write(wanted, lessons, json, summary);
       }
+    } catch (ArithmeticException e) {
+      throw Talk.unsolvable(e);
     }
-    if (json) {
-      out.print(LessonJson.write(lessons, Version.number()));
-    } else if (!quiet) {
-      out.print(LessonText.write(lessons));
-    }
-    out.flush();
+    talk.say(json, summary);
   }
 
-  private void write(List<ReadyMade> wanted, List<Lesson> lessons) throws Failure {
+  private void write(List<ReadyMade> wanted, List<Lesson> lessons, String json, String summary)
+      throws Failure {
     List<Chart> charts = lessons.parallelStream().map(LessonChart::of).toList();
     try (OutputFolder output = new OutputFolder(folder)) {
       for (Map.Entry<String, byte[]> file : ChartFiles.of(charts).entrySet()) {
@@ -79,8 +67,8 @@ final class DemoRun {
         output.write("scenarios/" + name + "-after.yaml", demonstration.after());
       }
       output.write("report.html", Handout.html(lessons, charts, Version.number()));
-      output.write("summary.txt", LessonText.write(lessons));
-      output.write("summary.json", LessonJson.write(lessons, Version.number()));
+      output.write("summary.txt", summary);
+      output.write("summary.json", json);
       output.publish();
     } catch (IOException e) {
       throw Talk.unwritable(e, folder);

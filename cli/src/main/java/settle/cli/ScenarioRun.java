@@ -48,19 +48,19 @@ final class ScenarioRun {
   ScenarioRun(CommandSpec command, RunOptions options) {
     this.command = command;
     this.options = options;
-    talk = new Talk(command, options.common());
+    talk = new Talk(command, options.common().speech());
   }
 
   /**
    * Does it.
    *
    * @param choice what to simulate
-   * @return exit status
+   * @return whether every arrangement keeps up
    * @throws Failure if the scenario is wrong, a model cannot be solved, or a file cannot be written
    */
   @SuppressWarnings(
       "FutureReturnValueIgnored") // preparing only saves time; drawing would fail by itself
-  int execute(Choice choice) throws Failure {
+  boolean execute(Choice choice) throws Failure {
     if (options.common().out() != null) {
       CompletableFuture.runAsync(Charts::prepare);
     }
@@ -100,7 +100,8 @@ final class ScenarioRun {
     } catch (ArithmeticException e) {
       throw Talk.unsolvable(e);
     }
-    return talk.say(json, summary, outcome.keepsUp());
+    talk.say(json, summary);
+    return outcome.keepsUp();
   }
 
   /** Adds one of several runs' progress to that of all. */

@@ -22,6 +22,7 @@ final class SimulateCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private RunOptions options;
+  @Mixin private Strictness strictness;
 
   @Option(
       names = "--arrangement",
@@ -31,7 +32,7 @@ final class SimulateCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Failure {
-    return new ScenarioRun(spec, options).execute(this::chosen);
+    return strictness.status(new ScenarioRun(spec, options).execute(this::chosen));
   }
 
   private List<Arrangement> chosen(House house) throws Failure {

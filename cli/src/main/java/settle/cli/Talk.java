@@ -5,18 +5,18 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** How a command that answers for a scenario talks: progress, result, exit status, trouble. */
+/** How a command talks: progress, result, trouble. */
 final class Talk {
 
-  private final CommonOptions options;
+  private final Speech speech;
   private final PrintWriter out;
   private final Progress progress;
 
-  Talk(CommandSpec command, CommonOptions options) {
-    this.options = options;
+  Talk(CommandSpec command, Speech speech) {
+    this.speech = speech;
     out = command.commandLine().getOut();
     Settle settle = (Settle) command.parent().userObject();
-    progress = new Progress(command.commandLine().getErr(), settle.terminal() && !options.quiet());
+    progress = new Progress(command.commandLine().getErr(), settle.terminal() && !speech.quiet());
   }
 
   /** Where it says how far it is. */
@@ -24,19 +24,14 @@ final class Talk {
     return progress;
   }
 
-  /**
-   * Prints the result in the form asked for.
-   *
-   * @return exit status
-   */
-  int say(String json, String summary, boolean keepsUp) {
-    if (options.json()) {
+  /** Prints the result in the form asked for. */
+  void say(String json, String summary) {
+    if (speech.json()) {
       out.print(json);
-    } else if (!options.quiet()) {
+    } else if (!speech.quiet()) {
       out.print(summary);
     }
     out.flush();
-    return options.strict() && !keepsUp ? ExitStatus.DOES_NOT_KEEP_UP : ExitStatus.DONE;
   }
 
   /** A model that cannot be solved. */

@@ -38,6 +38,7 @@ final class TuneCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private CommonOptions options;
+  @Mixin private Strictness strictness;
 
   @Option(
       names = "--arrangement",
@@ -94,8 +95,9 @@ final class TuneCommand implements Callable<Integer> {
     }
     Set<Group> groups = only == null ? EnumSet.allOf(Group.class) : EnumSet.copyOf(only);
     Tuning.Request asked = new Tuning.Request(groups, sure / 100, samples);
-    return new TuneRun(spec, options, new TuneRun.Request(arrangement, asked, write, force))
-        .execute();
+    return strictness.status(
+        new TuneRun(spec, options, new TuneRun.Request(arrangement, asked, write, force))
+            .execute());
   }
 
   /** Groups by their names in small letters. */

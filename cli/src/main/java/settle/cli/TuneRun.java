@@ -47,16 +47,16 @@ final class TuneRun {
     this.command = command;
     this.options = options;
     this.request = request;
-    talk = new Talk(command, options);
+    talk = new Talk(command, options.speech());
   }
 
   /**
    * Does it.
    *
-   * @return exit status
+   * @return whether the aims are met
    * @throws Failure if the scenario is wrong, a model cannot be solved, or a file cannot be written
    */
-  int execute() throws Failure {
+  boolean execute() throws Failure {
     Scenario scenario = ScenarioFile.read(options.file());
     refuseToOverwrite();
     House house = scenario.house();
@@ -82,7 +82,8 @@ final class TuneRun {
     } catch (ArithmeticException e) {
       throw Talk.unsolvable(e);
     }
-    return talk.say(json, summary, outcome.tuning().after().meetsAims());
+    talk.say(json, summary);
+    return outcome.tuning().after().meetsAims();
   }
 
   private static String words(Tuning.Stage stage) {

@@ -38,6 +38,7 @@ final class ValveCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Failure {
-    return new ValveRun(spec, options).execute(arrangement, room);
+    new ValveRun(spec, options).execute(arrangement, room);
+    return ExitStatus.DONE;
   }
 }

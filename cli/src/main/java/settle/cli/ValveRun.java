@@ -37,7 +37,7 @@ final class ValveRun {
 
   ValveRun(CommandSpec command, CommonOptions options) {
     this.options = options;
-    talk = new Talk(command, options);
+    talk = new Talk(command, options.speech());
   }
 
   /**
@@ -45,11 +45,10 @@ final class ValveRun {
    *
    * @param arrangement whose valve; null for the first
    * @param room in which room; null for the first with a thermostatic valve
-   * @return exit status
    * @throws Failure if the scenario is wrong or has nothing of that name, a model cannot be solved,
    *     or a file cannot be written
    */
-  int execute(String arrangement, String room) throws Failure {
+  void execute(String arrangement, String room) throws Failure {
     Scenario scenario = ScenarioFile.read(options.file());
     House house = scenario.house();
     Arrangement chosen = ScenarioFile.arrangement(house, arrangement);
@@ -77,7 +76,7 @@ final class ValveRun {
     } catch (ArithmeticException e) {
       throw Talk.unsolvable(e);
     }
-    return talk.say(json, summary, true);
+    talk.say(json, summary);
   }
 
   /** Position of the branch asked for: in a room the valve there is most to see of. */

@@ -22,6 +22,7 @@ final class VerdictCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private CommonOptions options;
+  @Mixin private Strictness strictness;
 
   @Option(
       names = "--odds",
@@ -35,6 +36,6 @@ final class VerdictCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Failure {
-    return new VerdictRun(spec, options, houses).execute();
+    return strictness.status(new VerdictRun(spec, options, houses).execute());
   }
 }

@@ -47,16 +47,16 @@ final class VerdictRun {
     this.command = command;
     this.options = options;
     this.houses = houses;
-    talk = new Talk(command, options);
+    talk = new Talk(command, options.speech());
   }
 
   /**
    * Does it.
    *
-   * @return exit status
+   * @return whether every arrangement keeps up
    * @throws Failure if the scenario is wrong, a model cannot be solved, or a file cannot be written
    */
-  int execute() throws Failure {
+  boolean execute() throws Failure {
     Scenario scenario = ScenarioFile.read(options.file());
     House house = scenario.house();
     Answers answers;
@@ -83,7 +83,8 @@ final class VerdictRun {
     } catch (ArithmeticException e) {
       throw Talk.unsolvable(e);
     }
-    return talk.say(json, summary, answers.keepsUp());
+    talk.say(json, summary);
+    return answers.keepsUp();
   }
 
   /** One arrangement after the other, each with every processor. */

@@ -23,6 +23,13 @@ class ValveCommandTest {
   }
 
   @Test
+  void aBenchKeepsUpWithNothingSoItTakesNoStrict() throws IOException {
+    CommandLineRun run = CommandLineRun.of("valve", Scenarios.warm(folder), "--strict");
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.err()).contains("unknown option '--strict'");
+  }
+
+  @Test
   void theFirstThermostaticValveIsTestedBesideTheLimits() throws IOException {
     CommandLineRun run = CommandLineRun.of("valve", Scenarios.warm(folder));
     assertThat(run.status()).isZero();
