@@ -3,21 +3,40 @@ package settle.cli;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 
 /**
- * A folder of results that appears whole or not at all. Everything is written to a folder beside it
- * first; {@link #publish} moves that into place: in one stroke where the folder is new, file by
- * file where it exists, so that other files in it stay.
+ * A folder of results that appears whole or not at all, and that holds one answer when it is used
+ * again. Everything is written to a hidden draft first; {@link #publish} moves that into place: in
+ * one stroke where the folder is new, file by file where it exists. What an earlier answer left
+ * there, whichever command wrote it, goes; files of the user's stay.
+ *
+ * <p>A {@link Manifest} in the folder says which files are ours. A file of ours that was changed
+ * since is the user's. The names of an answer ({@link #isOfAnAnswer}) are ours to write whatever
+ * stands there; under any other name a file that is not ours is in the way. Links inside the folder
+ * are never followed.
  */
 final class OutputFolder implements AutoCloseable {
+
+  /** Files that every answer may have, besides its pictures; README says that they are replaced. */
+  private static final Set<String> ANSWER =
+      Set.of("summary.txt", "summary.json", "traces.csv", "report.html");
+
+  private static final Path PICTURES = Path.of("plots");
 
   private static final AtomicInteger DRAFTS = new AtomicInteger();
 
@@ -26,30 +45,37 @@ final class OutputFolder implements AutoCloseable {
   private final Thread onInterrupt = new Thread(this::discard);
 
   /**
-   * @param target the folder to come; its parents are made where missing
+   * @param asked the folder to come; its parents are made where missing
    * @throws IOException if nothing can be written there
    */
-  OutputFolder(Path target) throws IOException {
-    this.target = target.toAbsolutePath().normalize();
-    if (Files.exists(this.target) && !Files.isDirectory(this.target)) {
-      throw new FileAlreadyExistsException(target.toString(), null, "is a file, not a folder");
+  OutputFolder(Path asked) throws IOException {
+    Path place = asked.toAbsolutePath().normalize();
+    boolean there = Files.exists(place);
+    if (there && !Files.isDirectory(place)) {
+      throw new FileAlreadyExistsException(asked.toString(), null, "is a file, not a folder");
     }
-    Path parent = this.target.getParent();
-    if (parent == null) {
-      parent = this.target;
+    // Only the folder itself may be a link, as the user named it.
+    target = there ? place.toRealPath() : place;
+    if (!there) {
+      Files.createDirectories(place.getParent());
     }
-    Files.createDirectories(parent);
-    // Not a temporary folder in the system's sense: those are for their owner's eyes only, and
-    // permissions move along.
+    // Beside a new folder, to become it in one stroke; inside one that is there, which may be on
+    // another file system than what it hangs in. Not a temporary folder in the system's sense:
+    // those are for their owner's eyes only, and permissions move along.
+    Path beside = there ? target : target.getParent();
     draft =
-        parent.resolve(
+        beside.resolve(
             "."
-                + this.target.getFileName()
+                + (there ? "settle" : target.getFileName())
                 + "."
                 + ProcessHandle.current().pid()
                 + "-"
                 + DRAFTS.incrementAndGet());
-    Files.createDirectory(draft);
+    try {
+      Files.createDirectory(draft);
+    } catch (AccessDeniedException e) {
+      throw new AccessDeniedException(beside.toString()); // not the draft, which nobody asked for
+    }
     Runtime.getRuntime().addShutdownHook(onInterrupt);
   }
 
@@ -64,16 +90,27 @@ final class OutputFolder implements AutoCloseable {
     Files.writeString(file(name), text, StandardCharsets.UTF_8);
   }
 
-  /** Moves everything into place. */
+  /**
+   * Moves everything into place.
+   *
+   * @throws IOException if something is in the way, before anything was moved; or if it cannot be
+   *     moved
+   */
   void publish() throws IOException {
-    if (!Files.exists(target)) {
+    List<Path> files = files();
+    Manifest now = Manifest.of(draft, files);
+    if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+      now.write(draft);
       Files.move(draft, target, StandardCopyOption.ATOMIC_MOVE);
       return;
     }
-    List<Path> files;
-    try (Stream<Path> walk = Files.walk(draft)) {
-      files = walk.filter(Files::isRegularFile).map(draft::relativize).sorted().toList();
+    Manifest before = Manifest.read(target);
+    for (Path file : files) {
+      requireRoom(file, before);
     }
+    // Until all is in place both answers are known as ours, so that a run that is cut off here
+    // leaves nothing behind that the next one would not clear away.
+    before.and(now).write(target);
     for (Path file : files) {
       Path place = target.resolve(file);
       Files.createDirectories(place.getParent());
@@ -82,6 +119,62 @@ final class OutputFolder implements AutoCloseable {
           place,
           StandardCopyOption.ATOMIC_MOVE,
           StandardCopyOption.REPLACE_EXISTING);
+    }
+    clearAway(before, Set.copyOf(files));
+    now.write(target);
+  }
+
+  private List<Path> files() throws IOException {
+    try (Stream<Path> walk = Files.walk(draft)) {
+      return walk.filter(Files::isRegularFile).map(draft::relativize).sorted().toList();
+    }
+  }
+
+  /** Whether a name belongs to the answers of all commands. */
+  private static boolean isOfAnAnswer(Path file) {
+    return ANSWER.contains(file.toString()) || file.startsWith(PICTURES);
+  }
+
+  private void requireRoom(Path file, Manifest before) throws IOException {
+    for (Path above = file.getParent(); above != null; above = above.getParent()) {
+      Path folder = target.resolve(above);
+      if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)
+          && !Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+        throw new FileSystemException(
+            folder.toString(), null, "is a file or a link, where a folder is to be");
+      }
+    }
+    Path place = target.resolve(file);
+    if (Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS)) {
+      throw new FileSystemException(place.toString(), null, "is a folder, where a file is to be");
+    }
+    if (Files.exists(place, LinkOption.NOFOLLOW_LINKS)
+        && !isOfAnAnswer(file)
+        && !before.isUnchanged(target, file)) {
+      throw new FileAlreadyExistsException(
+          place.toString(),
+          null,
+          "is in the way, and not as settle wrote it; move it, or name another folder");
+    }
+  }
+
+  /** Removes what an earlier answer left and this one does not have, and folders that empties. */
+  private void clearAway(Manifest before, Set<Path> kept) throws IOException {
+    Set<Path> folders = new TreeSet<>(Comparator.reverseOrder());
+    for (Path file : before.files()) {
+      if (!kept.contains(file) && before.isUnchanged(target, file)) {
+        Files.delete(target.resolve(file));
+        for (Path above = file.getParent(); above != null; above = above.getParent()) {
+          folders.add(above);
+        }
+      }
+    }
+    for (Path folder : folders) {
+      try {
+        Files.deleteIfExists(target.resolve(folder));
+      } catch (DirectoryNotEmptyException e) {
+        // Something else lives in it.
+      }
     }
   }
 
@@ -100,8 +193,10 @@ final class OutputFolder implements AutoCloseable {
     if (!Files.exists(draft)) {
       return;
     }
+    List<Path> paths = new ArrayList<>();
     try (Stream<Path> walk = Files.walk(draft)) {
-      for (Path path : walk.sorted(Comparator.reverseOrder()).toList()) {
+      walk.sorted(Comparator.reverseOrder()).forEach(paths::add);
+      for (Path path : paths) {
         Files.delete(path);
       }
     } catch (IOException e) {
