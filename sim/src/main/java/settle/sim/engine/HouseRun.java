@@ -10,6 +10,7 @@ import settle.sim.house.RunSettings;
 import settle.sim.recording.Trace;
 import settle.sim.result.EnergyLedger;
 import settle.sim.result.Profile;
+import settle.sim.room.HouseFabric;
 import settle.sim.room.Room;
 import settle.sim.room.RoomStepper;
 import settle.sim.source.FlowSearch;
@@ -52,6 +53,17 @@ public final class HouseRun {
   private static final double DAY = 86_400;
 
   /**
+   * Time constant that slower parts of the fabric are brought to where only the end counts [s]:
+   * long against any cycle of valve, thermostat or source, short against a day.
+   */
+  private static final double HASTENED_LAG = 6 * 3600.0;
+
+  /**
+   * How much faster they go at most [-]: slower ones than twelve days begin where they rest anyway.
+   */
+  private static final double MOST_HASTE = 50;
+
+  /**
    * Agreement asked of the opening held with the one the head really takes, as a share of it [-].
    */
   private static final double OPENING_AGREEMENT = 0.003;
@@ -91,7 +103,7 @@ public final class HouseRun {
   private int steps;
 
   // Quadrature over the run [J]
-  private final double storedAtStart;
+  private double storedAtStart;
   private final double waterStoredAtStart;
   private final double sourceStoredAtStart;
   private double sourceHeat;
@@ -115,7 +127,7 @@ public final class HouseRun {
   private double timeBlocked;
   private double timeOutsideMap;
   private final ProfileKeeper profiles;
-  private final RunRecorder recorder;
+  private RunRecorder recorder;
 
   /**
    * @param model the prepared house
@@ -164,7 +176,7 @@ public final class HouseRun {
     profiles =
         new ProfileKeeper(
             model.arrangement.branches(), firstCall(), settings.profileTimes(), settings.length());
-    recorder = new RunRecorder(model, settings, roomStepper, circuit, valves, source);
+    recorder = newRecorder();
     storedAtStart = roomStepper.stored();
     waterStoredAtStart = circuit.stored();
     sourceStoredAtStart = source.stored();
@@ -200,28 +212,91 @@ public final class HouseRun {
    * @param progress told the share that is done [-]
    */
   public void run(DoubleConsumer progress) {
-    double told = time;
-    if (time >= 0) {
-      beginRecording();
-    }
     double end = settings.length();
+    double whole = end + settings.leadIn();
+    if (time < -1e-6) {
+      stepOn(Math.min(0, end), () -> {}, progress, whole);
+    }
+    if (end >= 0) {
+      beginRecording();
+      stepOn(end, this::record, progress, whole);
+    }
+  }
+
+  /**
+   * Steps on to an instant, recording nothing.
+   *
+   * @param end [s]
+   * @param each called after every step
+   */
+  void goOnTo(double end, Runnable each) {
+    stepOn(end, each, done -> {}, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Steps on to an instant and records that alone.
+   *
+   * @param end [s]
+   * @param each called after every step
+   */
+  void recordTo(double end, Runnable each) {
+    recorder = newRecorder();
+    beginRecording();
+    goOnTo(
+        end,
+        () -> {
+          record();
+          each.run();
+        });
+  }
+
+  private RunRecorder newRecorder() {
+    return new RunRecorder(model, settings, roomStepper, circuit, valves, source);
+  }
+
+  /** Instant to which the run has come [s]. */
+  double time() {
+    return time;
+  }
+
+  private void stepOn(double end, Runnable each, DoubleConsumer progress, double whole) {
+    double told = time;
     while (time < end - 1e-6) {
       if (time >= nextEvent - 1e-6) {
         atEvent();
       }
-      double stop = Math.min(nextEvent, time < -1e-6 ? Math.min(0, end) : end);
-      step(Math.min(stop, profiles.nextMark()));
-      if (Math.abs(time) < 1e-6) {
-        beginRecording();
-      } else if (time > 0) {
-        record();
-      }
+      step(Math.min(Math.min(nextEvent, end), profiles.nextMark()));
+      each.run();
       profiles.keepDue(time, circuit.emitters());
       if (time >= told + DAY) {
         told = time;
-        progress.accept((time + settings.leadIn()) / (end + settings.leadIn()));
+        progress.accept((time + settings.leadIn()) / whole);
       }
     }
+  }
+
+  /** Begins with air and fabric where they rest with these heats; water and heads as they are. */
+  void beginAtRest(double outdoor, double[] heat) {
+    roomStepper.rest(model.atRest, outdoor, convective, radiant, heat);
+    storedAtStart = roomStepper.stored();
+  }
+
+  /**
+   * Lets slow parts of the fabric go faster towards where they rest, or at their own pace again.
+   */
+  void hasten(boolean faster) {
+    HouseFabric own = model.fabric();
+    roomStepper.goOnThrough(faster ? own.hastened(HASTENED_LAG, MOST_HASTE) : own);
+  }
+
+  /** Air temperature of a room now [°C]. */
+  double air(int room) {
+    return roomStepper.air(room);
+  }
+
+  /** Length of the last step [s]. */
+  double lastLength() {
+    return lastLength;
   }
 
   /**
@@ -409,7 +484,8 @@ public final class HouseRun {
     }
   }
 
-  private double operative(int room) {
+  /** Operative temperature of a room now [°C]. */
+  double operative(int room) {
     return (roomStepper.air(room) + roomStepper.star(room)) / 2;
   }
 

@@ -326,6 +326,11 @@ public final class SettledHouse {
     return heat[branch];
   }
 
+  /** Every heat input: emitters by branch, then pipes by room; a new array [W]. */
+  double[] heats() {
+    return heat.clone();
+  }
+
   /** Heat that pipes give to a room [W]. */
   public double pipeHeat(int room) {
     int input = model.pipeHeatInput[room];

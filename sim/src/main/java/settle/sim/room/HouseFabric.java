@@ -43,4 +43,32 @@ public final class HouseFabric {
     secondSlot = network.secondSlot;
     conductance = network.conductance;
   }
+
+  private HouseFabric(HouseFabric fabric, RoomModes[] rooms) {
+    this.rooms = rooms;
+    heatRoom = fabric.heatRoom;
+    heatSlot = fabric.heatSlot;
+    firstRoom = fabric.firstRoom;
+    secondRoom = fabric.secondRoom;
+    firstRow = fabric.firstRow;
+    secondRow = fabric.secondRow;
+    firstSlot = fabric.firstSlot;
+    secondSlot = fabric.secondSlot;
+    conductance = fabric.conductance;
+  }
+
+  /**
+   * A house that comes to rest at the same temperatures, only sooner: slow modes of its fabric go
+   * faster. Its energy does not balance on the way.
+   *
+   * @param longestLag time constant that slower modes are brought to [s]
+   * @param mostHaste by how much at most [-]
+   */
+  public HouseFabric hastened(double longestLag, double mostHaste) {
+    RoomModes[] faster = new RoomModes[rooms.length];
+    for (int r = 0; r < rooms.length; r++) {
+      faster[r] = rooms[r].hastened(longestLag, mostHaste);
+    }
+    return new HouseFabric(this, faster);
+  }
 }

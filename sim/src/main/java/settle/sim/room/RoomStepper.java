@@ -20,7 +20,7 @@ public final class RoomStepper {
   };
 
   // Model
-  private final HouseFabric fabric;
+  private HouseFabric fabric;
   private final int rooms;
   private final int links;
   private double[] conductance;
@@ -98,6 +98,48 @@ public final class RoomStepper {
               + other.conductance.length);
     }
     conductance = other.conductance;
+  }
+
+  /**
+   * Goes on with the fabric of the same house at another pace; temperatures stay as they are.
+   *
+   * @param other the same rooms in the same modes, as {@link HouseFabric#hastened} makes them
+   */
+  public void goOnThrough(HouseFabric other) {
+    fabric = other;
+    Arrays.fill(slowChanged, true);
+    double[] lengths = Arrays.stream(prepared).mapToDouble(s -> s.length).toArray();
+    prepare(lengths);
+  }
+
+  /**
+   * Brings air and fabric to where they rest with inputs that stay as they are.
+   *
+   * @param response of the same house
+   * @param outdoor outdoor temperature [°C]
+   * @param convective convective gain of each room [W]
+   * @param radiant radiant gain of each room [W]
+   * @param heat every heat input [W]
+   */
+  public void rest(
+      SteadyResponse response,
+      double outdoor,
+      double[] convective,
+      double[] radiant,
+      double[] heat) {
+    double[][] atRest = response.inputsAtRest(outdoor, convective, radiant, heat);
+    for (int r = 0; r < rooms; r++) {
+      RoomModes room = fabric.rooms[r];
+      System.arraycopy(atRest[r], 0, input[r], 0, room.inputs);
+      Arrays.fill(force[r], 0);
+      for (int u = 0; u < room.inputs; u++) {
+        addForce(force[r], room.forcing[u], input[r][u]);
+      }
+      for (int m = 0; m < room.modes; m++) {
+        z[r][m] = force[r][m] / (room.rate[m] + SteadyResponse.LEAST_RATE);
+      }
+      slowChanged[r] = true;
+    }
   }
 
   /** Sets the outdoor temperature, mean over the coming step [°C]. */

@@ -18,7 +18,7 @@ public final class SteadyResponse {
    * Least decay rate taken for a room with no way out but its links [1/s]: with this its heat must
    * leave by the links to within 1e-5 W, and the whole stays solvable.
    */
-  private static final double LEAST_RATE = 1e-13;
+  static final double LEAST_RATE = 1e-13;
 
   final int rooms;
 
@@ -204,6 +204,31 @@ public final class SteadyResponse {
       air[r] = product(response[r][RoomModes.AIR], input[r]);
       star[r] = product(response[r][RoomModes.STAR], input[r]);
     }
+  }
+
+  /**
+   * Every room's inputs at rest, flows through the links among them.
+   *
+   * @param outdoor outdoor temperature [°C]
+   * @param convective convective gain of each room [W]
+   * @param radiant radiant gain of each room [W]
+   * @param heat every heat input [W]
+   * @return by room, as {@link RoomModes} orders them
+   */
+  double[][] inputsAtRest(double outdoor, double[] convective, double[] radiant, double[] heat) {
+    double[][] input = new double[rooms][];
+    for (int r = 0; r < rooms; r++) {
+      input[r] = new double[house.rooms[r].inputs()];
+      input[r][RoomModes.OUTDOOR] = outdoor;
+      input[r][RoomModes.HELD] = 1;
+      input[r][RoomModes.CONVECTIVE] = convective[r];
+      input[r][RoomModes.RADIANT] = radiant[r];
+    }
+    for (int h = 0; h < heat.length; h++) {
+      input[house.heatRoom[h]][house.heatSlot[h]] = heat[h];
+    }
+    solve(input, new double[rooms], new double[rooms]);
+    return input;
   }
 
   private static double product(double[] a, double[] b) {

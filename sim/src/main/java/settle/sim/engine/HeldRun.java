@@ -1,0 +1,290 @@
+package settle.sim.engine;
+
+import java.util.Arrays;
+import java.util.List;
+import settle.sim.control.Timetable;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.house.RunSettings;
+import settle.sim.recording.BranchColumn;
+import settle.sim.recording.HouseColumn;
+import settle.sim.recording.Trace;
+import settle.sim.room.Room;
+import settle.sim.weather.Weather;
+
+/**
+ * A house run in weather that stays as it is, every room wanting its day value all the time, no sun
+ * and no other gains, until it rests or goes round and round: the judge of what {@link
+ * SettledHouse} says of it at rest.
+ *
+ * <p>The fabric begins where it would rest by that, and its slow parts then go faster until no
+ * day's mean moves any more; so a heavy house needs no month. The last two days are at its own
+ * pace, and the last of them is what is read.
+ */
+public final class HeldRun {
+
+  /** How a run ended. */
+  public enum Ending {
+    /** Every room stays within {@link #STILL}. */
+    AT_REST,
+    /** Temperatures go up and down about means that stay. */
+    REPEATS,
+    /** Means still moved when {@link #MOST_DAYS} were over. */
+    DRIFTS
+  }
+
+  /** Range within which a room counts as still [K]. */
+  public static final double STILL = 0.02;
+
+  /** How far a day's mean may be from that of the day before [K]. */
+  private static final double DRIFT = 0.005;
+
+  /**
+   * Of a swing, what the mean of a day that does not hold whole cycles may differ from the next
+   * day's [-]: a tenth of a cycle too many of some ten.
+   */
+  private static final double UNEVEN = 0.1;
+
+  /**
+   * How much warmer than the warmest want water and heads begin [K]: heads that come from warm rest
+   * at that end of their play at which they pass least.
+   */
+  private static final double FROM_WARM = 3;
+
+  private static final int MOST_DAYS = 40;
+
+  private static final double DAY = 86_400;
+
+  private HeldRun() {}
+
+  /**
+   * One day, the last, of a house in held weather.
+   *
+   * @param ending how it ended
+   * @param drift largest difference of a room's mean operative temperature from the day before [K]
+   * @param operative mean operative temperature of each room [°C], in the house's order
+   * @param least lowest of each room [°C]
+   * @param most highest of each room [°C]
+   * @param air mean air temperature of each room [°C]
+   * @param heat mean output of each branch's emitter [W]
+   * @param flow mean temperature of the water that went into the mains, by mass [°C]; not a number
+   *     where none did
+   * @param returning mean temperature of the water that came back, by mass [°C]; likewise
+   * @param massFlow mean mass flow through the mains [kg/s]
+   * @param sourceHeat mean heat made by the source [W]
+   * @param input mean fuel or electrical power taken by it [W]
+   * @param called share of the day in which heat was called for [-]
+   * @param blocked share of the day in which too little flow kept the called source from running
+   *     [-]
+   * @param starts of the source in the day [-]
+   * @param trace the day itself, at its own times
+   */
+  public record Day(
+      Ending ending,
+      double drift,
+      double[] operative,
+      double[] least,
+      double[] most,
+      double[] air,
+      double[] heat,
+      double flow,
+      double returning,
+      double massFlow,
+      double sourceHeat,
+      double input,
+      double called,
+      double blocked,
+      int starts,
+      Trace trace) {}
+
+  /**
+   * Runs a house until it rests.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @param outdoor outdoor temperature [°C]
+   * @throws ArithmeticException if the model could not be solved; the message names room and time
+   */
+  public static Day of(House house, Arrangement arrangement, double outdoor) {
+    List<Room> steady = house.rooms().stream().map(HeldRun::steady).toList();
+    double start =
+        steady.stream().mapToDouble(r -> r.want().maximum()).max().orElseThrow() + FROM_WARM;
+    RunSettings as = house.run();
+    RunSettings settings =
+        new RunSettings(
+            start, MOST_DAYS * DAY, DAY, as.shortestStep(), as.longestStep(), List.of());
+    House still =
+        house.withRooms(steady).withWeather(new Weather.Constant(outdoor)).withRun(settings);
+    HouseModel model = HouseModel.asRun(still, arrangement);
+    double[] none = new double[steady.size()];
+    SettledHouse rest = new SettledHouse(model, outdoor, none, none).asControlled();
+    return of(model, settings, outdoor, rest.heats());
+  }
+
+  private static Room steady(Room room) {
+    Timetable none = Timetable.constant(0);
+    return room.withWant(Timetable.constant(room.want().maximum())).withGains(none, none);
+  }
+
+  private static Day of(HouseModel model, RunSettings settings, double outdoor, double[] heat) {
+    HouseRun run = new HouseRun(model, settings);
+    run.beginAtRest(outdoor, heat);
+    int rooms = model.house.rooms().size();
+    Watch before = new Watch(run, rooms);
+    Watch today = new Watch(run, rooms);
+    run.hasten(true);
+    goOnADay(run, before);
+    goOnADay(run, today);
+    for (int day = 2; moved(today, before) && day < MOST_DAYS / 2; day++) {
+      Watch swap = before;
+      before = today;
+      today = swap;
+      goOnADay(run, today);
+    }
+    run.hasten(false);
+    goOnADay(run, today);
+    do {
+      Watch swap = before;
+      before = today;
+      today = swap;
+      today.forget();
+      run.recordTo(run.time() + DAY, today::see);
+    } while (moved(today, before) && run.time() < -DAY - 1);
+    return read(model, run, today, before);
+  }
+
+  private static void goOnADay(HouseRun run, Watch watch) {
+    watch.forget();
+    run.goOnTo(run.time() + DAY, watch::see);
+  }
+
+  private static boolean moved(Watch today, Watch before) {
+    boolean moved = false;
+    for (int r = 0; r < today.sum.length; r++) {
+      double allowed = Math.max(DRIFT, UNEVEN * today.swing(r));
+      moved |= Math.abs(today.mean(r) - before.mean(r)) > allowed;
+    }
+    return moved;
+  }
+
+  private static Day read(HouseModel model, HouseRun run, Watch today, Watch before) {
+    int rooms = today.sum.length;
+    double[] operative = new double[rooms];
+    double[] air = new double[rooms];
+    double drift = 0;
+    double swing = 0;
+    for (int r = 0; r < rooms; r++) {
+      operative[r] = today.mean(r);
+      air[r] = today.airSum[r] / today.time;
+      drift = Math.max(drift, Math.abs(today.mean(r) - before.mean(r)));
+      swing = Math.max(swing, today.swing(r));
+    }
+    Ending ending = swing <= STILL ? Ending.AT_REST : Ending.REPEATS;
+    if (moved(today, before)) {
+      ending = Ending.DRIFTS;
+    }
+    Trace trace = run.trace();
+    double[] time = trace.time();
+    double[] flowing = trace.column(HouseColumn.MASS_FLOW);
+    double[] heat = new double[model.branchRoom.length];
+    for (int b = 0; b < heat.length; b++) {
+      heat[b] = mean(time, trace.column(BranchColumn.HEAT, b));
+    }
+    return new Day(
+        ending,
+        drift,
+        operative,
+        today.least.clone(),
+        today.most.clone(),
+        air,
+        heat,
+        meanOfFlow(time, flowing, trace.column(HouseColumn.FLOW)),
+        meanOfFlow(time, flowing, trace.column(HouseColumn.RETURN)),
+        mean(time, flowing),
+        mean(time, trace.column(HouseColumn.SOURCE_HEAT)),
+        mean(time, trace.column(HouseColumn.SOURCE_INPUT)),
+        mean(time, trace.column(HouseColumn.CALL)),
+        run.timeBlocked() / DAY,
+        run.starts(),
+        trace);
+  }
+
+  private static double mean(double[] time, double[] values) {
+    double sum = 0;
+    for (int i = 1; i < time.length; i++) {
+      sum += values[i] * (time[i] - time[i - 1]);
+    }
+    return sum / (time[time.length - 1] - time[0]);
+  }
+
+  /** Mean weighted by mass; not a number where nothing flows. */
+  private static double meanOfFlow(double[] time, double[] flowing, double[] temperature) {
+    double sum = 0;
+    double mass = 0;
+    for (int i = 1; i < time.length; i++) {
+      if (flowing[i] > 0) {
+        double passed = flowing[i] * (time[i] - time[i - 1]);
+        sum += temperature[i] * passed;
+        mass += passed;
+      }
+    }
+    return mass > 0 ? sum / mass : Double.NaN;
+  }
+
+  /** Means and extremes of every room while it is looked at. */
+  private static final class Watch {
+    private final HouseRun run;
+    private final double[] lastOperative;
+    private final double[] lastAir;
+    private final double[] sum;
+    private final double[] airSum;
+    private final double[] least;
+    private final double[] most;
+    private double time;
+
+    Watch(HouseRun run, int rooms) {
+      this.run = run;
+      lastOperative = new double[rooms];
+      lastAir = new double[rooms];
+      sum = new double[rooms];
+      airSum = new double[rooms];
+      least = new double[rooms];
+      most = new double[rooms];
+    }
+
+    void forget() {
+      time = 0;
+      Arrays.fill(sum, 0);
+      Arrays.fill(airSum, 0);
+      for (int r = 0; r < sum.length; r++) {
+        lastOperative[r] = run.operative(r);
+        lastAir[r] = run.air(r);
+        least[r] = lastOperative[r];
+        most[r] = lastOperative[r];
+      }
+    }
+
+    void see() {
+      double h = run.lastLength();
+      time += h;
+      for (int r = 0; r < sum.length; r++) {
+        double operative = run.operative(r);
+        double air = run.air(r);
+        sum[r] += (lastOperative[r] + operative) / 2 * h;
+        airSum[r] += (lastAir[r] + air) / 2 * h;
+        lastOperative[r] = operative;
+        lastAir[r] = air;
+        least[r] = Math.min(least[r], operative);
+        most[r] = Math.max(most[r], operative);
+      }
+    }
+
+    double mean(int room) {
+      return sum[room] / time;
+    }
+
+    double swing(int room) {
+      return most[room] - least[room];
+    }
+  }
+}
