@@ -105,6 +105,13 @@ public record House(
     return copy.house();
   }
 
+  /** The same house where it gets as cold as that [°C]. */
+  public House withDesignOutdoor(double other) {
+    Copy copy = new Copy(this);
+    copy.designOutdoor = other;
+    return copy.house();
+  }
+
   /** The same house in other weather. */
   public House withWeather(Weather other) {
     Copy copy = new Copy(this);
@@ -178,7 +185,7 @@ public record House(
   /** A house being copied with something changed. */
   private static final class Copy {
     private final String title;
-    private final double designOutdoor;
+    private double designOutdoor;
     private Weather weather;
     private List<Room> rooms;
     private final List<Partition> partitions;

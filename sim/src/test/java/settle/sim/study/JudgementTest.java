@@ -1,0 +1,82 @@
+package settle.sim.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.junit.jupiter.api.Test;
+import settle.sim.control.Control;
+import settle.sim.control.FlowCurve;
+import settle.sim.engine.SampleHouses;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.house.Spreads;
+import settle.sim.source.IdealSource;
+
+class JudgementTest {
+
+  private static final House HOUSE =
+      SampleHouses.eightRooms(1, new IdealSource("hot", 75, Double.POSITIVE_INFINITY));
+  private static final Arrangement SKIRTING = HOUSE.arrangements().get(0);
+
+  private static House withCurve(FlowCurve curve) {
+    return HOUSE.withControl(Control.byHeads().withFlowCurve(curve));
+  }
+
+  @Test
+  void aHouseWithHotWaterIsHeldAndRunsSaySo() {
+    Judgement judgement = Judgement.of(HOUSE, SKIRTING);
+    assertThat(judgement.holds()).isTrue();
+    assertThat(judgement.confirmedByRun()).isTrue();
+    assertThat(judgement.runs()).hasSize(2);
+    assertThat(judgement.weathers().get(0).outdoor()).isEqualTo(HOUSE.designOutdoor());
+    assertThat(judgement.weathers().get(0).byRun()).isTrue();
+    assertThat(judgement.judged()).hasSize(8).allMatch(Judgement.RoomJudged::holds);
+    assertThat(Judgement.atRest(HOUSE, SKIRTING).runs()).isEmpty();
+    assertThat(Judgement.atRest(HOUSE, SKIRTING).confirmedByRun()).isFalse();
+  }
+
+  /** 75 °C in design weather and 22 °C at 15 °C outdoors: warm in the cold, starved when mild. */
+  @Test
+  void aCurveThatStarvesTheHouseInMildWeatherIsANoAtThatTemperature() {
+    double design = HOUSE.designOutdoor();
+    double slope = (75 - 22.0) / (15 - design);
+    FlowCurve steep = new FlowCurve(slope, 2 - 5 * slope, 20, 80, 0);
+    assertThat(steep.setPoint(design, 0)).isCloseTo(75, within(1e-9));
+    Judgement judgement = Judgement.of(withCurve(steep), SKIRTING);
+    assertThat(judgement.holds()).isFalse();
+    assertThat(judgement.confirmedByRun()).isTrue();
+    assertThat(judgement.weathers().get(0).worst()).isNegative();
+    assertThat(judgement.worst().outdoor()).isGreaterThan(8);
+    assertThat(judgement.worst().byRun()).isTrue();
+    assertThat(judgement.judged()).anyMatch(r -> !r.holds() && r.notHeld().contains(15.0));
+  }
+
+  @Test
+  void anExecutorChangesNothing() {
+    ExecutorService two = Executors.newFixedThreadPool(2);
+    try {
+      Judgement alone = Judgement.of(HOUSE, SKIRTING);
+      Judgement together = Judgement.of(HOUSE, SKIRTING, two);
+      for (int i = 0; i < alone.weathers().size(); i++) {
+        assertThat(together.weathers().get(i).shortfall())
+            .isEqualTo(alone.weathers().get(i).shortfall());
+      }
+    } finally {
+      two.shutdownNow();
+    }
+  }
+
+  /** Design weather milder than the heating limit, as in a warm country. */
+  @Test
+  void aMildDesignTemperatureIsASeasonOfOneWeather() {
+    House mild = LimitedRoom.house(Spreads.USUAL);
+    for (double design : new double[] {14.9, 15, 18}) {
+      House there = mild.withDesignOutdoor(design);
+      Judgement judgement = Judgement.of(there, there.arrangements().get(0));
+      assertThat(judgement.holds()).as("%s", design).isTrue();
+      assertThat(judgement.confirmedByRun()).as("%s", design).isTrue();
+    }
+  }
+}
