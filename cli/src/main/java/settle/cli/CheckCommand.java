@@ -13,6 +13,7 @@ import settle.cli.output.CheckJson;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.ScenarioReader;
+import settle.scenarios.document.PlainText;
 import settle.scenarios.finding.DefaultUsed;
 import settle.scenarios.finding.Finding;
 
@@ -32,7 +33,10 @@ final class CheckCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "The scenario (YAML).")
+  @Parameters(
+      paramLabel = "FILE",
+      converter = FileConverter.class,
+      description = "The scenario (YAML).")
   private Path file;
 
   @Option(
@@ -54,15 +58,17 @@ final class CheckCommand implements Callable<Integer> {
     }
     Scenario scenario = ScenarioFile.read(file);
     out.println(
-        file + ": nothing wrong" + (scenario.warnings().isEmpty() ? "." : ", but doubtful:"));
+        PlainText.line(file.toString())
+            + ": nothing wrong"
+            + (scenario.warnings().isEmpty() ? "." : ", but doubtful:"));
     for (Finding warning : scenario.warnings()) {
-      out.println("  " + warning);
+      out.println("  " + PlainText.line(warning.toString()));
     }
     if (!quiet && !scenario.defaultsUsed().isEmpty()) {
       out.println();
       out.println("Taken for what is left out:");
       for (DefaultUsed used : scenario.defaultsUsed()) {
-        out.println("  " + used);
+        out.println("  " + PlainText.line(used.toString()));
       }
     }
     out.flush();

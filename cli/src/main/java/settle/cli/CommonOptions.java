@@ -10,12 +10,14 @@ final class CommonOptions {
 
   @Parameters(
       paramLabel = "FILE",
+      converter = FileConverter.class,
       description = "The scenario: a house and how it is heated (YAML).")
   private Path file;
 
   @Option(
       names = "--out",
       paramLabel = "DIR",
+      converter = FolderConverter.class,
       description =
           "Write summary.txt, summary.json, plots and report.html to this folder, and traces.csv of what is simulated; it is made if it is not there.")
   private Path out;

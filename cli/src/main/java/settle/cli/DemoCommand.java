@@ -47,6 +47,7 @@ final class DemoCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
+      converter = FolderConverter.class,
       description =
           "Write summary.txt, summary.json, plots, report.html to print and the scenarios before and after to this folder.")
   private Path out;

@@ -2,20 +2,27 @@ package settle.cli;
 
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
+import settle.scenarios.format.RunKeys;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.quantity.QuantityException;
 
-/** A length of time on the command line, written as in a scenario, into seconds. */
+/** A time step on the command line, written as in a scenario, into seconds. */
 final class DurationConverter implements ITypeConverter<Double> {
 
   @Override
   public Double convert(String text) {
     try {
       double seconds = Dimension.DURATION.parse(text);
-      if (seconds > 0) {
+      if (seconds >= RunKeys.STEP.least() && seconds <= RunKeys.STEP.most()) {
         return seconds;
       }
-      throw new TypeConversionException("found " + text + ", expected more than 0 s");
+      throw new TypeConversionException(
+          "found "
+              + text
+              + ", expected "
+              + Dimension.DURATION.show(RunKeys.STEP.least())
+              + " to "
+              + Dimension.DURATION.show(RunKeys.STEP.most()));
     } catch (QuantityException e) {
       throw new TypeConversionException(e.getMessage());
     }

@@ -1,13 +1,16 @@
 package settle.cli;
 
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.concurrent.CompletionException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
+import settle.scenarios.document.PlainText;
 
 /**
  * Says what went wrong: one message on standard error, what to try, and never a stack trace unless
@@ -15,12 +18,14 @@ import picocli.CommandLine.UnmatchedArgumentException;
  */
 final class ErrorMessages implements IParameterExceptionHandler, IExecutionExceptionHandler {
 
+  private static final long MEGABYTE = 1 << 20;
+
   @Override
   public int handleParseException(ParameterException e, String[] args) {
     CommandLine command = e.getCommandLine();
     PrintWriter err = command.getErr();
     String name = command.getCommandSpec().qualifiedName();
-    err.println("settle: " + message(e));
+    err.println("settle: " + PlainText.line(message(e)));
     err.println("Try '" + name + " --help'.");
     // The command line may be wrong before the option is reached.
     if (List.of(args).contains(Settle.DEBUG)) {
@@ -31,20 +36,51 @@ final class ErrorMessages implements IParameterExceptionHandler, IExecutionExcep
 
   @Override
   public int handleExecutionException(Exception e, CommandLine command, ParseResult parsed) {
-    PrintWriter err = command.getErr();
+    return end(e, command.getErr(), ((Settle) parsed.commandSpec().userObject()).debug());
+  }
+
+  /**
+   * Says what ended a command.
+   *
+   * @param e what was thrown
+   * @param err where to say it
+   * @param debug whether the stack trace is wanted
+   * @return exit status
+   */
+  static int end(Throwable e, PrintWriter err, boolean debug) {
+    Throwable reason = e instanceof CompletionException && e.getCause() != null ? e.getCause() : e;
     int status = ExitStatus.COULD_NOT_FINISH;
-    if (e instanceof Failure failure) {
-      failure.messages().forEach(message -> err.println("settle: " + message));
+    boolean ownFault = false;
+    if (reason instanceof Failure failure) {
+      failure.messages().forEach(message -> err.println("settle: " + PlainText.line(message)));
       status = failure.exitStatus();
+    } else if (reason instanceof OutOfMemoryError) {
+      err.println(
+          "settle: could not finish: it needs more memory than the "
+              + Runtime.getRuntime().maxMemory() / MEGABYTE
+              + " MB it may have. A shorter run or fewer rooms need less; JDK_JAVA_OPTIONS=-Xmx4g lets"
+              + " it have more.");
+    } else if (reason instanceof StackOverflowError) {
+      err.println("settle: could not finish: what it was given goes deeper than it can follow.");
+    } else if (reason instanceof ArithmeticException) {
+      err.println("settle: the model cannot be solved: " + PlainText.line(message(reason)));
+    } else if (reason instanceof UncheckedIOException) {
+      err.println("settle: could not finish: " + PlainText.line(message(reason)));
     } else {
-      err.println("settle: could not finish, by a fault of its own: " + e);
+      ownFault = true;
+      err.println(
+          "settle: could not finish, by a fault of its own: " + PlainText.line(reason.toString()));
     }
-    if (((Settle) parsed.commandSpec().userObject()).debug()) {
+    if (debug) {
       e.printStackTrace(err);
-    } else if (!(e instanceof Failure)) {
+    } else if (ownFault) {
       err.println("Run it again with " + Settle.DEBUG + " for what a report of the fault needs.");
     }
     return status;
+  }
+
+  private static String message(Throwable e) {
+    return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
   }
 
   private static String message(ParameterException e) {

@@ -1,5 +1,7 @@
 package settle.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 
@@ -19,10 +21,8 @@ public final class Main {
    * @param args the command line
    */
   public static void main(String[] args) {
-    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+    StandardOutput out = new StandardOutput(new FileOutputStream(FileDescriptor.out));
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    int status = Settle.commandLine(out, err, Boolean.getBoolean(TERMINAL)).execute(args);
-    out.flush();
-    System.exit(status);
+    System.exit(Settle.execute(args, out, err, Boolean.getBoolean(TERMINAL)));
   }
 }

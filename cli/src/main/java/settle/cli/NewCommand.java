@@ -27,6 +27,7 @@ final class NewCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "FILE",
+      converter = FileConverter.class,
       arity = "0..1",
       description =
           "Where to; an existing file is never overwritten. Standard output if not named.")

@@ -3,6 +3,7 @@ package settle.cli;
 import java.io.PrintWriter;
 import java.util.function.LongSupplier;
 import settle.plots.words.Quantities;
+import settle.scenarios.document.PlainText;
 
 /**
  * One line on the terminal that says what is being done, how much of it and how long it will still
@@ -44,10 +45,10 @@ final class Progress implements AutoCloseable {
   }
 
   synchronized void stage(String what) {
-    stage = what;
+    stage = PlainText.line(what);
     begun = clock.getAsLong();
     drawn = begun;
-    draw("settle: " + what + " …");
+    draw("settle: " + stage + " …");
   }
 
   /**

@@ -21,12 +21,38 @@ final class ScenarioFile {
    * @throws Failure with a message for everything that is wrong with it
    */
   static Scenario read(Path file) throws Failure {
+    return read(text(file), file);
+  }
+
+  /**
+   * Its text as typed: read once, since a pipe can be read no oftener.
+   *
+   * @throws Failure if it cannot be read
+   */
+  static String text(Path file) throws Failure {
     try {
-      return ScenarioReader.read(file);
+      return ScenarioReader.text(file);
     } catch (ScenarioException e) {
-      throw new Failure(
-          ExitStatus.WRONG_INPUT, e.problems().stream().map(Finding::toString).toList(), e);
+      throw wrong(e);
     }
+  }
+
+  /**
+   * Reads it from its text.
+   *
+   * @throws Failure with a message for everything that is wrong with it
+   */
+  static Scenario read(String text, Path file) throws Failure {
+    try {
+      return ScenarioReader.read(text, file);
+    } catch (ScenarioException e) {
+      throw wrong(e);
+    }
+  }
+
+  private static Failure wrong(ScenarioException e) {
+    return new Failure(
+        ExitStatus.WRONG_INPUT, e.problems().stream().map(Finding::toString).toList(), e);
   }
 
   /**

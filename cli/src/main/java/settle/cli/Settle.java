@@ -1,6 +1,10 @@
 package settle.cli;
 
+import java.io.BufferedWriter;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -75,6 +79,40 @@ final class Settle implements Runnable {
         .setUsageHelpAutoWidth(true)
         .setParameterExceptionHandler(messages)
         .setExecutionExceptionHandler(messages);
+  }
+
+  /**
+   * Carries out a command line, whatever happens.
+   *
+   * @param args the command line
+   * @param stream standard output
+   * @param err standard error
+   * @param terminal whether someone watches standard error
+   * @return exit status
+   */
+  static int execute(String[] args, StandardOutput stream, PrintWriter err, boolean terminal) {
+    PrintWriter out =
+        new PrintWriter(
+            new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8)), false);
+    int status = execute(commandLine(out, err, terminal), args);
+    out.flush();
+    if (stream.trouble() != null) {
+      err.println("settle: cannot write to standard output: " + stream.trouble().getMessage());
+      status = ExitStatus.COULD_NOT_FINISH;
+    }
+    return status;
+  }
+
+  /**
+   * The same with a command line that is set up. What ends a thread ends in a message too: too
+   * little memory is no reason for a stack trace.
+   */
+  static int execute(CommandLine command, String[] args) {
+    try {
+      return command.execute(args);
+    } catch (Throwable e) {
+      return ErrorMessages.end(e, command.getErr(), List.of(args).contains(DEBUG));
+    }
   }
 
   /** Whether the stack trace of a failure is wanted. */

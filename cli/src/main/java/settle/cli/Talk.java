@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
+import settle.scenarios.document.PlainText;
 
 /** How a command talks: progress, result, trouble. */
 final class Talk {
@@ -29,7 +30,7 @@ final class Talk {
     if (speech.json()) {
       out.print(json);
     } else if (!speech.quiet()) {
-      out.print(summary);
+      out.print(PlainText.of(summary));
     }
     out.flush();
   }

@@ -58,6 +58,7 @@ final class TuneCommand implements Callable<Integer> {
   @Option(
       names = "--write",
       paramLabel = "FILE",
+      converter = FileConverter.class,
       description =
           "Write the scenario with the tuned settings, every other character as it was typed; an existing file is left alone unless --force is given.")
   private Path write;

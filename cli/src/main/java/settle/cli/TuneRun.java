@@ -1,11 +1,8 @@
 package settle.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -57,7 +54,8 @@ final class TuneRun {
    * @throws Failure if the scenario is wrong, a model cannot be solved, or a file cannot be written
    */
   boolean execute() throws Failure {
-    Scenario scenario = ScenarioFile.read(options.file());
+    String text = ScenarioFile.text(options.file());
+    Scenario scenario = ScenarioFile.read(text, options.file());
     refuseToOverwrite();
     House house = scenario.house();
     Plant found = new Plant(house, ScenarioFile.arrangement(house, request.arrangement()));
@@ -73,7 +71,7 @@ final class TuneRun {
       summary = TuningText.write(outcome);
       if (request.write() != null) {
         progress.stage("writing " + request.write());
-        writeScenario(tuning);
+        writeScenario(text, tuning);
       }
       if (options.out() != null) {
         progress.stage("writing " + options.out());
@@ -113,10 +111,12 @@ final class TuneRun {
   }
 
   private void refuseToOverwrite() throws Failure {
-    if (request.write() != null && Files.exists(request.write()) && !request.force()) {
-      throw unwritable(
-          new FileAlreadyExistsException(
-              request.write().toString(), null, "exists; --force overwrites it"));
+    if (request.write() != null) {
+      try {
+        WholeFile.require(request.write(), request.force());
+      } catch (IOException e) {
+        throw unwritable(e);
+      }
     }
   }
 
@@ -126,11 +126,11 @@ final class TuneRun {
   }
 
   /** Writes the tuned text, once it is sure that it says what was found. */
-  private void writeScenario(Tuning tuning) throws Failure {
+  private void writeScenario(String typed, Tuning tuning) throws Failure {
     List<Setting> moved =
         tuning.changes().stream().filter(Tuning.Change::moved).map(Tuning.Change::setting).toList();
     try {
-      String text = TunedScenario.write(ScenarioReader.text(options.file()), tuning.tuned(), moved);
+      String text = TunedScenario.write(typed, tuning.tuned(), moved);
       House back = ScenarioReader.read(text, request.write()).house();
       Plant plant =
           new Plant(back, ScenarioFile.arrangement(back, tuning.found().arrangement().name()));
@@ -139,16 +139,7 @@ final class TuneRun {
           throw new IllegalStateException(setting + " was not written as it was found");
         }
       }
-      Path target = request.write().toAbsolutePath();
-      Path draft =
-          target.resolveSibling("." + target.getFileName() + "." + ProcessHandle.current().pid());
-      try {
-        Files.writeString(draft, text, StandardCharsets.UTF_8);
-        Files.move(
-            draft, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-      } finally {
-        Files.deleteIfExists(draft);
-      }
+      WholeFile.write(request.write(), text);
     } catch (ScenarioException e) {
       throw new Failure(
           ExitStatus.COULD_NOT_FINISH, e.problems().stream().map(Finding::toString).toList(), e);

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 
 /** What holds for every command line: help, version, and one clear message for a wrong one. */
@@ -67,6 +69,32 @@ class CommandLineTest {
     assertThat(run.status()).isEqualTo(2);
     assertThat(run.err()).contains("unknown command 'complete'").contains("nearest: completion");
     assertThat(run.out()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", " ", "/", "/tmp/.."})
+  void aFolderForResultsIsNeitherNothingNorEverything(String folder) {
+    CommandLineRun run = CommandLineRun.of("compare", "house.yaml", "--out", folder);
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.err()).contains("'--out'", "expected a folder for the results");
+    assertThat(CommandLineRun.of("demo", "droop", "--out", folder).status()).isEqualTo(2);
+  }
+
+  @Test
+  void aFileWithoutANameIsNoFile() {
+    for (String command : List.of("compare", "check", "new")) {
+      CommandLineRun run = CommandLineRun.of(command, "");
+      assertThat(run.status()).isEqualTo(2);
+      assertThat(run.err()).contains("found nothing, expected the name of a file");
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1 d", "0 s", "1 ms", "0.01 s", "-5 s"})
+  void aStepIsOneThatAScenarioMayHaveToo(String step) {
+    CommandLineRun run = CommandLineRun.of("compare", "house.yaml", "--step", step);
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.err()).contains("'--step'");
   }
 
   @Test

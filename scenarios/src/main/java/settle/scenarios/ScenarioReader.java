@@ -3,8 +3,10 @@ package settle.scenarios;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import settle.scenarios.catalogue.Catalogue;
 import settle.scenarios.document.DocumentException;
+import settle.scenarios.document.Node;
 import settle.scenarios.document.Position;
 import settle.scenarios.document.TextFile;
 import settle.scenarios.document.YamlDocument;
@@ -21,6 +23,11 @@ public final class ScenarioReader {
 
   /** Largest scenario file [bytes]; a house of fifty rooms needs about a tenth of it. */
   private static final int MOST_BYTES = 1_000_000;
+
+  /** What may be a key at the top of a scenario, in a line of its own or in braces. */
+  private static final Pattern KEY =
+      Pattern.compile(
+          "(?:^|[{,])[ \\t]*[\"']?([a-z][a-z ]{2,20})[\"']?[ \\t]*:", Pattern.MULTILINE);
 
   private ScenarioReader() {}
 
@@ -62,11 +69,18 @@ public final class ScenarioReader {
     Findings findings = new Findings(name);
     House house;
     try {
-      Value root = new Value("", YamlDocument.parse(text), Position.START, findings);
+      Node document = YamlDocument.parse(text);
+      if (!isScenario(document)) {
+        throw new ScenarioException(List.of(noScenario(name, document.position())));
+      }
+      Value root = new Value("", document, Position.START, findings);
       Section top = root.section(ScenarioFormat.TABLE);
       house = HouseReader.read(top, Catalogue.builtIn(), file);
     } catch (DocumentException e) {
-      throw new ScenarioException(located(name, e));
+      throw new ScenarioException(
+          looksLikeScenario(text)
+              ? located(name, e)
+              : List.of(noScenario(name, e.faults().get(0).position())));
     } catch (IllegalArgumentException e) {
       // A record of the house refused its values. Its message names them; the place is only known
       // where a key was at fault too.
@@ -79,6 +93,35 @@ public final class ScenarioReader {
       throw new ScenarioException(findings.problems());
     }
     return new Scenario(house, findings.defaultsUsed(), findings.warnings());
+  }
+
+  /**
+   * Whether a file is meant as a scenario. Where it is not, it may be anything, and nothing of it
+   * is repeated in a message.
+   */
+  private static boolean isScenario(Node document) {
+    return document instanceof Node.Mapping top
+        && areKeysOfAScenario(top.entries().stream().map(Node.Entry::key).toList());
+  }
+
+  /** The same of a text that cannot be parsed: by what its lines begin with. */
+  private static boolean looksLikeScenario(String text) {
+    return areKeysOfAScenario(KEY.matcher(text).results().map(m -> m.group(1)).distinct().toList());
+  }
+
+  private static boolean areKeysOfAScenario(List<String> keys) {
+    List<String> known = ScenarioFormat.TABLE.names();
+    return keys.contains(ScenarioFormat.ROOMS.name())
+        || keys.contains(ScenarioFormat.ARRANGEMENTS.name())
+        || keys.stream().filter(known::contains).count() >= 2;
+  }
+
+  private static Finding noScenario(String file, Position position) {
+    return new Finding(
+        file,
+        position.line(),
+        position.column(),
+        "is no scenario; expected keys with values, such as title, site, rooms, arrangements");
   }
 
   private static List<Finding> located(String file, DocumentException e) {

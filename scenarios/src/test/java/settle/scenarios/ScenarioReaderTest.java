@@ -96,17 +96,52 @@ class ScenarioReaderTest {
 
   @Test
   void aTextThatIsNoScenario() throws Exception {
-    Path file = Files.writeString(folder.resolve("note.yaml"), "just a note");
-    assertThat(problems(file).get(0).message())
-        .isEqualTo("found just a note, expected keys such as title, site, rooms, arrangements");
-    Files.writeString(file, "- a\n- b\n");
-    assertThat(problems(file).get(0).message())
-        .isEqualTo("found a list, expected keys such as title, site, rooms, arrangements");
+    Path file = folder.resolve("note.yaml");
+    for (String text :
+        List.of(
+            "secret",
+            "- secret\n- b\n",
+            "root:secret:0:0\n@secret",
+            "secret: x\nsecret: y\n",
+            "title: secret\n",
+            "run: secret\n",
+            "*secret",
+            "{secret",
+            "a: [secret, *secret]")) {
+      Files.writeString(file, text);
+      assertThat(problems(file)).hasSize(1);
+      assertThat(problems(file).get(0).message())
+          .isEqualTo(
+              "is no scenario; expected keys with values, such as title, site, rooms, arrangements");
+    }
+  }
+
+  /** What a display would obey instead of showing never gets into a house. */
+  @Test
+  void charactersThatSteerADisplayAreLeftOutOfNames() throws Exception {
+    String steering = "\\u001b[31m\\u0007\\u009b1m\\u202e\\u2066\\u200f\\ufeff";
+    House house =
+        read("title: \"A"
+                + steering
+                + " house\\u2028of mine\"\n"
+                + house("want: 19 °C", FLOW).replaceFirst("title:.*\n", ""))
+            .house();
+    assertThat(house.title()).isEqualTo("A[31m1m house of mine");
+  }
+
+  @Test
+  void twoNamesThatReadAlikeAreOneTooMany() throws Exception {
+    Path file =
+        Files.writeString(
+            folder.resolve("twice.yaml"),
+            "rooms:\n  \"a b\": {size: 3 x 3 x 2 m}\n  \"a  b\": {size: 4 x 4 x 2 m}\n");
+    assertThat(problems(file).stream().map(Finding::message))
+        .contains("rooms: found a second room by the name 'a b'");
   }
 
   @Test
   void aliasesThatUnfoldWithoutEnd() throws Exception {
-    StringBuilder bomb = new StringBuilder("title: &a0 [x,x,x,x,x,x,x,x,x,x]\n");
+    StringBuilder bomb = new StringBuilder("rooms: {}\ntitle: &a0 [x,x,x,x,x,x,x,x,x,x]\n");
     for (int i = 1; i < 12; i++) {
       bomb.append("k%d: &a%d [%s]\n".formatted(i, i, ("*a" + (i - 1) + ",").repeat(10)));
     }

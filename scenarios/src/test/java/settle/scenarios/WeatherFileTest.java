@@ -80,7 +80,7 @@ class WeatherFileTest {
         "2026-01-14T05:00,-2.5,0 | 2026-01-14T05:00,-99,0 | line 7: found outdoor -99, expected -60 to 60",
         "2026-01-14T05:00,-2.5,0 | 2026-01-14T05:00,-2.5 | line 7: found 2 values, expected one under every heading",
         "2026-01-14T05:00 | 14.01.2026 05:00 | line 7: found '14.01.2026 05:00', expected a time such as 2026-01-15T06:00",
-        "outdoor (°C) | air | 'line 1: found the headings time, air, solar [W/m²]; expected time, outdoor and, if known, solar'",
+        "outdoor (°C) | air | 'line 1: has no heading ''outdoor''; expected time, outdoor and, if known, solar'",
       })
   void gapsAndDisorderAreErrors(String find, String replace, String message) {
     String text = csv.toString();

@@ -50,7 +50,7 @@ public final class TracesCsv {
     CSVPrinter csv = new CSVPrinter(out, CSVFormat.RFC4180);
     csv.print("time [h]");
     for (Column column : columns) {
-      csv.print(column.heading());
+      csv.print(noFormula(column.heading()));
     }
     csv.println();
     // Numbers need no quoting; handing them to the printer one by one would take most of the time a
@@ -66,6 +66,11 @@ public final class TracesCsv {
       out.append(line.append("\r\n"));
     }
     csv.flush();
+  }
+
+  /** A heading that a spreadsheet shows and does not carry out. */
+  private static String noFormula(String heading) {
+    return "=+-@".indexOf(heading.charAt(0)) >= 0 ? "'" + heading : heading;
   }
 
   private static double interval(double length) {

@@ -403,7 +403,8 @@ public final class DefinitionsReader {
     Section s = boiler.section(DefinitionKeys.EFFICIENCY);
     List<Value> loadValues = s.several(DefinitionKeys.EFFICIENCY_LOADS);
     List<Value> rowValues = s.several(DefinitionKeys.EFFICIENCY_ROWS);
-    double[] loads = numbers(loadValues, Form.Quantity.of(Dimension.SHARE).from(0, 1));
+    double[] loads =
+        numbers(loadValues, Form.Quantity.of(Dimension.SHARE, 0, 1, "none of it to all of it"));
     double[] returns = new double[rowValues.size()];
     double[][] efficiencies = new double[rowValues.size()][];
     boolean sound = loads.length > 0 && returns.length > 0 && ascends(loads, loadValues);
@@ -414,7 +415,8 @@ public final class DefinitionsReader {
       efficiencies[i] =
           numbers(
               row.several(DefinitionKeys.EFFICIENCY_VALUES),
-              Form.Quantity.of(Dimension.SHARE).positive().atMost(1).usually(0.6, 0.99));
+              Form.Quantity.of(Dimension.SHARE, 0.1, 1, "an open fire to no loss at all")
+                  .usually(0.6, 0.99));
       if (efficiencies[i].length != loads.length) {
         row.problem(
             "found "

@@ -16,7 +16,8 @@ import settle.sim.demo.Reading;
 /** The keys of the index. */
 final class DemonstrationKeys {
 
-  private static final Quantity DURATION = Quantity.of(Dimension.DURATION).positive();
+  private static final Quantity DURATION =
+      Quantity.of(Dimension.DURATION, 1, 400 * 86_400.0, "a second to the longest run");
 
   static final Key WORDS = Key.required("words", new Words(), "what the figure is");
   static final Key READS =
@@ -26,7 +27,10 @@ final class DemonstrationKeys {
           "what is read off the run");
   static final Key ROOM = Key.optional("room", new Words(), "which room");
   static final Key EMITTER =
-      Key.optional("emitter", Quantity.of(Dimension.NUMBER).from(1, 9), "which emitter of the room")
+      Key.optional(
+              "emitter",
+              Quantity.of(Dimension.NUMBER, 1, 9, "emitters of a room"),
+              "which emitter of the room")
           .orElse("1", "the first");
   static final Key DRAWN =
       Key.optional("drawn", new YesNo(), "whether its course is drawn").orElse("no", "only told");

@@ -48,10 +48,10 @@ public sealed interface Node {
       if (text.isBlank()) {
         return "nothing";
       }
-      String oneLine = text.replaceAll("\\p{Cntrl}+", " ");
-      return oneLine.length() <= LONGEST_SHOWN
+      String oneLine = PlainText.of(text).replaceAll("\\s", " ");
+      return oneLine.codePointCount(0, oneLine.length()) <= LONGEST_SHOWN
           ? oneLine
-          : oneLine.substring(0, LONGEST_SHOWN) + "…";
+          : oneLine.substring(0, oneLine.offsetByCodePoints(0, LONGEST_SHOWN)) + "…";
     }
   }
 

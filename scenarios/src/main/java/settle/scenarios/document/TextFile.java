@@ -2,6 +2,7 @@ package settle.scenarios.document;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
@@ -11,11 +12,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.TimeUnit;
 
 /** Reads a whole UTF-8 text file within a size limit, and says plainly why not. */
 public final class TextFile {
 
   private static final int MEGABYTE = 1_000_000;
+
+  /** Longest wait for the other end of a pipe [s]. */
+  private static final int LONGEST_WAIT = 5;
+
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
   private TextFile() {}
@@ -35,10 +43,11 @@ public final class TextFile {
       throw fault("is a directory; expected " + what + " file");
     }
     if (!Files.exists(file)) {
-      throw fault("no such file");
+      throw fault(
+          Files.isSymbolicLink(file) ? "is a link to a file that is not there" : "no such file");
     }
     byte[] bytes;
-    try (InputStream in = Files.newInputStream(file)) {
+    try (InputStream in = open(file)) {
       // One byte over the limit is enough to know: the rest of a huge file, or of a device without
       // end, stays unread.
       bytes = in.readNBytes(mostBytes + 1);
@@ -55,6 +64,46 @@ public final class TextFile {
       throw fault("is empty; expected " + what);
     }
     return text;
+  }
+
+  /**
+   * Opens a file; a pipe only where somebody writes to it. Opening one waits for its other end, and
+   * what waits there cannot be called back: it is left behind.
+   */
+  private static InputStream open(Path file) throws IOException, DocumentException {
+    if (Files.isRegularFile(file)) {
+      return Files.newInputStream(file);
+    }
+    BlockingQueue<Opened> opened = new ArrayBlockingQueue<>(1);
+    Thread opener = new Thread(() -> opened.add(Opened.of(file)), "opening " + file);
+    opener.setDaemon(true);
+    opener.start();
+    Opened end;
+    try {
+      end = opened.poll(LONGEST_WAIT, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new InterruptedIOException("interrupted");
+    }
+    if (end == null) {
+      throw fault("is a pipe to which nobody writes");
+    }
+    if (end.trouble() != null) {
+      throw end.trouble();
+    }
+    return end.stream();
+  }
+
+  /** The end of a pipe, or why there is none; one of the two is null. */
+  private record Opened(InputStream stream, IOException trouble) {
+
+    static Opened of(Path file) {
+      try {
+        return new Opened(Files.newInputStream(file), null);
+      } catch (IOException e) {
+        return new Opened(null, e);
+      }
+    }
   }
 
   private static String decode(byte[] bytes) throws DocumentException {

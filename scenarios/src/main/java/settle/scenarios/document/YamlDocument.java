@@ -100,7 +100,8 @@ public final class YamlDocument {
     switch (event.getEventId()) {
       case Scalar -> {
         ScalarEvent scalar = (ScalarEvent) event;
-        Node.Text text = new Node.Text(scalar.getValue(), !scalar.isPlain(), position);
+        Node.Text text =
+            new Node.Text(PlainText.of(scalar.getValue()), !scalar.isPlain(), position);
         close(new Sized(text, 1), scalar.getAnchor(), position);
       }
       case Alias -> {
@@ -216,6 +217,6 @@ public final class YamlDocument {
   }
 
   private static String oneLine(String message) {
-    return message.replaceAll("\\s+", " ").strip();
+    return PlainText.line(message);
   }
 }

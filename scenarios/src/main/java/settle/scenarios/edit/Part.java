@@ -2,6 +2,7 @@ package settle.scenarios.edit;
 
 import java.util.List;
 import java.util.Optional;
+import settle.scenarios.document.PlainText;
 
 /** A part of a document with the characters it takes up: from inclusive, to exclusive. */
 sealed interface Part {
@@ -46,7 +47,7 @@ sealed interface Part {
     }
 
     private static String named(String key) {
-      return key.replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
+      return PlainText.line(key);
     }
   }
 

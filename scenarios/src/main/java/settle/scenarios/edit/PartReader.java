@@ -14,6 +14,7 @@ import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.events.NodeEvent;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
+import settle.scenarios.document.PlainText;
 
 /** Finds the characters that each part of a well-formed document takes up. */
 final class PartReader {
@@ -54,7 +55,7 @@ final class PartReader {
         ScalarEvent scalar = (ScalarEvent) event;
         int from = index(event.getStartMark());
         int to = withoutLineEnd(from, index(event.getEndMark()));
-        close(new Part.Scalar(from, to, anchor(scalar), scalar.getValue()));
+        close(new Part.Scalar(from, to, anchor(scalar), PlainText.of(scalar.getValue())));
       }
       case Alias -> {
         String name = ((AliasEvent) event).getAlias().getValue();

@@ -11,29 +11,39 @@ public final class AimsKeys {
   private static final String PRACTICE = "common practice, no source";
   private static final String OF_THE_TIME = "of the order of the middle of the 2020s, " + PRACTICE;
 
-  private static final Quantity PRICE = Quantity.of(Dimension.ENERGY_PRICE).notNegative();
+  private static final Quantity PRICE =
+      Forms.of(Dimension.ENERGY_PRICE, 0, 10_000, "prices in any currency");
   private static final Quantity CARBON =
-      Quantity.of(Dimension.ENERGY_CARBON).notNegative().usually(0, 1.5);
+      Forms.of(Dimension.ENERGY_CARBON, 0, 10, "several times that of burning coal")
+          .usually(0, 1.5);
   private static final Quantity SHARE_SPREAD = Forms.SHARE.usually(0, 0.5);
   private static final Quantity SPREAD =
-      Quantity.of(Dimension.TEMPERATURE_DIFFERENCE).from(0, 10).usually(0, 4);
+      Forms.of(
+              Dimension.TEMPERATURE_DIFFERENCE,
+              0,
+              10,
+              "a standard deviation of a temperature in a house")
+          .usually(0, 4);
 
   public static final Key TOLERANCE =
       Key.optional(
               "tolerance",
-              Forms.of(Dimension.TEMPERATURE_DIFFERENCE).from(0, 5).usually(0.1, 2),
+              Forms.of(Dimension.TEMPERATURE_DIFFERENCE, 0, 5, "what may still be called warm")
+                  .usually(0.1, 2),
               "how far below want still counts as warm")
           .orElse("0.5 K", PRACTICE);
   public static final Key WARM_UP =
       Key.optional(
               "warm-up",
-              Forms.DURATION.atMost(7 * 86_400.0).usually(600, 86_400),
+              Forms.of(Dimension.DURATION, 60, 7 * Forms.DAY, "a minute to a week")
+                  .usually(600, Forms.DAY),
               "longest time a room may take from the call for heat until it is warm")
           .orElse("none is asked for");
   public static final Key OVERSHOOT =
       Key.optional(
               "overshoot",
-              Quantity.of(Dimension.TEMPERATURE_DIFFERENCE).from(0, 10).usually(0.2, 5),
+              Forms.of(Dimension.TEMPERATURE_DIFFERENCE, 0, 10, "what may still be called comfort")
+                  .usually(0.2, 5),
               "how far a room may rise above want while it warms up")
           .orElse("none is asked for");
 

@@ -21,7 +21,7 @@ public final class ArrangementKeys {
   public static final Key LENGTH =
       Key.optional(
           "length",
-          Forms.LENGTH.usually(0.2, 60),
+          Forms.of(Dimension.LENGTH, 0.05, 500, "what a single branch can feed").usually(0.2, 60),
           "heated length of skirting, or length of a radiator");
   public static final Key FIXED_TO =
       Key.optional("fixed to", new Words(), "name of the outside wall behind it, or 'inner wall'")
@@ -29,7 +29,8 @@ public final class ArrangementKeys {
   public static final Key BACK_LOSS =
       Key.optional(
               "back loss",
-              Forms.SHARE.atMost(0.5).usually(0, 0.2),
+              Forms.of(Dimension.SHARE, 0, 0.5, "none of it to as much as the room gets")
+                  .usually(0, 0.2),
               "share of the output that passes into the wall behind")
           .orElse("on a wall to outdoors; none elsewhere; " + PRACTICE);
   public static final Key PIPE =
@@ -38,13 +39,13 @@ public final class ArrangementKeys {
   public static final Key PIPE_LENGTH =
       Key.optional(
               "pipe length",
-              Forms.of(Dimension.LENGTH).notNegative().usually(0, 80),
+              Forms.of(Dimension.LENGTH, 0, 500, "pipes of a house").usually(0, 80),
               "flow and return of the branch together")
           .orElse("10 m", PRACTICE);
   public static final Key FITTINGS =
       Key.optional(
               "fittings",
-              Forms.of(Dimension.NUMBER).notNegative().usually(0, 60),
+              Forms.of(Dimension.NUMBER, 0, 1000, "fittings of one branch").usually(0, 60),
               "sum of the loss coefficients (zeta) of the branch's fittings")
           .orElse("8", "six elbows and two tees, " + PRACTICE);
   public static final Key PIPE_INSULATION =
@@ -62,7 +63,12 @@ public final class ArrangementKeys {
   public static final Key DESIGN_FLOW =
       Key.optional(
               "design flow",
-              Forms.of(Dimension.FLOW).positive().usually(3e-6, 4e-4),
+              Forms.of(
+                      Dimension.FLOW,
+                      0.1e-3 / 3600,
+                      Forms.MOST_FLOW,
+                      "from a drip to the mains of a large house")
+                  .usually(3e-6, 4e-4),
               "flow the branch is to have, for a balance")
           .orElse("what carries its share of the room's heat loss at the design drop");
   public static final Key VALVE =
@@ -79,7 +85,7 @@ public final class ArrangementKeys {
   public static final Key KNOB =
       Key.optional(
           "knob",
-          Forms.of(Dimension.NUMBER).from(0, 5),
+          Forms.of(Dimension.NUMBER, 0, 5, "the figures on the knob"),
           "knob position instead: frost 0, then 1 to 5 for 12, 16, 20, 24, 28 °C");
   public static final Key HEAD_BIAS =
       Key.optional(
@@ -96,7 +102,7 @@ public final class ArrangementKeys {
   public static final Key LOCKSHIELD_TURNS =
       Key.optional(
           "lockshield turns",
-          Forms.of(Dimension.NUMBER).from(0, 4),
+          Forms.of(Dimension.NUMBER, 0, 4, "shut to fully open"),
           "turns open instead, by the table of a typical 15 mm lockshield");
 
   public static final Table BRANCH_TABLE =

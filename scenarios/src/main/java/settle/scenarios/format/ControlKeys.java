@@ -70,10 +70,14 @@ public final class ControlKeys {
               "always on at half of it below want, never at half of it above")
           .orElse("1.5 K", PRACTICE);
   public static final Key CYCLE =
-      Key.optional("cycle", Forms.DURATION.usually(180, 3600), "length of a cycle")
+      Key.optional(
+              "cycle",
+              Forms.of(Dimension.DURATION, 60, Forms.DAY, "from what a burner can follow to a day")
+                  .usually(180, 3600),
+              "length of a cycle")
           .orElse("10 min", "six cycles an hour, " + PRACTICE);
   public static final Key TIME_CONSTANT =
-      Key.optional("time constant", Forms.DURATION_OR_NONE.usually(0, 2400), "lag of its sensor")
+      Key.optional("time constant", Forms.PAUSE.usually(0, 2400), "lag of its sensor")
           .orElse("10 min", "a sensor in its case on a wall, " + PRACTICE);
   public static final Key THERMOSTAT =
       Key.optional(
@@ -104,12 +108,13 @@ public final class ControlKeys {
   public static final Key SLOPE =
       Key.required(
           "slope",
-          Forms.of(Dimension.SLOPE).from(0, 5).usually(0.2, 3),
+          Forms.of(Dimension.SLOPE, 0, 5, "level to steeper than any plant needs").usually(0.2, 3),
           "rise of the flow temperature per kelvin that it is colder outdoors, from 20 °C at 20 °C");
   public static final Key SHIFT =
       Key.optional(
               "shift",
-              Forms.of(Dimension.TEMPERATURE_DIFFERENCE).from(-20, 40).usually(-10, 20),
+              Forms.of(Dimension.TEMPERATURE_DIFFERENCE, -20, 40, "curves that still heat")
+                  .usually(-10, 20),
               "parallel shift of the curve")
           .orElse("0 K", PRACTICE);
   public static final Key LOWEST =
@@ -124,7 +129,7 @@ public final class ControlKeys {
   public static final Key ROOM_INFLUENCE =
       Key.optional(
               "room influence",
-              Forms.of(Dimension.SLOPE).from(0, 20).usually(0, 6),
+              Forms.of(Dimension.SLOPE, 0, 20, "none to on and off").usually(0, 6),
               "rise of the flow temperature per kelvin that the reference room lacks")
           .orElse("0 K/K", "none, " + PRACTICE);
   public static final Key WEATHER_COMPENSATION =
@@ -149,19 +154,19 @@ public final class ControlKeys {
       Key.required(KIND, new Choice(List.of(FIXED, LEARNED)), "fixed or learned");
   public static final Key LEAD =
       Key.required(
-          "lead",
-          Forms.DURATION_OR_NONE.atMost(86_400).usually(0, 6 * 3600.0),
-          "how long before each period heating begins");
+          "lead", Forms.PAUSE.usually(0, 6 * 3600.0), "how long before each period heating begins");
   public static final Key LONGEST =
       Key.optional(
               "longest",
-              Forms.DURATION.atMost(86_400).usually(1800, 8 * 3600.0),
+              Forms.of(Dimension.DURATION, 60, Forms.DAY, "a minute to a day")
+                  .usually(1800, 8 * 3600.0),
               "lead that is never passed")
           .orElse("4 h", PRACTICE);
   public static final Key FIRST_GUESS =
       Key.optional(
               "first guess",
-              Forms.of(Dimension.DURATION_PER_KELVIN).positive().usually(120, 4 * 3600.0),
+              Forms.of(Dimension.DURATION_PER_KELVIN, 1, Forms.DAY, "a second to a day")
+                  .usually(120, 4 * 3600.0),
               "lead per kelvin that the reference room lacks, before the first warm-up")
           .orElse("30 min/K", PRACTICE);
   public static final Key OPTIMUM_START =

@@ -39,11 +39,14 @@ public final class DefinitionKeys {
   // Materials and layers.
 
   private static final Quantity CONDUCTIVITY_FORM =
-      Forms.of(Dimension.CONDUCTIVITY).positive().usually(0.015, 400);
+      Forms.of(Dimension.CONDUCTIVITY, 0.001, 500, "from an evacuated panel to silver")
+          .usually(0.015, 400);
   private static final Quantity DENSITY_FORM =
-      Forms.of(Dimension.DENSITY).positive().usually(5, 9000);
+      Forms.of(Dimension.DENSITY, 0.5, 23_000, "from warm air to the heaviest metals")
+          .usually(5, 9000);
   private static final Quantity SPECIFIC_HEAT_FORM =
-      Forms.of(Dimension.SPECIFIC_HEAT).positive().usually(300, 4300);
+      Forms.of(Dimension.SPECIFIC_HEAT, 100, 10_000, "from lead to more than water")
+          .usually(300, 4300);
 
   public static final Key CONDUCTIVITY =
       Key.required("conductivity", CONDUCTIVITY_FORM, "design thermal conductivity");
@@ -60,10 +63,19 @@ public final class DefinitionKeys {
   public static final Key LAYER_RESISTANCE =
       Key.optional(
           "resistance",
-          Forms.of(Dimension.RESISTANCE).positive().usually(0.005, 12),
+          Forms.of(
+                  Dimension.RESISTANCE,
+                  0.0001,
+                  50,
+                  "from a skim of plaster to metres of insulation")
+              .usually(0.005, 12),
           "resistance of an air layer, or of a layer that holds no heat worth counting");
   public static final Key LAYER_THICKNESS =
-      Key.optional("thickness", Forms.LENGTH.usually(0.0005, 1), "thickness of the layer");
+      Key.optional(
+          "thickness",
+          Forms.of(Dimension.LENGTH, 0.00001, 5, "from a foil to the wall of a castle")
+              .usually(0.0005, 1),
+          "thickness of the layer");
   public static final Key LAYER_DENSITY = Key.optional("density", DENSITY_FORM, "density");
   public static final Key LAYER_SPECIFIC_HEAT =
       Key.optional("specific heat", SPECIFIC_HEAT_FORM, "specific heat capacity");
@@ -106,7 +118,10 @@ public final class DefinitionKeys {
 
   public static final Key OPENING_U =
       Key.required(
-          "U-value", Forms.TRANSMITTANCE.atMost(7.5).usually(0.5, 6), "U-value with its frame");
+          "U-value",
+          Forms.of(Dimension.TRANSMITTANCE, 0.01, 7.5, "from the best wall to a single pane")
+              .usually(0.5, 6),
+          "U-value with its frame");
   public static final Key OPENING_G =
       Key.optional(
               "g-value", Forms.SHARE, "share of the sun's radiation that becomes heat in the room")
@@ -129,34 +144,44 @@ public final class DefinitionKeys {
   public static final Key OUTPUT_PER_METRE =
       Key.required(
           "output per metre",
-          Forms.of(Dimension.POWER_PER_LENGTH).positive().usually(10, 4500),
+          Forms.of(
+                  Dimension.POWER_PER_LENGTH, 1, 20_000, "from a bare pipe to the largest radiator")
+              .usually(10, 4500),
           "output per metre at 75/65/20 (mean excess 50 K), EN 442");
   public static final Key OUTPUT =
       Key.required(
-          "output", Forms.POWER.usually(30, 3000), "output at 75/65/20 (mean excess 50 K), EN 442");
+          "output",
+          Forms.of(Dimension.POWER, 1, 50_000, "from a bare pipe to the largest radiator")
+              .usually(30, 3000),
+          "output at 75/65/20 (mean excess 50 K), EN 442");
   public static final Key EXPONENT =
       Key.optional(
               "exponent",
-              Forms.of(Dimension.NUMBER).from(1, 1.8).usually(1.1, 1.5),
+              Forms.of(Dimension.NUMBER, 1, 1.8, "from radiation alone to a fast draught")
+                  .usually(1.1, 1.5),
               "exponent n of the characteristic equation")
           .orElse("1.3", "common value, " + PRACTICE);
   public static final Key WATER_PER_METRE =
       Key.required(
           "water per metre",
-          Forms.of(Dimension.VOLUME_PER_LENGTH).positive().usually(3e-5, 2e-2),
+          Forms.of(Dimension.VOLUME_PER_LENGTH, 1e-6, 0.2, "from a capillary to a drum")
+              .usually(3e-5, 2e-2),
           "water content per metre");
   public static final Key WATER =
       Key.required(
-          "water", Forms.of(Dimension.VOLUME).positive().usually(2e-4, 0.05), "water content");
+          "water",
+          Forms.of(Dimension.VOLUME, 1e-5, 1, "from a capillary to a drum").usually(2e-4, 0.05),
+          "water content");
   public static final Key METAL_PER_METRE =
       Key.required(
           "metal per metre",
-          Forms.of(Dimension.MASS_PER_LENGTH).positive().usually(0.1, 120),
+          Forms.of(Dimension.MASS_PER_LENGTH, 0.01, 1000, "from a foil to solid iron")
+              .usually(0.1, 120),
           "metal in good contact with the water, per metre");
   public static final Key METAL =
       Key.required(
           "metal",
-          Forms.of(Dimension.MASS).positive().usually(0.5, 100),
+          Forms.of(Dimension.MASS, 0.01, 2000, "from a foil to solid iron").usually(0.5, 100),
           "metal in good contact with the water");
   public static final Key METAL_HEAT =
       Key.optional("metal specific heat", SPECIFIC_HEAT_FORM, "specific heat of the metal")
@@ -168,22 +193,32 @@ public final class DefinitionKeys {
               "share of the output given by radiation")
           .orElse("30 %", PRACTICE);
   public static final Key FACE_HEIGHT =
-      Key.required("face height", Forms.LENGTH.usually(0.05, 0.4), "height of the face");
+      Key.required(
+          "face height",
+          Forms.of(Dimension.LENGTH, 0.005, 2, "what runs along the foot of a wall")
+              .usually(0.05, 0.4),
+          "height of the face");
   public static final Key FACE_DEPTH =
       Key.required(
-          "face depth", Forms.LENGTH.usually(0.01, 0.12), "how far it stands out from the wall");
+          "face depth",
+          Forms.of(Dimension.LENGTH, 0.001, 1, "what runs along the foot of a wall")
+              .usually(0.01, 0.12),
+          "how far it stands out from the wall");
   public static final Key LOWER_CONNECTION =
       Key.required(
           "lower connection",
-          Forms.of(Dimension.LENGTH).notNegative(),
+          Forms.of(Dimension.LENGTH, 0, 5, "the wall of a room"),
           "height of the lower connection's centre above the finished floor");
   public static final Key UPPER_CONNECTION =
       Key.required(
           "upper connection",
-          Forms.of(Dimension.LENGTH).notNegative(),
+          Forms.of(Dimension.LENGTH, 0, 5, "the wall of a room"),
           "height of the upper connection's centre above the finished floor");
   public static final Key HEIGHT =
-      Key.optional("height", Forms.LENGTH.usually(0.15, 2.2), "overall height");
+      Key.optional(
+          "height",
+          Forms.of(Dimension.LENGTH, 0.01, 5, "the wall of a room").usually(0.15, 2.2),
+          "overall height");
 
   public static final Table PERIMETER_TABLE =
       Table.of(
@@ -235,15 +270,24 @@ public final class DefinitionKeys {
   // Pipes.
 
   public static final Key BORE =
-      Key.required("bore", Forms.LENGTH.usually(0.004, 0.06), "inside diameter");
+      Key.required(
+          "bore",
+          Forms.of(Dimension.LENGTH, 0.001, 0.3, "from a capillary to a street main")
+              .usually(0.004, 0.06),
+          "inside diameter");
   public static final Key ROUGHNESS =
       Key.optional(
               "roughness",
-              Forms.of(Dimension.LENGTH).notNegative().usually(0, 0.0005),
+              Forms.of(Dimension.LENGTH, 0, 0.01, "smooth to a heavily furred pipe")
+                  .usually(0, 0.0005),
               "absolute roughness of the bore")
           .orElse("0.0015 mm", "drawn tubing, Moody 1944, from memory");
   public static final Key WALL =
-      Key.optional("wall", Forms.LENGTH.atMost(0.02).usually(0.0004, 0.005), "wall thickness")
+      Key.optional(
+              "wall",
+              Forms.of(Dimension.LENGTH, 0.00005, 0.02, "from a foil to a street main")
+                  .usually(0.0004, 0.005),
+              "wall thickness")
           .orElse("0.7 mm", "15 mm copper, EN 1057");
   public static final Key MADE_OF =
       Key.optional("made of", new Choice(List.of("copper", "steel", "plastic")), "its material")
@@ -275,34 +319,48 @@ public final class DefinitionKeys {
   public static final Key HYSTERESIS =
       Key.optional(
               "hysteresis",
-              Forms.of(Dimension.TEMPERATURE_DIFFERENCE).notNegative().usually(0, 1),
+              Forms.of(Dimension.TEMPERATURE_DIFFERENCE, 0, 20, "none to a head that hardly moves")
+                  .usually(0, 1),
               "full width of the play between opening and closing")
           .orElse("0.4 K", "inside the limit of EN 215 (1 K, from memory)");
   public static final Key LAG =
-      Key.optional("lag", Forms.DURATION.usually(60, 2400), "time constant of the head")
+      Key.optional(
+              "lag",
+              Forms.of(Dimension.DURATION, 1, Forms.DAY, "a second to a day").usually(60, 2400),
+              "time constant of the head")
           .orElse("20 min", "inside the limit of EN 215 (40 min, from memory)");
   public static final Key SECOND_LAG =
-      Key.optional("second lag", Forms.DURATION_OR_NONE, "time constant of a second lag in series")
+      Key.optional("second lag", Forms.PAUSE, "time constant of a second lag in series")
           .orElse("0 min", "one lag is enough for a wax head, " + PRACTICE);
   public static final Key DEAD_TIME =
-      Key.optional("dead time", Forms.DURATION_OR_NONE, "delay before the head feels a change")
+      Key.optional("dead time", Forms.PAUSE, "delay before the head feels a change")
           .orElse("0 min", PRACTICE);
   public static final Key WATER_INFLUENCE =
       Key.optional(
               "water influence",
-              Forms.of(Dimension.SLOPE).from(0, 0.5).usually(0, 0.06),
+              Forms.of(Dimension.SLOPE, 0, 0.5, "none to half the water's").usually(0, 0.06),
               "shift of the sensed temperature per kelvin of water temperature")
           .orElse("0.0233 K/K", "0.7 K for 30 K, inside the limit of EN 215 (1.5 K, from memory)");
   public static final Key HEAD_BIAS =
       Key.optional(
               "head bias",
-              Forms.of(Dimension.TEMPERATURE_DIFFERENCE).from(-10, 20).usually(-3, 6),
+              Forms.of(
+                      Dimension.TEMPERATURE_DIFFERENCE,
+                      -10,
+                      20,
+                      "from a draught to a curtain over a hot emitter")
+                  .usually(-3, 6),
               "how much warmer than the room it is where the head sits")
           .orElse("0 K", "a head in free air, " + PRACTICE);
   public static final Key PRESSURE_INFLUENCE =
       Key.optional(
               "pressure influence",
-              Forms.of(Dimension.SHIFT_PER_PRESSURE).notNegative().usually(0, 2),
+              Forms.of(
+                      Dimension.SHIFT_PER_PRESSURE,
+                      0,
+                      20,
+                      "none to several times the limit of EN 215")
+                  .usually(0, 2),
               "fall of the set temperature per bar above 0.1 bar across the valve")
           .orElse("0.5 K/bar", "inside the limit of EN 215 (from memory)");
   public static final Key SENSES =
@@ -337,22 +395,30 @@ public final class DefinitionKeys {
               "switching differential of its room's thermostat")
           .orElse("0.5 K", PRACTICE);
   public static final Key ACTUATOR_TRAVEL =
-      Key.optional("travel time", Forms.DURATION.usually(10, 600), "from shut to open, and back")
+      Key.optional(
+              "travel time",
+              Forms.of(Dimension.DURATION, 1, 3600, "a second to an hour").usually(10, 600),
+              "from shut to open, and back")
           .orElse("3 min", "an electrothermal actuator, " + PRACTICE);
   public static final Key GAIN =
       Key.optional(
               "gain",
-              Forms.of(Dimension.SHARE_PER_KELVIN).positive().usually(0.05, 5),
+              Forms.of(Dimension.SHARE_PER_KELVIN, 0.001, 20, "hardly at all to open and shut")
+                  .usually(0.05, 5),
               "share of its lift per kelvin that the room lacks")
           .orElse("0.5 /K", PRACTICE);
   public static final Key INTEGRAL_TIME =
       Key.optional(
               "integral time",
-              Forms.DURATION_OR_NONE.usually(0, 6 * 3600.0),
+              Forms.of(Dimension.DURATION, 0, 7 * Forms.DAY, "none to a week")
+                  .usually(0, 6 * 3600.0),
               "time in which the integral part adds as much again; 0 for none")
           .orElse("60 min", PRACTICE);
   public static final Key MOTOR_TRAVEL =
-      Key.optional("travel time", Forms.DURATION.usually(5, 600), "from shut to open")
+      Key.optional(
+              "travel time",
+              Forms.of(Dimension.DURATION, 1, 3600, "a second to an hour").usually(5, 600),
+              "from shut to open")
           .orElse("1 min", PRACTICE);
   public static final Table ACTUATOR_TABLE =
       Table.of(
@@ -391,10 +457,10 @@ public final class DefinitionKeys {
   // Boilers.
 
   public static final Key LARGEST_OUTPUT =
-      Key.required("largest output", Forms.POWER.usually(2000, 100_000), "largest heat output");
+      Key.required("largest output", Forms.OUTPUT.usually(2000, 100_000), "largest heat output");
   public static final Key LEAST_OUTPUT =
       Key.required(
-          "least output", Forms.POWER.usually(500, 50_000), "least heat output while firing");
+          "least output", Forms.OUTPUT.usually(500, 50_000), "least heat output while firing");
   public static final Key SWITCHING_BAND =
       Key.optional(
               "switching band",
@@ -404,31 +470,30 @@ public final class DefinitionKeys {
   public static final Key BOILER_CAPACITY =
       Key.optional(
               "heat capacity",
-              Forms.of(Dimension.HEAT_CAPACITY).positive().usually(2000, 500_000),
+              Forms.of(Dimension.HEAT_CAPACITY, 100, 1e7, "from a cup of water to two cubic metres")
+                  .usually(2000, 500_000),
               "its water and metal together")
           .orElse("15 kJ/K", "2 l of water and 10 kg of metal, " + PRACTICE);
   public static final Key CONTROL_TIME =
       Key.optional(
               "control time",
-              Forms.DURATION.usually(5, 600),
+              Forms.of(Dimension.DURATION, 1, 3600, "a second to an hour").usually(5, 600),
               "time constant with which its controller brings the flow to the set temperature")
           .orElse("40 s", PRACTICE);
   public static final Key ANTI_CYCLE =
-      Key.optional(
-              "anti-cycle time",
-              Forms.DURATION_OR_NONE,
-              "least time from burner off to its next start")
+      Key.optional("anti-cycle time", Forms.PAUSE, "least time from burner off to its next start")
           .orElse("3 min", PRACTICE);
   public static final Key OVER_RUN =
       Key.optional(
               "pump over-run",
-              Forms.DURATION_OR_NONE,
+              Forms.PAUSE,
               "how long the pump runs on after the call for heat ends")
           .orElse("3 min", PRACTICE);
   public static final Key STANDING_LOSS =
       Key.optional(
               "standing loss",
-              Forms.of(Dimension.CONDUCTANCE).notNegative().usually(0, 10),
+              Forms.of(Dimension.CONDUCTANCE, 0, 1000, "none to a bare vessel of the largest size")
+                  .usually(0, 10),
               "loss of its casing to a space at 20 °C")
           .orElse("1.5 W/K", PRACTICE);
   public static final Key DEW_POINT =

@@ -25,8 +25,9 @@ public final class DistributionKeys {
   public static final String UNHEATED = "unheated";
 
   private static final Quantity HEAD =
-      Forms.of(Dimension.PRESSURE).positive().atMost(2e5).usually(2000, 70_000);
-  private static final Quantity FLOW = Forms.of(Dimension.FLOW).notNegative();
+      Forms.of(Dimension.PRESSURE, 10, 2e5, "circulators of a house").usually(2000, 70_000);
+  private static final Quantity FLOW =
+      Forms.of(Dimension.FLOW, 0, Forms.MOST_FLOW, "circulators of a house");
 
   // Pump.
 
@@ -47,12 +48,14 @@ public final class DistributionKeys {
   public static final Key PUMP_SET_FOR =
       Key.optional(
           "pump set for",
-          Forms.of(Dimension.FLOW).positive(),
+          Forms.of(Dimension.FLOW, 1e-3 / 3600, Forms.MOST_FLOW, "circulators of a house"),
           "flow at which a pump in proportional mode makes its head");
   public static final Key CURVE_FLOW = Key.required("flow", FLOW, "flow");
   public static final Key CURVE_HEAD =
       Key.required(
-          "head", Forms.of(Dimension.PRESSURE).notNegative().atMost(2e5), "head at that flow");
+          "head",
+          Forms.of(Dimension.PRESSURE, 0, 2e5, "circulators of a house"),
+          "head at that flow");
   public static final Table CURVE_POINT =
       Table.of("a point of a pump's curve", CURVE_FLOW, CURVE_HEAD);
   public static final Key PUMP_CURVE =
@@ -63,7 +66,7 @@ public final class DistributionKeys {
   public static final Key PUMP_EFFICIENCY =
       Key.optional(
               "pump efficiency",
-              Forms.of(Dimension.SHARE).positive().atMost(1),
+              Forms.of(Dimension.SHARE, 0.01, 1, "the worst to no loss at all"),
               "hydraulic over electrical power")
           .orElse("30 %", "a small electronically driven circulator, " + PRACTICE);
 
@@ -80,11 +83,13 @@ public final class DistributionKeys {
           .orElse("22 mm copper", "mains of a house, " + PRACTICE);
   public static final Key MAIN_LENGTH =
       Key.required(
-          "length", Forms.LENGTH.atMost(500).usually(0.5, 100), "flow and return together");
+          "length",
+          Forms.of(Dimension.LENGTH, 0.01, 500, "pipes of a house").usually(0.5, 100),
+          "flow and return together");
   public static final Key MAIN_FITTINGS =
       Key.optional(
               "fittings",
-              Forms.of(Dimension.NUMBER).notNegative().usually(0, 60),
+              Forms.of(Dimension.NUMBER, 0, 1000, "fittings of one pipe").usually(0, 60),
               "sum of the loss coefficients (zeta) of their fittings")
           .orElse("4", "two elbows and two tees passed straight on, " + PRACTICE);
   public static final Key MAIN_IN =
@@ -93,13 +98,19 @@ public final class DistributionKeys {
   public static final Key SURROUNDINGS =
       Key.optional(
               "surroundings",
-              Forms.of(Dimension.TEMPERATURE).from(-50, 60).usually(-5, 30),
+              Forms.of(
+                      Dimension.TEMPERATURE,
+                      -50,
+                      60,
+                      "from outdoors in winter to an airing cupboard")
+                  .usually(-5, 30),
               "temperature of the unheated space that they run through")
           .orElse("15 °C", "a void inside the house, " + PRACTICE);
   public static final Key INSULATION =
       Key.optional(
               "insulation",
-              Forms.of(Dimension.LENGTH).notNegative().atMost(0.2).usually(0, 0.06),
+              Forms.of(Dimension.LENGTH, 0, 0.2, "bare to more than any pipe wears")
+                  .usually(0, 0.06),
               "thickness of insulation of 0.035 W/mK round the pipe")
           .orElse("0 mm", "bare, " + PRACTICE);
   public static final Table MAIN_TABLE =
@@ -124,12 +135,12 @@ public final class DistributionKeys {
   public static final Key SET_PRESSURE =
       Key.required(
           "set pressure",
-          Forms.of(Dimension.PRESSURE).positive().atMost(2e5).usually(3000, 70_000),
+          Forms.of(Dimension.PRESSURE, 10, 2e5, "circulators of a house").usually(3000, 70_000),
           "differential pressure at which it begins to open");
   public static final Key BAND =
       Key.optional(
               "band",
-              Forms.of(Dimension.PRESSURE).positive().usually(1000, 30_000),
+              Forms.of(Dimension.PRESSURE, 10, 2e5, "circulators of a house").usually(1000, 30_000),
               "pressure above that at which it is fully open")
           .orElse("5 kPa", PRACTICE);
   public static final Key BYPASS_KV =

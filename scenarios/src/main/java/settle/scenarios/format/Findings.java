@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import settle.scenarios.document.PlainText;
 import settle.scenarios.document.Position;
 import settle.scenarios.finding.DefaultUsed;
 import settle.scenarios.finding.Finding;
@@ -42,7 +43,7 @@ public final class Findings {
 
   private void note(Set<Finding> findings, Position at, String message) {
     if (findings.size() < MOST_LISTED) {
-      findings.add(new Finding(file, at.line(), at.column(), message));
+      findings.add(new Finding(file, at.line(), at.column(), PlainText.line(message)));
     }
   }
 

@@ -8,58 +8,39 @@ import settle.scenarios.quantity.Dimension;
 public sealed interface Form {
 
   /**
-   * A number with a unit, within limits.
+   * A number with a unit, within limits that nothing physical passes: what lies outside is a slip
+   * of the pen, and would only lead to answers without meaning.
    *
    * @param dimension what it measures
    * @param least smallest value allowed, SI
-   * @param leastIsAllowed whether the smallest value itself is allowed
    * @param most largest value allowed, SI
+   * @param limits why no more and no less, such as "rooms of a house"; empty where that is plain
    * @param doubtBelow smaller values are legal but doubtful, SI
    * @param doubtAbove larger values are legal but doubtful, SI
    */
   record Quantity(
       Dimension dimension,
       double least,
-      boolean leastIsAllowed,
       double most,
+      String limits,
       double doubtBelow,
       double doubtAbove)
       implements Form {
 
-    /** Any finite value of a dimension. */
-    public static Quantity of(Dimension dimension) {
-      return new Quantity(
-          dimension,
-          Double.NEGATIVE_INFINITY,
-          true,
-          Double.POSITIVE_INFINITY,
-          Double.NEGATIVE_INFINITY,
-          Double.POSITIVE_INFINITY);
+    public Quantity {
+      if (!Double.isFinite(least) || !Double.isFinite(most) || least >= most) {
+        throw new IllegalArgumentException(dimension + " from " + least + " to " + most);
+      }
     }
 
-    /** The same, above zero. */
-    public Quantity positive() {
-      return new Quantity(dimension, 0, false, most, doubtBelow, doubtAbove);
-    }
-
-    /** The same, zero or more. */
-    public Quantity notNegative() {
-      return new Quantity(dimension, 0, true, most, doubtBelow, doubtAbove);
-    }
-
-    /** The same, between two limits in SI that are both allowed. */
-    public Quantity from(double lowest, double highest) {
-      return new Quantity(dimension, lowest, true, highest, doubtBelow, doubtAbove);
-    }
-
-    /** The same, at most so much in SI. */
-    public Quantity atMost(double highest) {
-      return new Quantity(dimension, least, leastIsAllowed, highest, doubtBelow, doubtAbove);
+    /** Any value of a dimension between two limits in SI that are both allowed. */
+    public static Quantity of(Dimension dimension, double least, double most, String limits) {
+      return new Quantity(dimension, least, most, limits, least, most);
     }
 
     /** The same, doubtful outside two values in SI. */
     public Quantity usually(double from, double to) {
-      return new Quantity(dimension, least, leastIsAllowed, most, from, to);
+      return new Quantity(dimension, least, most, limits, from, to);
     }
   }
 
@@ -108,7 +89,8 @@ public sealed interface Form {
     public static final List<String> WORDS = List.of(OUTDOORS, GROUND, NEIGHBOUR, ADIABATIC);
 
     /** A space that is held at a temperature. */
-    public static final Quantity TEMPERATURE = Quantity.of(Dimension.TEMPERATURE).from(-60, 60);
+    public static final Quantity TEMPERATURE =
+        Quantity.of(Dimension.TEMPERATURE, -60, 60, "the coldest and the hottest places on earth");
 
     /** Whether a text is meant as a temperature rather than a name. */
     public static boolean isTemperature(String text) {

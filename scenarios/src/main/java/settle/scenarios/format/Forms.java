@@ -9,31 +9,63 @@ import settle.scenarios.quantity.Dimension;
  */
 final class Forms {
 
+  /** A day [s]. */
+  static final double DAY = 86_400;
+
   /** Any temperature that can occur in or around a house. */
-  static final Quantity TEMPERATURE = of(Dimension.TEMPERATURE).from(-60, 120);
+  static final Quantity TEMPERATURE =
+      of(Dimension.TEMPERATURE, -60, 120, "what occurs in and about a heating system");
 
   /** A room's want. */
-  static final Quantity WANT = of(Dimension.TEMPERATURE).from(0, 45).usually(5, 26);
+  static final Quantity WANT =
+      of(Dimension.TEMPERATURE, 0, 45, "what a room is kept at").usually(5, 26);
 
   /** Outdoor air. */
-  static final Quantity OUTDOOR = of(Dimension.TEMPERATURE).from(-60, 60).usually(-30, 35);
+  static final Quantity OUTDOOR =
+      of(Dimension.TEMPERATURE, -60, 60, "the coldest and the hottest places on earth")
+          .usually(-30, 35);
 
   /** Water leaving the source: liquid at the pressure of a house. */
-  static final Quantity FLOW_TEMPERATURE = of(Dimension.TEMPERATURE).from(5, 110).usually(25, 85);
+  static final Quantity FLOW_TEMPERATURE =
+      of(Dimension.TEMPERATURE, 5, 110, "water that stays liquid in a heating system")
+          .usually(25, 85);
 
-  static final Quantity DIFFERENCE = of(Dimension.TEMPERATURE_DIFFERENCE).positive();
-  static final Quantity LENGTH = of(Dimension.LENGTH).positive();
-  static final Quantity DURATION = of(Dimension.DURATION).positive();
-  static final Quantity DURATION_OR_NONE = of(Dimension.DURATION).notNegative();
-  static final Quantity SHARE = of(Dimension.SHARE).from(0, 1);
-  static final Quantity POWER = of(Dimension.POWER).positive();
-  static final Quantity TRANSMITTANCE = of(Dimension.TRANSMITTANCE).positive();
+  /** What a control switches by, or water cools by. */
+  static final Quantity DIFFERENCE =
+      of(
+          Dimension.TEMPERATURE_DIFFERENCE,
+          0.05,
+          60,
+          "from what a sensor can tell to what water has to give");
+
+  /** A pause or a delay of something that moves within the day. */
+  static final Quantity PAUSE = of(Dimension.DURATION, 0, DAY, "none to a day");
+
+  /** Any time within the longest run. */
+  static final Quantity WITHIN_A_RUN = of(Dimension.DURATION, 0, 400 * DAY, "the longest run");
+
+  static final Quantity SHARE = of(Dimension.SHARE, 0, 1, "");
+
+  /** Heat that a source or heater of a house gives. */
+  static final Quantity OUTPUT =
+      of(Dimension.POWER, 100, 500_000, "from a hotplate to the boiler of a block of flats");
+
+  static final Quantity TRANSMITTANCE =
+      of(Dimension.TRANSMITTANCE, 0.01, 20, "from the best wall to bare sheet metal");
   static final Quantity FLOW_COEFFICIENT =
-      of(Dimension.FLOW_COEFFICIENT).positive().usually(0.01, 20);
+      of(
+              Dimension.FLOW_COEFFICIENT,
+              0.001,
+              100,
+              "valves of a house; one that is shut is written by its turns")
+          .usually(0.01, 20);
+
+  /** Flow of a branch, a source or a whole house. */
+  static final double MOST_FLOW = 20.0 / 3600;
 
   private Forms() {}
 
-  static Quantity of(Dimension dimension) {
-    return Quantity.of(dimension);
+  static Quantity of(Dimension dimension, double least, double most, String limits) {
+    return Quantity.of(dimension, least, most, limits);
   }
 }

@@ -10,7 +10,7 @@ public final class HeatPumpKeys {
 
   private static final String PRACTICE = "common practice, no source";
 
-  private static final Quantity CAPACITY = Forms.POWER.usually(1000, 60_000);
+  private static final Quantity CAPACITY = Forms.OUTPUT.usually(1000, 60_000);
 
   // Performance.
 
@@ -22,7 +22,12 @@ public final class HeatPumpKeys {
   public static final Key POINT_COP =
       Key.required(
           "COP",
-          Forms.of(Dimension.NUMBER).positive().atMost(15).usually(1, 8),
+          Forms.of(
+                  Dimension.NUMBER,
+                  0.5,
+                  15,
+                  "from less than an electric heater to the best there is")
+              .usually(1, 8),
           "coefficient of performance there");
   public static final Table POINT =
       Table.of("a rating point, EN 14511", POINT_OUTDOOR, POINT_FLOW, POINT_CAPACITY, POINT_COP);
@@ -34,7 +39,8 @@ public final class HeatPumpKeys {
   public static final Key SHARE_OF_CARNOT =
       Key.optional(
           "share of Carnot",
-          Forms.SHARE.from(0.01, 1).usually(0.3, 0.55),
+          Forms.of(Dimension.SHARE, 0.01, 1, "hardly any to the limit of nature")
+              .usually(0.3, 0.55),
           "instead of rating points: COP over Carnot's between outdoor air and water leaving");
   public static final Key CAPACITY_AT_SEVEN =
       Key.optional(
@@ -44,7 +50,8 @@ public final class HeatPumpKeys {
   public static final Key CAPACITY_SLOPE =
       Key.optional(
               "capacity slope",
-              Forms.of(Dimension.CONDUCTANCE).notNegative().usually(0, 1000),
+              Forms.of(Dimension.CONDUCTANCE, 0, 20_000, "none to twice the largest pump's")
+                  .usually(0, 1000),
               "rise of that capacity per kelvin outdoors")
           .orElse("1.5 % of the capacity at 7 °C, " + PRACTICE);
 
@@ -53,25 +60,26 @@ public final class HeatPumpKeys {
   public static final Key MINIMUM_MODULATION =
       Key.optional(
               "minimum modulation",
-              Forms.SHARE.from(0.01, 1).usually(0.15, 1),
+              Forms.of(Dimension.SHARE, 0.01, 1, "hardly any to all").usually(0.15, 1),
               "least output while running, as a share of the capacity; 100 % is one speed only")
           .orElse("30 %", PRACTICE);
   public static final Key MINIMUM_FLOW =
       Key.optional(
               "minimum flow",
-              Forms.of(Dimension.FLOW).notNegative().usually(0, 1.5e-3),
+              Forms.of(Dimension.FLOW, 0, Forms.MOST_FLOW, "mains of a large house")
+                  .usually(0, 1.5e-3),
               "flow of water below which it does not run")
           .orElse("half of what carries the capacity at 7/35 °C with a drop of 5 K, " + PRACTICE);
   public static final Key MINIMUM_RUNNING =
       Key.optional(
               "minimum running time",
-              Forms.DURATION_OR_NONE.usually(0, 1800),
+              Forms.PAUSE.usually(0, 1800),
               "least time it runs before it stops by itself")
           .orElse("6 min", "no more than six starts an hour, " + PRACTICE);
   public static final Key MINIMUM_REST =
       Key.optional(
               "minimum rest",
-              Forms.DURATION_OR_NONE.usually(0, 1800),
+              Forms.PAUSE.usually(0, 1800),
               "least time from a stop to the next start")
           .orElse("4 min", "no more than six starts an hour, " + PRACTICE);
   public static final Key SWITCHING_BAND =
@@ -83,31 +91,34 @@ public final class HeatPumpKeys {
   public static final Key HIGHEST_FLOW =
       Key.optional(
               "highest flow temperature",
-              Forms.of(Dimension.TEMPERATURE).from(25, 110).usually(35, 80),
+              Forms.of(Dimension.TEMPERATURE, 25, 110, "water that heats and stays liquid")
+                  .usually(35, 80),
               "flow temperature it never passes")
           .orElse("that of its rating points; 55 °C with 'share of Carnot', " + PRACTICE);
   public static final Key CONTROL_TIME =
       Key.optional(
               "control time",
-              Forms.DURATION.usually(5, 900),
+              Forms.of(Dimension.DURATION, 1, 3600, "a second to an hour").usually(5, 900),
               "time constant with which its controller brings the flow to the set temperature")
           .orElse("2 min", PRACTICE);
   public static final Key HEAT_CAPACITY =
       Key.optional(
               "heat capacity",
-              Forms.of(Dimension.HEAT_CAPACITY).positive().usually(2000, 200_000),
+              Forms.of(Dimension.HEAT_CAPACITY, 100, 1e7, "from a cup of water to two cubic metres")
+                  .usually(2000, 200_000),
               "its condenser's water and metal together")
           .orElse("20 kJ/K", "3 l of water and 15 kg of metal, " + PRACTICE);
   public static final Key OVER_RUN =
       Key.optional(
               "pump over-run",
-              Forms.DURATION_OR_NONE,
+              Forms.PAUSE,
               "how long the pump runs on after the call for heat ends")
           .orElse("3 min", PRACTICE);
   public static final Key STANDBY =
       Key.optional(
               "standby power",
-              Forms.of(Dimension.POWER).notNegative().usually(0, 150),
+              Forms.of(Dimension.POWER, 0, 5000, "electricity of a pump that does not run")
+                  .usually(0, 150),
               "electricity taken while called but not running")
           .orElse("20 W", PRACTICE);
 
@@ -121,20 +132,26 @@ public final class HeatPumpKeys {
           .orElse("5 °C", PRACTICE);
   public static final Key DEFROST_EVERY =
       Key.optional(
-              "every", Forms.DURATION.usually(1200, 14_400), "running time between two defrosts")
+              "every",
+              Forms.of(Dimension.DURATION, 300, 7 * Forms.DAY, "five minutes to a week")
+                  .usually(1200, 14_400),
+              "running time between two defrosts")
           .orElse("60 min", PRACTICE);
   public static final Key DEFROST_FOR =
-      Key.optional("for", Forms.DURATION.usually(60, 1200), "how long a defrost takes")
+      Key.optional(
+              "for",
+              Forms.of(Dimension.DURATION, 5, 7200, "five seconds to two hours").usually(60, 1200),
+              "how long a defrost takes")
           .orElse("5 min", PRACTICE);
   public static final Key DEFROST_HEAT =
       Key.required(
           "heat taken",
-          Forms.of(Dimension.POWER).notNegative().usually(0, 30_000),
+          Forms.of(Dimension.POWER, 0, 100_000, "the largest pump in reverse").usually(0, 30_000),
           "heat it takes from the water meanwhile");
   public static final Key DEFROST_ELECTRICITY =
       Key.required(
           "electricity",
-          Forms.of(Dimension.POWER).notNegative().usually(0, 10_000),
+          Forms.of(Dimension.POWER, 0, 50_000, "the largest pump in reverse").usually(0, 10_000),
           "electricity it takes meanwhile");
   public static final Key DEFROST =
       Key.optional(
@@ -151,7 +168,7 @@ public final class HeatPumpKeys {
               "how it frees its coil of ice")
           .orElse("in the rating points, as EN 14511 measures them");
   public static final Key BACKUP_POWER =
-      Key.required("power", Forms.POWER.usually(500, 15_000), "its largest output");
+      Key.required("power", Forms.OUTPUT.usually(500, 15_000), "its largest output");
   public static final Key BACKUP_BELOW =
       Key.optional("below", Forms.OUTDOOR, "outdoor temperature above which it stays off")
           .orElse("-5 °C", PRACTICE);

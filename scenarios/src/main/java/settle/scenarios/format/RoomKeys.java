@@ -18,6 +18,14 @@ public final class RoomKeys {
   /** What messages call it. */
   public static final String ROOM = "room";
 
+  private static final String ROOMS = "from a cupboard to a hall";
+
+  /** Shortest side of a room [m]. */
+  static final double LEAST_SIDE = 0.3;
+
+  /** Longest side of a room [m]. */
+  static final double MOST_SIDE = 100;
+
   // Openings.
 
   public static final Key OPENING_TYPE =
@@ -73,7 +81,10 @@ public final class RoomKeys {
 
   public static final Key GAIN_HEAT =
       Key.required(
-          "heat", Forms.of(Dimension.POWER).notNegative().usually(0, 3000), "heat given off");
+          "heat",
+          Forms.of(Dimension.POWER, 0, 50_000, "what people and things in a room give")
+              .usually(0, 3000),
+          "heat given off");
   public static final Key GAIN_TIME =
       Key.optional("time", new Span(), "period of the day").orElse("all day");
   public static final Key GAIN_RADIANT =
@@ -89,9 +100,14 @@ public final class RoomKeys {
       Key.optional("floor area", new Area(), "floor area, together with 'height'");
   public static final Key HEIGHT =
       Key.optional(
-          "height", Forms.LENGTH.usually(1.9, 5), "floor to ceiling, where 'floor area' is given");
+          "height",
+          Forms.of(Dimension.LENGTH, LEAST_SIDE, MOST_SIDE, ROOMS).usually(1.9, 5),
+          "floor to ceiling, where 'floor area' is given");
   public static final Key PERIMETER =
-      Key.optional("perimeter", Forms.LENGTH, "length of all walls along the floor")
+      Key.optional(
+              "perimeter",
+              Forms.of(Dimension.LENGTH, 4 * LEAST_SIDE, 4 * MOST_SIDE, ROOMS),
+              "length of all walls along the floor")
           .orElse("that of the rectangle of 'size', or of a square of the floor area");
   public static final Key WANT =
       Key.optional("want", Forms.WANT, "want-temperature, operative")
@@ -99,13 +115,14 @@ public final class RoomKeys {
   public static final Key AIR_CHANGE =
       Key.optional(
               "air change",
-              Forms.of(Dimension.AIR_CHANGE).notNegative().usually(0.1, 4),
+              Forms.of(Dimension.AIR_CHANGE, 0, 100, "sealed to all windows open in a gale")
+                  .usually(0.1, 4),
               "outdoor air let in, in room volumes")
           .orElse("0.5 /h", "habitable rooms, EN 12831:2003 Table D.6, from memory");
   public static final Key FURNISHING =
       Key.optional(
               "furnishing multiplier",
-              Forms.of(Dimension.NUMBER).from(1, 50).usually(1, 10),
+              Forms.of(Dimension.NUMBER, 1, 50, "empty to crammed").usually(1, 10),
               "how many times the air's own heat capacity air and furnishings hold together")
           .orElse("4", "common practice, no source");
   public static final Key SURFACES =
@@ -126,7 +143,9 @@ public final class RoomKeys {
   public static final Key AIR_EXCHANGE =
       Key.optional(
           "air exchange",
-          new Named(ROOM, Forms.of(Dimension.CONDUCTANCE).notNegative().usually(0, 400)),
+          new Named(
+              ROOM,
+              Forms.of(Dimension.CONDUCTANCE, 0, 5000, "shut to no wall at all").usually(0, 400)),
           "heat exchanged with another room through an open door, per kelvin; written in one of the two rooms");
 
   public static final Table TABLE =

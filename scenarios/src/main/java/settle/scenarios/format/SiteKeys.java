@@ -13,15 +13,19 @@ public final class SiteKeys {
   public static final Key STEP_FROM = Key.required("from", Forms.OUTDOOR, "temperature before");
   public static final Key STEP_TO = Key.required("to", Forms.OUTDOOR, "temperature after");
   public static final Key STEP_AT =
-      Key.required("at", Forms.DURATION_OR_NONE, "when it changes, " + FROM_MIDNIGHT);
+      Key.required("at", Forms.WITHIN_A_RUN, "when it changes, " + FROM_MIDNIGHT);
   public static final Key RAMP_OVER =
-      Key.required("over", Forms.DURATION, "how long the change takes");
+      Key.required(
+          "over",
+          Forms.of(Dimension.DURATION, 1, 400 * Forms.DAY, "a second to the longest run"),
+          "how long the change takes");
 
   public static final Key DAY_MEAN = Key.required("mean", Forms.OUTDOOR, "mean of the day");
   public static final Key DAY_AMPLITUDE =
       Key.optional(
               "amplitude",
-              Forms.of(Dimension.TEMPERATURE_DIFFERENCE).from(0, 25).usually(0, 12),
+              Forms.of(Dimension.TEMPERATURE_DIFFERENCE, 0, 25, "steady to a desert")
+                  .usually(0, 12),
               "half the difference between warmest and coldest hour")
           .orElse("3 K", "an overcast winter day, common practice, no source");
   public static final Key DAY_COLDEST =

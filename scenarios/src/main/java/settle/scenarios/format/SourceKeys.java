@@ -27,7 +27,7 @@ public final class SourceKeys {
   public static final Key LARGEST_OUTPUT =
       Key.optional(
               "largest output",
-              Forms.POWER.usually(500, 100_000),
+              Forms.OUTPUT.usually(500, 100_000),
               "largest heat output of an ideal source")
           .orElse("without limit");
 
@@ -39,7 +39,7 @@ public final class SourceKeys {
   public static final Key VOLUME =
       Key.required(
           "volume",
-          Forms.of(Dimension.VOLUME).positive().atMost(20).usually(0.008, 1),
+          Forms.of(Dimension.VOLUME, 1e-4, 20, "from a cup to a tank").usually(0.008, 1),
           "water it holds");
   public static final Key PLACEMENT =
       Key.optional(
@@ -50,19 +50,26 @@ public final class SourceKeys {
   public static final Key LOSS =
       Key.optional(
               "loss",
-              Forms.of(Dimension.CONDUCTANCE).notNegative().usually(0.2, 10),
+              Forms.of(Dimension.CONDUCTANCE, 0, 1000, "none to a bare vessel of the largest size")
+                  .usually(0.2, 10),
               "heat it loses to its surroundings")
           .orElse("1 W/K", "a small insulated vessel, " + PRACTICE);
   public static final Key SURROUNDINGS =
       Key.optional(
               "surroundings",
-              Forms.of(Dimension.TEMPERATURE).from(-50, 60).usually(-5, 30),
+              Forms.of(
+                      Dimension.TEMPERATURE,
+                      -50,
+                      60,
+                      "from outdoors in winter to an airing cupboard")
+                  .usually(-5, 30),
               "temperature about it")
           .orElse("20 °C", "a cupboard in the house, " + PRACTICE);
   public static final Key SOURCE_FLOW =
       Key.optional(
           "source flow",
-          Forms.of(Dimension.FLOW).positive().usually(5e-5, 2e-3),
+          Forms.of(Dimension.FLOW, 1e-3 / 3600, Forms.MOST_FLOW, "circulators of a house")
+              .usually(5e-5, 2e-3),
           "flow of the source's own pump, for a parallel buffer");
   public static final Key BUFFER =
       Key.optional(

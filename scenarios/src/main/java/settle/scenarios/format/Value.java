@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import settle.scenarios.document.Node;
+import settle.scenarios.document.PlainText;
 import settle.scenarios.document.Position;
 import settle.scenarios.quantity.ClockText;
 import settle.scenarios.quantity.Dimension;
@@ -23,6 +24,16 @@ public final class Value {
 
   private static final String SIZE = "length x width x height such as 4.2 x 3.6 x 2.4 m";
   private static final String AREA = "an area such as 18 m² or 4.2 x 2.4 m";
+
+  private static final Form.Quantity SIDE =
+      Form.Quantity.of(
+          Dimension.LENGTH,
+          RoomKeys.LEAST_SIDE,
+          RoomKeys.MOST_SIDE,
+          "each side of a room, from a cupboard to a hall");
+  private static final Form.Quantity AREA_LIMITS =
+      Form.Quantity.of(Dimension.AREA, 0.001, 10_000, "from a peephole to the floor of a hall")
+          .usually(0.001, 300);
 
   /** Longest value [characters]: a title of several lines fits; patterns are not tried on more. */
   private static final int LONGEST_TEXT = 500;
@@ -92,7 +103,8 @@ public final class Value {
   /** Number in SI, within the form's limits. */
   public double number(Form.Quantity form) {
     try {
-      double value = form.dimension().parse(text(form.dimension().expected()));
+      // Nothing below zero is meant by "-0".
+      double value = form.dimension().parse(text(form.dimension().expected())) + 0.0;
       requireWithin(form, value);
       if (value < form.doubtBelow() || value > form.doubtAbove()) {
         warn(doubt(form, value));
@@ -111,7 +123,7 @@ public final class Value {
       if (text.isBlank()) {
         throw new QuantityException("found nothing, expected a few words");
       }
-      return text.strip().replaceAll("\\s+", " ");
+      return PlainText.line(text);
     } catch (QuantityException e) {
       problem(e.getMessage());
       return "?";
@@ -207,7 +219,11 @@ public final class Value {
   /** Length, width and height [m]. */
   public double[] size() {
     try {
-      return Product.lengths(text(SIZE), 3, SIZE);
+      double[] sides = Product.lengths(text(SIZE), 3, SIZE);
+      for (double side : sides) {
+        requireWithin(SIDE, side);
+      }
+      return sides;
     } catch (QuantityException e) {
       problem(e.getMessage());
       return new double[] {4, 4, 2.4};
@@ -220,13 +236,15 @@ public final class Value {
       String text = text(AREA);
       if (Product.is(text)) {
         double[] sides = Product.lengths(text, 2, AREA);
-        return sides[0] * sides[1];
+        double area = sides[0] * sides[1];
+        requireWithin(AREA_LIMITS, area);
+        return area;
       }
     } catch (QuantityException e) {
       problem(e.getMessage());
       return 1;
     }
-    return number(Form.Quantity.of(Dimension.AREA).positive().usually(0, 300));
+    return number(AREA_LIMITS);
   }
 
   /** Seconds since midnight. */
@@ -252,7 +270,11 @@ public final class Value {
   /** A calendar day. */
   public LocalDate day() {
     try {
-      return LocalDate.parse(text("a day such as 2026-01-15").strip());
+      LocalDate day = LocalDate.parse(text("a day such as 2026-01-15").strip());
+      if (day.getYear() >= 1 && day.getYear() <= 9998) {
+        return day;
+      }
+      problem("found " + node.found() + ", expected a day such as 2026-01-15");
     } catch (QuantityException e) {
       problem(e.getMessage());
     } catch (DateTimeParseException e) {
@@ -325,7 +347,7 @@ public final class Value {
         problem("found no " + kind + ", expected at least one");
       }
       for (Node.Entry entry : mapping.entries()) {
-        String name = entry.key().replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
+        String name = PlainText.line(entry.key());
         if (name.isEmpty()) {
           findings.problem(entry.keyPosition(), prefixed("found a " + kind + " without a name"));
         } else if (name.length() > LONGEST_NAME) {
@@ -336,6 +358,10 @@ public final class Value {
                       + name.length()
                       + " characters, expected at most "
                       + LONGEST_NAME));
+        } else if (values.containsKey(name)) {
+          findings.problem(
+              entry.keyPosition(),
+              prefixed("found a second " + kind + " by the name '" + name + "'"));
         } else {
           values.put(name, child(entry));
         }
@@ -355,26 +381,18 @@ public final class Value {
   }
 
   private void requireWithin(Form.Quantity form, double value) throws QuantityException {
-    Dimension d = form.dimension();
-    boolean tooSmall = form.leastIsAllowed() ? value < form.least() : value <= form.least();
-    if (!tooSmall && value <= form.most()) {
+    if (value >= form.least() && value <= form.most()) {
       return;
     }
-    String least =
-        form.leastIsAllowed()
-            ? d.show(form.least()) + " or more"
-            : "more than " + d.show(form.least());
-    String expected;
-    if (Double.isInfinite(form.most())) {
-      expected = least;
-    } else if (Double.isInfinite(form.least())) {
-      expected = d.show(form.most()) + " or less";
-    } else if (form.leastIsAllowed()) {
-      expected = d.show(form.least()) + " to " + d.show(form.most());
-    } else {
-      expected = least + " and at most " + d.show(form.most());
-    }
-    throw new QuantityException("found " + node.found() + ", expected " + expected);
+    Dimension d = form.dimension();
+    throw new QuantityException(
+        "found "
+            + node.found()
+            + ", expected "
+            + d.show(form.least())
+            + " to "
+            + d.show(form.most())
+            + (form.limits().isEmpty() ? "" : ": " + form.limits()));
   }
 
   private String doubt(Form.Quantity form, double value) {
@@ -394,7 +412,6 @@ public final class Value {
     } catch (QuantityException e) {
       throw new IllegalStateException(form.dimension() + " has an example that cannot be read", e);
     }
-    double low = form.leastIsAllowed() ? form.least() : Math.nextUp(form.least());
-    return Math.min(Math.max(value, low), form.most());
+    return Math.min(Math.max(value, form.least()), form.most());
   }
 }

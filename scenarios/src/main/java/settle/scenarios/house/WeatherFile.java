@@ -18,6 +18,9 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import settle.scenarios.document.DocumentException;
+import settle.scenarios.document.Node;
+import settle.scenarios.document.PlainText;
+import settle.scenarios.document.Position;
 import settle.scenarios.document.TextFile;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.SiteKeys;
@@ -52,9 +55,15 @@ final class WeatherFile {
    */
   private static final Duration LONGEST_GAP = Duration.ofHours(6);
 
+  private static final Duration SHORTEST_INTERVAL = Duration.ofSeconds(10);
+
+  /** A year at intervals of twenty seconds. */
+  private static final int MOST_VALUES = 1_600_000;
+
   private static final double COLDEST = -60;
   private static final double HOTTEST = 60;
   private static final double BRIGHTEST = 1500;
+  private static final int LAST_YEAR = 9998;
 
   private final List<LocalDateTime> times = new ArrayList<>();
   private final List<Double> temperatures = new ArrayList<>();
@@ -121,17 +130,20 @@ final class WeatherFile {
       int outdoor = column(headings, OUTDOOR);
       int solar = column(headings, SOLAR);
       if (time < 0 || outdoor < 0) {
+        // What the file says instead is not repeated: it may be no weather at all.
         throw new Fault(
             1,
-            "found the headings "
-                + String.join(", ", headings.keySet())
-                + "; expected time, outdoor and, if known, solar");
+            "has no heading '"
+                + (time < 0 ? TIME : OUTDOOR).get(0)
+                + "'; expected time, outdoor and, if known, solar");
       }
       for (CSVRecord row : parser) {
         add(row, parser.getCurrentLineNumber(), time, outdoor, solar);
       }
-    } catch (IOException | UncheckedIOException | IllegalArgumentException e) {
-      throw new Fault("is not a CSV file: " + e.getMessage());
+    } catch (IllegalArgumentException e) {
+      throw new Fault(1, "has a heading twice; expected time, outdoor and, if known, solar");
+    } catch (IOException | UncheckedIOException e) {
+      throw new Fault("is not a CSV file: " + PlainText.line(String.valueOf(e.getMessage())));
     }
     if (times.size() < 2) {
       throw new Fault("has " + times.size() + " values; expected at least two");
@@ -168,8 +180,23 @@ final class WeatherFile {
     }
     double temperature = number(row.get(outdoor), line, OUTDOOR.get(0), COLDEST, HOTTEST);
     double irradiance = solar < 0 ? 0 : number(row.get(solar), line, SOLAR.get(0), 0, BRIGHTEST);
+    if (n == 1 && Duration.between(times.get(0), at).compareTo(SHORTEST_INTERVAL) < 0) {
+      throw new Fault(
+          line,
+          "found "
+              + at
+              + " after "
+              + times.get(0)
+              + ", expected values at least "
+              + SHORTEST_INTERVAL.toSeconds()
+              + " s apart");
+    }
     if (n >= 2) {
       fill(at, temperature, irradiance, line);
+    }
+    if (n >= MOST_VALUES) {
+      throw new Fault(
+          line, "is the " + (MOST_VALUES + 1) + "th value, expected no more than " + MOST_VALUES);
     }
     times.add(at);
     temperatures.add(temperature);
@@ -198,6 +225,9 @@ final class WeatherFile {
               + LONGEST_GAP.toHours()
               + " h");
     }
+    if (times.size() + parts > MOST_VALUES) {
+      throw new Fault(line, "leaves more than " + MOST_VALUES + " values once gaps are filled");
+    }
     for (long k = 1; k < parts; k++) {
       double share = (double) k / parts;
       times.add(times.get(last).plus(interval.multipliedBy(k)));
@@ -217,12 +247,20 @@ final class WeatherFile {
     return Duration.between(times.get(0), times.get(1));
   }
 
+  private static String shown(String text) {
+    return new Node.Text(text, true, Position.START).found();
+  }
+
   private static LocalDateTime time(String text, long line) throws Fault {
     try {
-      return LocalDateTime.parse(text.replace(' ', 'T'));
+      LocalDateTime time = LocalDateTime.parse(text.replace(' ', 'T'));
+      if (time.getYear() >= 1 && time.getYear() <= LAST_YEAR) {
+        return time;
+      }
     } catch (DateTimeParseException e) {
-      throw new Fault(line, "found '" + text + "', expected a time such as 2026-01-15T06:00");
+      // Said below.
     }
+    throw new Fault(line, "found '" + shown(text) + "', expected a time such as 2026-01-15T06:00");
   }
 
   private static double number(String text, long line, String what, double least, double most)
@@ -231,11 +269,12 @@ final class WeatherFile {
     try {
       value = Double.parseDouble(text);
     } catch (NumberFormatException e) {
-      throw new Fault(line, "found " + what + " '" + text + "', expected a number");
+      throw new Fault(line, "found " + what + " '" + shown(text) + "', expected a number");
     }
     if (!(value >= least && value <= most)) {
       throw new Fault(
-          line, "found " + what + " " + text + ", expected " + (int) least + " to " + (int) most);
+          line,
+          "found " + what + " " + shown(text) + ", expected " + (int) least + " to " + (int) most);
     }
     return value;
   }

@@ -179,7 +179,9 @@ public enum Dimension {
   public String show(double si) {
     Unit best = units.get(0);
     if (this == DURATION && si != 0) {
-      best = readable(si);
+      best = Math.abs(si) < 60 ? units.get(2) : readable(si);
+    } else if (this == POWER && Math.abs(si) >= 100_000) {
+      best = units.get(1);
     } else if (this == LENGTH && si != 0 && Math.abs(si) < 0.3) {
       best = units.get(1);
     }
