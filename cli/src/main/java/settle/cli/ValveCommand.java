@@ -33,7 +33,8 @@ final class ValveCommand implements Callable<Integer> {
       names = "--room",
       paramLabel = "NAME",
       description =
-          "In which room; the first with a thermostatic valve if not named, else the first with any.")
+          "In which room, or ROOM: EMITTER where a room has several; if not named, the first with a"
+              + " thermostatic valve, else the first with any.")
   private String room;
 
   @Override

@@ -57,7 +57,7 @@ final class ValveRun {
     String json;
     String summary;
     try (Progress progress = talk.progress()) {
-      progress.stage("testing the valve of " + chosen.branches().get(branch).room());
+      progress.stage("testing the valve of " + chosen.place(branch));
       ValveBench bench = new ValveBench(house, chosen, branch);
       // One run is one thread's work; different runs are not.
       List<Course> courses =
@@ -79,7 +79,10 @@ final class ValveRun {
     talk.say(json, summary);
   }
 
-  /** Position of the branch asked for: in a room the valve there is most to see of. */
+  /**
+   * Position of the branch asked for: by its own name, or in a room the valve there is most to see
+   * of.
+   */
   private static int branch(Arrangement arrangement, String room) throws Failure {
     List<Branch> branches = arrangement.branches();
     if (room == null) {
@@ -90,7 +93,12 @@ final class ValveRun {
             .filter(b -> branches.get(b).room().equals(room))
             .toArray();
     if (there.length == 0) {
+      int named = arrangement.branchNames().indexOf(room);
+      if (named >= 0) {
+        return named;
+      }
       Set<String> rooms = new LinkedHashSet<>(branches.stream().map(Branch::room).toList());
+      rooms.addAll(arrangement.branchNames());
       throw new Failure(
           ExitStatus.WRONG_INPUT,
           "arrangement '"
@@ -104,15 +112,20 @@ final class ValveRun {
     return there[ValveBench.mostTelling(IntStream.of(there).mapToObj(branches::get).toList())];
   }
 
-  /** The other rooms of the arrangement with their valves, and the other arrangements. */
+  /** What --room takes for a branch: its room, or its own name where the room has several. */
+  private static String reachedBy(Arrangement arrangement, int branch) {
+    String room = arrangement.branches().get(branch).room();
+    return arrangement.place(branch).equals(room) ? room : arrangement.branchNames().get(branch);
+  }
+
+  /** The other valves of the arrangement, and the other arrangements. */
   private static List<String> others(House house, Arrangement chosen, int branch) {
     List<String> others = new ArrayList<>();
-    String room = chosen.branches().get(branch).room();
+    List<Branch> branches = chosen.branches();
     String rooms =
-        chosen.branches().stream()
-            .filter(b -> !b.room().equals(room))
-            .map(b -> b.room() + " (" + b.valve().name() + ")")
-            .distinct()
+        IntStream.range(0, branches.size())
+            .filter(b -> b != branch)
+            .mapToObj(b -> reachedBy(chosen, b) + " (" + branches.get(b).valve().name() + ")")
             .collect(Collectors.joining(", "));
     if (!rooms.isEmpty()) {
       others.add("--room: " + rooms);

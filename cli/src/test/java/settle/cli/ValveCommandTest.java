@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -141,5 +145,73 @@ class ValveCommandTest {
     CommandLineRun arrangement = CommandLineRun.of("valve", scenario, "--arrangement", "radiator");
     assertThat(arrangement.status()).isEqualTo(2);
     assertThat(arrangement.err()).contains("no arrangement 'radiator'", "'radiators'");
+  }
+
+  @Test
+  void eachOfTwoValvesInARoomCanBeReached() throws IOException {
+    Path scenario = Scenarios.warm(folder);
+    String one = "{emitter: skirting 140, length: 11.2 m, lockshield: 0.2 m³/h}";
+    String text = Files.readString(scenario);
+    assertThat(text).contains(one);
+    String half = one.replace("11.2", "5");
+    Files.writeString(
+        scenario,
+        text.replace(one, "[%s, %s]".formatted(half, half.replace("}", ", valve: open valve}"))));
+    CommandLineRun first = CommandLineRun.of("valve", scenario);
+    assertThat(first.status()).as(first.err()).isZero();
+    assertThat(first.out().replaceAll("\\s+", " "))
+        .contains("living room, skirting 140 no. 1, skirting: thermostatic valve")
+        .contains("--room: living room: skirting 140 no. 2 (open valve)");
+    CommandLineRun second =
+        CommandLineRun.of("valve", scenario, "--room", "living room: skirting 140 no. 2", "--json");
+    assertThat(second.status()).as(second.err()).isZero();
+    assertThat(second.out())
+        .contains("\"name\" : \"open valve\"", "\"emitter\" : \"skirting 140 no. 2\"");
+    CommandLineRun none =
+        CommandLineRun.of("valve", scenario, "--room", "living room: skirting 140 no. 3");
+    assertThat(none.status()).isEqualTo(2);
+    assertThat(none.err()).contains("the nearest is 'living room: skirting 140 no. ");
+  }
+
+  @Test
+  void noTwoColumnsOfTheTracesShareAHeading() throws IOException {
+    Path scenario = Scenarios.warm(folder);
+    String one = "{emitter: skirting 140, length: 11.2 m, lockshield: 0.2 m³/h}";
+    String text = Files.readString(scenario);
+    assertThat(text).contains(one);
+    Files.writeString(
+        scenario,
+        text.replace(one, "[%1$s, %1$s]".formatted(one.replace("11.2", "5")))
+            + "distribution: {mains: {'living room: skirting 140 no. 1': {length: 2 m}}}\n");
+    Path out = folder.resolve("result");
+    CommandLineRun run = CommandLineRun.of("compare", scenario, "--out", out.toString());
+    assertThat(run.status()).as(run.err()).isZero();
+    String[] headings = Files.readAllLines(out.resolve("traces.csv")).get(0).split(",");
+    assertThat(headings).hasSizeGreaterThan(50).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void aFolderUsedAgainHoldsTheNewAnswerOnly() throws IOException {
+    Path scenario = Scenarios.warm(folder);
+    String out = folder.resolve("result").toString();
+    assertThat(CommandLineRun.of("compare", scenario, "--out", out).status()).isZero();
+    Files.writeString(folder.resolve("result/notes.txt"), "mine");
+    assertThat(CommandLineRun.of("valve", scenario, "--out", out).status()).isZero();
+    Path fresh = folder.resolve("fresh");
+    assertThat(CommandLineRun.of("valve", scenario, "--out", fresh.toString()).status()).isZero();
+    List<String> again = names(Path.of(out));
+    assertThat(again).contains("notes.txt").doesNotContain("traces.csv");
+    again.remove("notes.txt");
+    assertThat(again).isEqualTo(names(fresh));
+  }
+
+  private static List<String> names(Path in) throws IOException {
+    try (Stream<Path> files = Files.walk(in)) {
+      return files
+          .filter(Files::isRegularFile)
+          .map(f -> in.relativize(f).toString())
+          .sorted()
+          .collect(Collectors.toCollection(ArrayList::new));
+    }
   }
 }

@@ -162,13 +162,13 @@ public final class SyntheticRuns {
                   700,
                   0.3,
                   0,
-                  null,
+                  List.of(),
                   0.14,
                   0.03,
                   0.05,
                   0.1)
               : new PanelEmitter(
-                  "panel " + (r + 1), 130 * length * size, 1.3, 5e-3, 9000, 0.3, 0, null, 5);
+                  "panel " + (r + 1), 130 * length * size, 1.3, 5e-3, 9000, 0.3, 0, List.of(), 5);
       branches.add(
           new Branch(
               rooms.get(r).name(),

@@ -1,6 +1,7 @@
 package settle.scenarios;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
@@ -17,6 +18,7 @@ import settle.sim.hydraulics.ConstantPump;
 import settle.sim.hydraulics.CurvePump;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.Pipe;
+import settle.sim.hydraulics.PipePlace;
 import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Tube;
 
@@ -163,5 +165,25 @@ class DistributionReadingTest {
         Files.readString(file).replace("pipe: 15 mm copper", "pipe: mine")
             + "pipes: {mine: {bore: 12 mm, wall: 2 mm, made of: plastic}}\n");
     return ScenarioReader.read(file).house().arrangements().get(0).branches().get(0).pipe();
+  }
+
+  @Test
+  void branchesHaveNamesAndTheirPipesAPlace() throws Exception {
+    Branch plain = branch("");
+    assertThat(plain.name()).isNull();
+    assertThat(plain.pipePlace()).isEqualTo(PipePlace.in("hall"));
+    Branch named = branch(", name: window run, pipe in: unheated, pipe surroundings: 8 °C");
+    assertThat(named.name()).isEqualTo("window run");
+    assertThat(named.pipePlace()).isEqualTo(PipePlace.outside(8));
+    assertThat(branch(", pipe in: unheated").pipePlace()).isEqualTo(PipePlace.outside(15));
+    assertThatThrownBy(() -> branch(", pipe in: hell"))
+        .hasMessageContaining("found 'hell', which is no room here; the nearest is 'hall'");
+    assertThatThrownBy(() -> branch(", pipe surroundings: 8 °C"))
+        .hasMessageContaining("goes with 'pipe in: unheated'");
+    assertThatThrownBy(() -> branch(", name: ''")).hasMessageContaining("name");
+  }
+
+  private Branch branch(String keys) throws Exception {
+    return read("pump head: 15 kPa", keys).house().arrangements().get(0).branches().get(0);
   }
 }

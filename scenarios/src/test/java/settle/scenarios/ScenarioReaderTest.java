@@ -14,6 +14,7 @@ import settle.scenarios.finding.DefaultUsed;
 import settle.scenarios.finding.Finding;
 import settle.sim.control.Control;
 import settle.sim.control.Timetable;
+import settle.sim.emitter.Fixing;
 import settle.sim.emitter.PanelEmitter;
 import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.fabric.Boundary;
@@ -416,7 +417,7 @@ class ScenarioReaderTest {
     assertThat(perimeter.length()).isEqualTo(3.5);
     assertThat(perimeter.waterPerMetre()).isCloseTo(0.28e-3, within(EXACT));
     assertThat(perimeter.metalCapacityPerMetre()).isCloseTo(1.9 * 880, within(1e-9));
-    assertThat(perimeter.fixedTo()).isEqualTo("front");
+    assertThat(perimeter.fixedTo()).isEqualTo(Fixing.outside("front"));
     assertThat(perimeter.backFraction()).isEqualTo(0.08);
     assertThat(((WaxValve) skirting.valve()).setPoint()).isCloseTo(18, within(EXACT));
     assertThat(skirting.pipe().bore()).isCloseTo(0.0088, within(EXACT));
@@ -424,8 +425,7 @@ class ScenarioReaderTest {
     assertThat(skirting.lockshield().kv()).isCloseTo(0.26, within(EXACT));
     Branch radiator = house.arrangements().get(0).branches().get(1);
     assertThat(radiator.emitter().ratedOutput()).isCloseTo(860, within(1e-9));
-    assertThat(radiator.emitter().fixedTo()).isNull();
-    assertThat(radiator.emitter().backFraction()).isZero();
+    assertThat(radiator.emitter().backLoss()).isZero();
     assertThat(((PanelEmitter) radiator.emitter()).cells()).isEqualTo(5);
     assertThat(radiator.valve()).isEqualTo(new FixedOpening("open valve", 1.3));
     assertThat(radiator.lockshield().kv()).isCloseTo(0.4, within(EXACT));

@@ -48,7 +48,7 @@ public final class BenchJson {
     json.text("name", findings.valve().name());
     json.text("arrangement", findings.arrangement());
     json.text("room", findings.branch().room());
-    json.text("emitter", findings.branch().emitter().name());
+    json.text("emitter", findings.emitter());
     json.flag("thermostatic", findings.thermostatic());
     json.number("wantC", findings.want(), 3);
     json.end();

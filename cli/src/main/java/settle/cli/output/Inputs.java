@@ -14,6 +14,7 @@ import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Lockshield;
+import settle.sim.hydraulics.PipePlace;
 import settle.sim.room.Room;
 import settle.sim.valve.MotorHead;
 import settle.sim.valve.OnOffActuator;
@@ -47,9 +48,10 @@ public final class Inputs {
       inputs.add(room.name() + ": surfaces", surfaces(room));
     }
     for (Arrangement arrangement : arrangements) {
-      for (Branch branch : arrangement.branches()) {
+      for (int b = 0; b < arrangement.branches().size(); b++) {
         inputs.add(
-            arrangement.name() + ": " + branch.room(), branch(branch, arrangement.balanced()));
+            arrangement.name() + ": " + arrangement.place(b),
+            branch(arrangement.branches().get(b), arrangement.balanced()));
       }
     }
     return inputs.entries;
@@ -136,12 +138,21 @@ public final class Inputs {
         + "; "
         + valve(branch.valve())
         + "; lockshield "
-        + (balanced ? "as balanced" : lockshield(branch.lockshield()))
+        + (balanced && !branch.isShut() ? "as balanced" : lockshield(branch.lockshield()))
         + "; "
         + branch.pipe().name()
         + " "
         + Dimension.LENGTH.show(branch.pipe().length())
+        + pipePlace(branch)
         + (branch.fedFrom() == null ? "" : " from " + branch.fedFrom());
+  }
+
+  private static String pipePlace(Branch branch) {
+    PipePlace place = branch.pipePlace();
+    if (place.room() == null) {
+      return " in an unheated space at " + Quantities.temperature(place.surroundings());
+    }
+    return place.room().equals(branch.room()) ? "" : " in " + place.room();
   }
 
   private static String lockshield(Lockshield lockshield) {

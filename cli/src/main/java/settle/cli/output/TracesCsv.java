@@ -2,7 +2,9 @@ package settle.cli.output;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import settle.sim.recording.BranchColumn;
@@ -49,8 +51,9 @@ public final class TracesCsv {
     }
     CSVPrinter csv = new CSVPrinter(out, CSVFormat.RFC4180);
     csv.print("time [h]");
+    Set<String> headings = new HashSet<>();
     for (Column column : columns) {
-      csv.print(noFormula(column.heading()));
+      csv.print(free(headings, noFormula(column.heading())));
     }
     csv.println();
     // Numbers need no quoting; handing them to the printer one by one would take most of the time a
@@ -71,6 +74,15 @@ public final class TracesCsv {
   /** A heading that a spreadsheet shows and does not carry out. */
   private static String noFormula(String heading) {
     return "=+-@".indexOf(heading.charAt(0)) >= 0 ? "'" + heading : heading;
+  }
+
+  /** A heading that no other column has: mains may be named as a room's emitter. */
+  private static String free(Set<String> taken, String heading) {
+    String free = heading;
+    for (int n = 2; !taken.add(free); n++) {
+      free = heading + " (" + n + ")";
+    }
+    return free;
   }
 
   private static double interval(double length) {

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import settle.sim.control.Control;
 import settle.sim.control.Timetable;
 import settle.sim.emitter.Emitter;
+import settle.sim.emitter.Fixing;
 import settle.sim.emitter.PanelEmitter;
 import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.house.Aims;
@@ -61,11 +62,24 @@ final class OutcomeExample {
         arrangement(
             "skirting",
             new PerimeterEmitter(
-                "profile", 10, 130, 1.3, 3e-4, 300, 0.3, 0.05, "wall", 0.14, 0.03, 0.03, 0.11));
+                "profile",
+                10,
+                130,
+                1.3,
+                3e-4,
+                300,
+                0.3,
+                0.05,
+                Fixing.outside("wall"),
+                0.14,
+                0.03,
+                0.03,
+                0.11));
     Arrangement radiators =
         arrangement(
             "radiators",
-            new PanelEmitter("type 22", 1500, 1.3, 0.006, 12_000, 0.3, 0.05, "wall", 5));
+            new PanelEmitter(
+                "type 22", 1500, 1.3, 0.006, 12_000, 0.3, 0.05, Fixing.outside("wall"), 5));
     House house =
         new House(
             "One room, made up",

@@ -14,6 +14,7 @@ import settle.plots.words.Comparison;
 import settle.plots.words.Focus;
 import settle.plots.words.Quantities;
 import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.result.Profile;
 import settle.sim.result.RunResult;
@@ -53,7 +54,8 @@ final class EmitterProfiles {
       Panel panel = panels.get(i);
       Branch branch = branch(shown.get(i));
       panel.paint(g);
-      panel.name(g, shown.get(i).arrangement().name() + ": " + branch.emitter().name());
+      Arrangement arrangement = shown.get(i).arrangement();
+      panel.name(g, arrangement.name() + ": " + arrangement.label(emitter(shown.get(i))));
       panel.caption(g);
       label(g, panel, profiles(shown.get(i)), branch);
     }
@@ -91,10 +93,11 @@ final class EmitterProfiles {
   }
 
   private Branch branch(RunResult result) {
-    return result
-        .arrangement()
-        .branches()
-        .get(new Focus(comparison).emitter(result, room).orElseThrow());
+    return result.arrangement().branches().get(emitter(result));
+  }
+
+  private int emitter(RunResult result) {
+    return new Focus(comparison).emitter(result, room).orElseThrow();
   }
 
   private List<Profile> profiles(RunResult result) {

@@ -358,9 +358,7 @@ final class NetworkDrawing {
 
   /** Room, and emitter where the room has several. */
   private String name(int b) {
-    Branch branch = branches().get(b);
-    long inRoom = branches().stream().filter(o -> o.room().equals(branch.room())).count();
-    return branch.room() + (inRoom > 1 ? ", " + branch.emitter().name() : "");
+    return result.arrangement().place(b);
   }
 
   private double longest() {

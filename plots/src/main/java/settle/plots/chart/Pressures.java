@@ -99,7 +99,7 @@ final class Pressures {
   private String indexBranches() {
     List<String> rooms =
         comparison.results().stream()
-            .map(r -> r.arrangement().branches().get(r.balance().indexBranch()).room())
+            .map(r -> r.arrangement().place(r.balance().indexBranch()))
             .toList();
     if (rooms.stream().distinct().count() == 1) {
       return rooms.get(0);

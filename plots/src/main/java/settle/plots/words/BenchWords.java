@@ -57,7 +57,7 @@ public record BenchWords(BenchFindings findings) {
 
   /** The valve and where it is. */
   public String valve() {
-    return findings.branch().room() + ", " + findings.arrangement() + ": " + kind();
+    return findings.place() + ", " + findings.arrangement() + ": " + kind();
   }
 
   private String kind() {

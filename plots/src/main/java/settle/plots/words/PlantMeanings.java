@@ -184,7 +184,7 @@ public record PlantMeanings(Comparison comparison) {
   }
 
   private static String roomOf(RunResult result, int branch) {
-    return result.arrangement().branches().get(branch).room();
+    return result.arrangement().place(branch);
   }
 
   private String perArrangement(Function<RunResult, String> sentence) {

@@ -244,7 +244,7 @@ public record PlantVerdict(House house, RunResult result) {
   }
 
   private String room(int branch) {
-    return result.arrangement().branches().get(branch).room();
+    return result.arrangement().place(branch);
   }
 
   private String named() {

@@ -51,7 +51,7 @@ public final class TuningWords {
       return "start before each period";
     }
     if (setting instanceof Setting.LockshieldTurns turns) {
-      return turns.room() + ", lockshield";
+      return turns.place() + ", lockshield";
     }
     if (setting instanceof Setting.PumpHead) {
       return "pump head";

@@ -38,6 +38,8 @@ class BenchChartsTest {
     return new BenchFindings(
         house,
         "skirting",
+        branch.room(),
+        branch.emitter().name(),
         branch,
         RigFindings.of(valve, house.water().density()),
         new InBranch(0.02, 0.018, 0.021, 1000, 5000, 0.2, Double.NaN),

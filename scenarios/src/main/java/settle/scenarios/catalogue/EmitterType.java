@@ -1,6 +1,8 @@
 package settle.scenarios.catalogue;
 
+import java.util.List;
 import settle.sim.emitter.Emitter;
+import settle.sim.emitter.Fixing;
 import settle.sim.emitter.PanelEmitter;
 import settle.sim.emitter.PerimeterEmitter;
 
@@ -23,10 +25,10 @@ public sealed interface EmitterType {
    * One of it, placed.
    *
    * @param length its length [m]; ignored where it is of one size
-   * @param backFraction share of output into the wall behind [1]
-   * @param fixedTo surface that takes the back loss; null for none
+   * @param backFraction share of output into an outside wall where one is behind [1]
+   * @param fixedTo walls it is fixed to, in the order of its run
    */
-  Emitter placed(double length, double backFraction, String fixedTo);
+  Emitter placed(double length, double backFraction, List<Fixing> fixedTo);
 
   /**
    * What all kinds share.
@@ -68,7 +70,7 @@ public sealed interface EmitterType {
     }
 
     @Override
-    public Emitter placed(double length, double backFraction, String fixedTo) {
+    public Emitter placed(double length, double backFraction, List<Fixing> fixedTo) {
       return new PerimeterEmitter(
           described.name(),
           length,
@@ -109,7 +111,7 @@ public sealed interface EmitterType {
     }
 
     @Override
-    public Emitter placed(double length, double backFraction, String fixedTo) {
+    public Emitter placed(double length, double backFraction, List<Fixing> fixedTo) {
       return chain(
           described.name(),
           outputPerMetre * length,
@@ -139,7 +141,7 @@ public sealed interface EmitterType {
     }
 
     @Override
-    public Emitter placed(double length, double backFraction, String fixedTo) {
+    public Emitter placed(double length, double backFraction, List<Fixing> fixedTo) {
       return chain(described.name(), output, law, water, metal, backFraction, fixedTo);
     }
   }
@@ -151,7 +153,7 @@ public sealed interface EmitterType {
       double water,
       double metal,
       double backFraction,
-      String fixedTo) {
+      List<Fixing> fixedTo) {
     return new PanelEmitter(
         name,
         output,

@@ -18,6 +18,12 @@ public final class ArrangementKeys {
 
   public static final Key EMITTER =
       Key.optional("emitter", new Reference(DefinitionKeys.EMITTER), "emitter by name");
+  public static final Key NAME =
+      Key.optional(
+              "name",
+              new Words(),
+              "what it is called beside others in its room, such as 'window run'")
+          .orElse("the emitter's name, numbered where a room has several of one name");
   public static final Key LENGTH =
       Key.optional(
           "length",
@@ -54,6 +60,19 @@ public final class ArrangementKeys {
               DistributionKeys.INSULATION.form(),
               "thickness of insulation of 0.035 W/mK round the pipe of the branch")
           .orElse("0 mm", "bare in its room, " + PRACTICE);
+  public static final Key PIPE_IN =
+      Key.optional(
+              "pipe in",
+              new Words(),
+              "name of the room that takes the heat loss of the branch's pipe, or 'unheated' for a"
+                  + " void or duct, where it is lost")
+          .orElse("the room of the emitter");
+  public static final Key PIPE_SURROUNDINGS =
+      Key.optional(
+              "pipe surroundings",
+              DistributionKeys.SURROUNDINGS.form(),
+              "temperature of the unheated space that the pipe of the branch runs through")
+          .orElse(DistributionKeys.SURROUNDINGS.fallback(), DistributionKeys.SURROUNDINGS.reason());
   public static final Key FED_FROM =
       Key.optional(
               "fed from",
@@ -108,6 +127,7 @@ public final class ArrangementKeys {
   public static final Table BRANCH_TABLE =
       Table.of(
               "an emitter with what feeds it",
+              NAME,
               EMITTER,
               LENGTH,
               FIXED_TO,
@@ -116,6 +136,8 @@ public final class ArrangementKeys {
               PIPE_LENGTH,
               FITTINGS,
               PIPE_INSULATION,
+              PIPE_IN,
+              PIPE_SURROUNDINGS,
               FED_FROM,
               DESIGN_FLOW,
               VALVE,

@@ -23,6 +23,7 @@ import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.emitter.Emitter;
+import settle.sim.emitter.Fixing;
 import settle.sim.fabric.Surface;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
@@ -30,6 +31,7 @@ import settle.sim.house.WaterProperties;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Pipe;
+import settle.sim.hydraulics.PipePlace;
 import settle.sim.valve.Valve;
 
 /** Reads the arrangements. */
@@ -153,7 +155,27 @@ final class ArrangementsReader {
 
     Branch read() {
       return new Branch(
-          room.name, emitter(), valve(), lockshield(), pipe(), fedFrom(), designFlow());
+          room.name,
+          name(),
+          emitter(),
+          valve(),
+          lockshield(),
+          pipe(),
+          pipePlace(),
+          fedFrom(),
+          designFlow());
+    }
+
+    /** Its own name; null where it goes by its emitter's. */
+    private String name() {
+      Optional<Value> name = own.value(ArrangementKeys.NAME);
+      if (common.has(ArrangementKeys.NAME)) {
+        common
+            .value(ArrangementKeys.NAME)
+            .orElseThrow()
+            .problem("names one emitter; it cannot be that of every room");
+      }
+      return name.map(Value::words).orElse(null);
     }
 
     private Emitter emitter() {
@@ -194,7 +216,7 @@ final class ArrangementsReader {
                             + Dimension.LENGTH.show(room.longestWall)));
       }
       String wall = wallBehind();
-      return type.placed(length, backLoss(wall), wall);
+      return type.placed(length, backLoss(wall), wall == null ? List.of() : Fixing.outside(wall));
     }
 
     private String wallBehind() {
@@ -299,6 +321,28 @@ final class ArrangementsReader {
           with(ArrangementKeys.PIPE_LENGTH).number(ArrangementKeys.PIPE_LENGTH),
           with(ArrangementKeys.FITTINGS).number(ArrangementKeys.FITTINGS),
           with(ArrangementKeys.PIPE_INSULATION).number(ArrangementKeys.PIPE_INSULATION));
+    }
+
+    private PipePlace pipePlace() {
+      Section placed = with(ArrangementKeys.PIPE_IN);
+      Optional<Value> value = placed.value(ArrangementKeys.PIPE_IN);
+      Section around = with(ArrangementKeys.PIPE_SURROUNDINGS);
+      if (value.isEmpty()) {
+        own.note(ArrangementKeys.PIPE_IN, room.name);
+      }
+      String in = placed.words(ArrangementKeys.PIPE_IN, room.name);
+      if (in.equals(DistributionKeys.UNHEATED)) {
+        return PipePlace.outside(around.number(ArrangementKeys.PIPE_SURROUNDINGS));
+      }
+      if (!rooms.containsKey(in)) {
+        List<String> valid = new ArrayList<>(rooms.keySet());
+        valid.add(DistributionKeys.UNHEATED);
+        value.orElseThrow().unknownValue("room", in, valid);
+      }
+      own.value(ArrangementKeys.PIPE_SURROUNDINGS)
+          .ifPresent(
+              v -> v.problem("goes with 'pipe in: unheated'; a room has its own temperature"));
+      return PipePlace.in(rooms.containsKey(in) ? in : room.name);
     }
 
     private String fedFrom() {

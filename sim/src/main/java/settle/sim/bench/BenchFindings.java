@@ -12,6 +12,8 @@ import settle.sim.valve.WaxValve;
  *
  * @param house the house, its pump as it is run
  * @param arrangement name of the arrangement
+ * @param place what the valve's branch is called in a sentence
+ * @param emitter what its emitter is called in its room
  * @param branch the valve's branch, its lockshield as it is run
  * @param rig the valve by itself
  * @param inBranch the valve in its branch
@@ -21,6 +23,8 @@ import settle.sim.valve.WaxValve;
 public record BenchFindings(
     House house,
     String arrangement,
+    String place,
+    String emitter,
     Branch branch,
     RigFindings rig,
     InBranch inBranch,

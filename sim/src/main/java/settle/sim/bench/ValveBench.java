@@ -95,6 +95,8 @@ public final class ValveBench {
     return new BenchFindings(
         house,
         model.arrangement().name(),
+        model.arrangement().place(branch),
+        model.arrangement().label(branch),
         fitted,
         rig,
         InBranch.of(model, branch, rig.loop()),

@@ -1,5 +1,7 @@
 package settle.sim.emitter;
 
+import java.util.List;
+
 /**
  * A heat emitter on the water side. All are rated as EN 442 rates a radiator: output at a mean
  * excess of 50 K (75/65/20) and an exponent.
@@ -18,11 +20,20 @@ public sealed interface Emitter permits PerimeterEmitter, PanelEmitter {
   /** Share of the output given by radiation [-]. */
   double radiantFraction();
 
-  /** Share of the output that passes into the wall behind [-]. */
+  /** Share of the output that passes into an outside wall where one is behind [-]. */
   double backFraction();
 
-  /** Name of the surface it is fixed to, which takes the back loss; null if none. */
-  String fixedTo();
+  /** Walls it is fixed to, in the order of its run; empty if that is not known. */
+  List<Fixing> fixedTo();
+
+  /** Share of the whole output that passes into outside walls [-]. */
+  default double backLoss() {
+    double outside = 0;
+    for (Fixing fixing : fixedTo()) {
+      outside += fixing.outside() ? fixing.share() : 0;
+    }
+    return backFraction() * outside;
+  }
 
   /** Water held [m³]. */
   double waterVolume();

@@ -1,5 +1,7 @@
 package settle.sim.emitter;
 
+import java.util.List;
+
 /**
  * A panel radiator, column radiator or towel rail: a chain of well-mixed cells.
  *
@@ -9,8 +11,8 @@ package settle.sim.emitter;
  * @param waterVolume water held [m³]
  * @param metalCapacity heat capacity of the metal [J/K]
  * @param radiantFraction share of output given by radiation [-]
- * @param backFraction share of output passing into the wall behind [-]
- * @param fixedTo name of the surface that takes the back loss; null if none
+ * @param backFraction share of output passing into an outside wall where one is behind [-]
+ * @param fixedTo walls it is fixed to, in the order of its run
  * @param cells number of mixed cells along the water's way, >= 1; 5 for a panel
  */
 public record PanelEmitter(
@@ -21,11 +23,12 @@ public record PanelEmitter(
     double metalCapacity,
     double radiantFraction,
     double backFraction,
-    String fixedTo,
+    List<Fixing> fixedTo,
     int cells)
     implements Emitter {
 
   public PanelEmitter {
+    fixedTo = List.copyOf(fixedTo);
     EmitterChecks.positive(name, "rated output [W]", ratedOutput);
     EmitterChecks.positive(name, "water content [m³]", waterVolume);
     EmitterChecks.law(name, exponent, radiantFraction, backFraction);

@@ -1,5 +1,7 @@
 package settle.sim.emitter;
 
+import java.util.List;
+
 /**
  * Heated skirting: water runs along the foot of the walls in one path, as a plug.
  *
@@ -10,8 +12,8 @@ package settle.sim.emitter;
  * @param waterPerMetre water held [m³/m]
  * @param metalCapacityPerMetre heat capacity of metal in good contact with the water [J/(m K)]
  * @param radiantFraction share of output given by radiation [-]
- * @param backFraction share of output passing into the wall behind [-]
- * @param fixedTo name of the surface that takes the back loss; null if none
+ * @param backFraction share of output passing into an outside wall where one is behind [-]
+ * @param fixedTo walls it is fixed to, in the order of its run
  * @param faceHeight height of the face [m]
  * @param faceDepth depth from the wall [m]
  * @param lowerConnectionCentre height of the lower connection's centre above finished floor [m]
@@ -26,7 +28,7 @@ public record PerimeterEmitter(
     double metalCapacityPerMetre,
     double radiantFraction,
     double backFraction,
-    String fixedTo,
+    List<Fixing> fixedTo,
     double faceHeight,
     double faceDepth,
     double lowerConnectionCentre,
@@ -34,6 +36,7 @@ public record PerimeterEmitter(
     implements Emitter {
 
   public PerimeterEmitter {
+    fixedTo = List.copyOf(fixedTo);
     EmitterChecks.positive(name, "length [m]", length);
     EmitterChecks.positive(name, "rated output [W/m]", ratedOutputPerMetre);
     EmitterChecks.positive(name, "water content [m³/m]", waterPerMetre);

@@ -13,7 +13,6 @@ import settle.sim.hydraulics.Balance.BranchBalance;
 import settle.sim.hydraulics.ConstantPump;
 import settle.sim.hydraulics.CurvePump;
 import settle.sim.hydraulics.FlowCoefficient;
-import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
@@ -33,6 +32,10 @@ import settle.sim.valve.WaxValve;
  * other lockshield takes what its branch is offered too much. Where the pump does not suffice, all
  * flows are brought down in one proportion. A pump with a curve has no setting: there the index
  * branch's lockshield takes what is too much as well.
+ *
+ * <p>What the scenario shut by hand, a lockshield or an open valve of no Kv, stays shut, and the
+ * others are balanced without it. A head turned down is not shut: it may be turned up again, and
+ * its lockshield has to be right then.
  */
 final class Balancing {
 
@@ -59,6 +62,10 @@ final class Balancing {
   private final double density;
   private final int[] branchNode;
   private final double[] designFlow;
+
+  /** Which branches are not shut by hand. */
+  private final boolean[] open;
+
   private final PipeResistance[] branchPipe;
   private final PipeResistance[] mainPipe;
   private final Arrangement arrangement;
@@ -89,6 +96,12 @@ final class Balancing {
     for (int i = 0; i < mainPipe.length; i++) {
       mainPipe[i] = new PipeResistance(distribution.mains().get(i).pipe(), density, viscosity);
     }
+    open = new boolean[n];
+    boolean any = false;
+    for (int b = 0; b < n; b++) {
+      open[b] = !given.branches().get(b).isShut();
+      any |= open[b];
+    }
     double[] need = needs(1);
     int index = 0;
     for (int b = 1; b < n; b++) {
@@ -96,7 +109,7 @@ final class Balancing {
     }
     double headNeeded = need[index];
     List<String> warnings = new ArrayList<>();
-    if (given.balanced()) {
+    if (given.balanced() && any) {
       double share = attainable(headNeeded);
       pump = set(share < 1 ? distribution.pump().head(total(share), density) : headNeeded);
       arrangement = given.withBranches(throttled(share));
@@ -106,6 +119,9 @@ final class Balancing {
     } else {
       pump = distribution.pump();
       arrangement = given;
+    }
+    if (given.balanced()) {
+      addShut(warnings);
     }
     NetworkFlow before = network(distribution.pump(), given);
     NetworkFlow after = network(pump, arrangement);
@@ -117,26 +133,34 @@ final class Balancing {
     balance = new Balance(given.balanced(), index, headNeeded, after.head(), branches, warnings);
   }
 
+  /** Flow that the branches which are not shut have together [kg/s]. */
   private double total(double share) {
-    return share * Arrays.stream(designFlow).sum();
+    double sum = 0;
+    for (int b = 0; b < open.length; b++) {
+      sum += open[b] ? designFlow[b] : 0;
+    }
+    return share * sum;
   }
 
   /**
    * Pressure each branch needs at the pump with every flow at a share of its design flow, its valve
-   * and lockshield open [Pa].
+   * and lockshield open [Pa]; 0 for one that is shut.
    */
   private double[] needs(double share) {
     double[] mainFlow = new double[mainPipe.length];
     for (int b = 0; b < branchNode.length; b++) {
-      for (int j = branchNode[b]; j >= 0; j = parent(j)) {
+      for (int j = branchNode[b]; open[b] && j >= 0; j = parent(j)) {
         mainFlow[j] += share * designFlow[b];
       }
     }
     double[] need = new double[branchNode.length];
-    Lockshield open = distribution.lockshields().open();
+    double widest = distribution.lockshields().open().kv();
     for (int b = 0; b < need.length; b++) {
+      if (!open[b]) {
+        continue;
+      }
       double m = share * designFlow[b];
-      need[b] = withoutLockshield(b, m) + FlowCoefficient.pressureDrop(m, open.kv(), density);
+      need[b] = withoutLockshield(b, m) + FlowCoefficient.pressureDrop(m, widest, density);
       for (int j = branchNode[b]; j >= 0; j = parent(j)) {
         mainPipe[j].at(mainFlow[j]);
         need[b] += mainPipe[j].drop();
@@ -153,8 +177,7 @@ final class Balancing {
   private double withoutLockshield(int b, double m) {
     branchPipe[b].at(m);
     double kv = given.branches().get(b).valve().kvMaximum();
-    return branchPipe[b].drop()
-        + (kv > 0 ? FlowCoefficient.pressureDrop(m, kv, density) : Double.POSITIVE_INFINITY);
+    return branchPipe[b].drop() + FlowCoefficient.pressureDrop(m, kv, density);
   }
 
   /** Largest share of the design flows, at most 1, for which the pump's head suffices [-]. */
@@ -184,18 +207,23 @@ final class Balancing {
     return as;
   }
 
-  /** Branches with every lockshield taking what its branch is offered too much. */
+  /** Branches with every lockshield that is not shut taking what its branch is offered too much. */
   private List<Branch> throttled(double share) {
     double[] need = needs(share);
     double head = pump.head(total(share), density);
     LockshieldScale scale = distribution.lockshields();
     List<Branch> branches = new ArrayList<>();
+    double widest = scale.open().kv();
     for (int b = 0; b < need.length; b++) {
+      Branch branch = given.branches().get(b);
+      if (!open[b]) {
+        branches.add(branch);
+        continue;
+      }
       double m = share * designFlow[b];
-      double open = scale.open().kv();
-      double take = head - need[b] + FlowCoefficient.pressureDrop(m, open, density);
-      double kv = Math.min(FlowCoefficient.kv(m, take, density), open);
-      branches.add(given.branches().get(b).withLockshield(scale.atKv(kv)));
+      double take = head - need[b] + FlowCoefficient.pressureDrop(m, widest, density);
+      double kv = Math.min(FlowCoefficient.kv(m, take, density), widest);
+      branches.add(branch.withLockshield(scale.atKv(kv)));
     }
     return branches;
   }
@@ -250,8 +278,19 @@ final class Balancing {
   }
 
   private String name(int branch) {
-    Branch b = given.branches().get(branch);
-    return b.room() + ": " + b.emitter().name();
+    return given.branchNames().get(branch);
+  }
+
+  private void addShut(List<String> warnings) {
+    for (int b = 0; b < open.length; b++) {
+      if (!open[b]) {
+        warnings.add(
+            "'"
+                + name(b)
+                + "': shut in the scenario, so the balance leaves it shut and reckons no water"
+                + " for it");
+      }
+    }
   }
 
   private void addLimits(List<String> warnings, List<BranchBalance> branches, NetworkFlow after) {
@@ -273,7 +312,7 @@ final class Balancing {
                 + " % authority and governs its flow only when nearly shut; use a valve of"
                 + " smaller Kv, or less pressure from the pump");
       }
-      if (given.balanced() && b.lockshield().turns() < LEAST_TURNS) {
+      if (given.balanced() && b.lockshield().kv() > 0 && b.lockshield().turns() < LEAST_TURNS) {
         warnings.add(
             "'"
                 + b.name()

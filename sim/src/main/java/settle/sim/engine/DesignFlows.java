@@ -14,7 +14,7 @@ import settle.sim.room.SteadyRooms;
  * want, without sun and other gains, and the flow that brings it with the design drop.
  *
  * <p>Rooms without an emitter settle where they will. Emitters of one room share its heat as their
- * rated outputs.
+ * rated outputs; one that is shut takes no share where another can.
  */
 public final class DesignFlows {
 
@@ -53,11 +53,29 @@ public final class DesignFlows {
     double perFlow = house.water().specificHeat() * house.distribution().designDrop();
     for (int b = 0; b < heat.length; b++) {
       Branch branch = branches.get(b);
-      double rated = branch.emitter().ratedOutput();
-      double share = rated / model.arrangement.ratedOutput(branch.room());
-      heat[b] = Math.max(load[model.branchRoom[b]] * share, LEAST_SHARE * rated);
+      double least = LEAST_SHARE * branch.emitter().ratedOutput();
+      heat[b] = Math.max(load[model.branchRoom[b]] * share(model, b), least);
       flow[b] = branch.designFlow().orElse(heat[b] / perFlow);
     }
+  }
+
+  /** Share of its room's heat that a branch's emitter is to give [-]. */
+  private static double share(HouseModel model, int branch) {
+    List<Branch> branches = model.arrangement.branches();
+    double all = 0;
+    double open = 0;
+    for (int b = 0; b < branches.size(); b++) {
+      if (model.branchRoom[b] == model.branchRoom[branch]) {
+        double rated = branches.get(b).emitter().ratedOutput();
+        all += rated;
+        open += branches.get(b).isShut() ? 0 : rated;
+      }
+    }
+    double own = branches.get(branch).emitter().ratedOutput();
+    if (open == 0) {
+      return own / all;
+    }
+    return branches.get(branch).isShut() ? 0 : own / open;
   }
 
   /** Heat each room needs from its emitters [W]; 0 for a room that has none. */
@@ -75,11 +93,10 @@ public final class DesignFlows {
       lacking[i] = house.rooms().get(r).want().maximum() - operative(steady, r, heats);
     }
     for (int j = 0; j < n; j++) {
-      String room = house.rooms().get(heated[j]).name();
       java.util.Arrays.fill(heats, 0);
       for (int b = 0; b < branches.size(); b++) {
         if (model.branchRoom[b] == heated[j]) {
-          heats[b] = branches.get(b).emitter().ratedOutput() / model.arrangement.ratedOutput(room);
+          heats[b] = share(model, b);
         }
       }
       for (int i = 0; i < n; i++) {

@@ -19,6 +19,7 @@ import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.BranchFlow;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
+import settle.sim.hydraulics.PipePlace;
 import settle.sim.room.HouseFabric;
 import settle.sim.room.HouseNetwork;
 import settle.sim.room.SteadyResponse;
@@ -48,6 +49,12 @@ public final class HouseModel {
   /** Room of each branch. */
   final int[] branchRoom;
 
+  /** Room that each branch's pipe runs in; -1 in a space outside the rooms. */
+  final int[] pipeRoom;
+
+  /** Temperature of that space [°C]; not used where the pipe runs in a room. */
+  final double[] pipeSurroundings;
+
   /** Radiant fraction of each branch's emitter: the weight of the star in T_ref. */
   final double[] radiantFraction;
 
@@ -75,28 +82,38 @@ public final class HouseModel {
     this.arrangement = arrangement;
     List<Branch> branches = arrangement.branches();
     branchRoom = new int[branches.size()];
+    pipeRoom = new int[branches.size()];
+    pipeSurroundings = new double[branches.size()];
     radiantFraction = new double[branches.size()];
     List<HouseNetwork.HeatInput> heats = new ArrayList<>();
     for (int b = 0; b < branches.size(); b++) {
       Emitter emitter = branches.get(b).emitter();
       branchRoom[b] = house.roomIndex(branches.get(b).room());
+      PipePlace place = branches.get(b).pipePlace();
+      pipeRoom[b] = place.room() == null ? -1 : house.roomIndex(place.room());
+      pipeSurroundings[b] = place.surroundings();
       radiantFraction[b] = emitter.radiantFraction();
-      double back = emitter.fixedTo() == null ? 0 : emitter.backFraction();
       heats.add(
-          new HouseNetwork.HeatInput(
-              branchRoom[b], emitter.radiantFraction(), back, emitter.fixedTo()));
+          new HouseNetwork.HeatInput(branchRoom[b], emitter.radiantFraction(), back(emitter)));
     }
     pipeHeatInput = new int[house.rooms().size()];
     for (int r = 0; r < pipeHeatInput.length; r++) {
       pipeHeatInput[r] = -1;
       if (pipesHeat(house.rooms().get(r).name())) {
         pipeHeatInput[r] = heats.size();
-        heats.add(new HouseNetwork.HeatInput(r, PIPE_RADIATION, 0, null));
+        heats.add(new HouseNetwork.HeatInput(r, PIPE_RADIATION));
       }
     }
     network =
         HouseNetwork.of(house.rooms(), house.partitions(), house.airExchanges(), heats, refinement);
     atRest = new SteadyResponse(network);
+  }
+
+  private static List<HouseNetwork.BackLoss> back(Emitter emitter) {
+    return emitter.fixedTo().stream()
+        .filter(fixing -> fixing.outside() && emitter.backFraction() > 0)
+        .map(f -> new HouseNetwork.BackLoss(f.wall(), emitter.backFraction() * f.share()))
+        .toList();
   }
 
   /**
@@ -120,6 +137,8 @@ public final class HouseModel {
     house = given.house.withDistribution(given.house.distribution().withPump(balancing.pump()));
     arrangement = balancing.arrangement();
     branchRoom = given.branchRoom;
+    pipeRoom = given.pipeRoom;
+    pipeSurroundings = given.pipeSurroundings;
     radiantFraction = given.radiantFraction;
     pipeHeatInput = given.pipeHeatInput;
     network = given.network;
@@ -165,7 +184,7 @@ public final class HouseModel {
 
   private boolean pipesHeat(String room) {
     for (Branch branch : arrangement.branches()) {
-      if (branch.room().equals(room) && branch.pipe().delays()) {
+      if (room.equals(branch.pipePlace().room()) && branch.pipe().delays()) {
         return true;
       }
     }
@@ -288,10 +307,8 @@ public final class HouseModel {
     return house.rooms().stream().map(room -> room.name()).toList();
   }
 
-  /** Names of the branches, "room: emitter", in order. */
+  /** Names of the branches, "room: emitter", in order and each once. */
   public List<String> branchNames() {
-    return arrangement.branches().stream()
-        .map(branch -> branch.room() + ": " + branch.emitter().name())
-        .toList();
+    return arrangement.branchNames();
   }
 }

@@ -70,9 +70,18 @@ final class PipesAtRest {
     return arriving[branchNode[branch]];
   }
 
-  /** Heat lost by mains outside the rooms [W]. */
+  /** Heat lost by pipes outside the rooms [W]. */
   double outsideLoss() {
     return outsideLoss;
+  }
+
+  /**
+   * Temperature about a branch's pipe [°C].
+   *
+   * @param air of the room it runs in [°C]; not used where it runs in none
+   */
+  double around(int branch, double air) {
+    return model.pipeRoom[branch] >= 0 ? air : model.pipeSurroundings[branch];
   }
 
   /**
@@ -127,14 +136,19 @@ final class PipesAtRest {
     for (int b = 0; b < branchNode.length; b++) {
       Pipe pipe = model.arrangement.branches().get(b).pipe();
       double m = massFlow[b];
-      double around = roomAir[model.branchRoom[b]];
+      int room = model.pipeRoom[b];
+      double around = around(b, room >= 0 ? roomAir[room] : 0);
       double entering = arriving[branchNode[b]];
       double inlet = cooled(pipe, m, entering, around);
       double outlet = m > 0 ? inlet - heat[b] / (m * capacityPerFlow) : around;
       double back = cooled(pipe, m, outlet, around);
       if (m > 0) {
-        toRooms +=
-            give(model.branchRoom[b], m * capacityPerFlow * (entering - inlet + outlet - back));
+        double lost = m * capacityPerFlow * (entering - inlet + outlet - back);
+        if (room >= 0) {
+          toRooms += give(room, lost);
+        } else {
+          outsideLoss += lost;
+        }
       }
       returning[branchNode[b]] += m * back;
     }

@@ -252,9 +252,11 @@ public final class SettledHouse {
    */
   private double inlet(int b, double water, double air, double star) {
     Branch branch = model.arrangement.branches().get(b);
-    kv[b] = ValvesAtRest.kv(branch, flows[b], pressure[b], pipes, water, air, star);
+    int in = model.pipeRoom[b];
+    double around = pipes.around(b, in >= 0 ? rooms.air(in, heat) : 0);
+    kv[b] = ValvesAtRest.kv(branch, flows[b], pressure[b], pipes, water, around, air, star);
     massFlow[b] = flows[b].solve(kv[b], pressure[b]);
-    return pipes.cooled(branch.pipe(), massFlow[b], water, air);
+    return pipes.cooled(branch.pipe(), massFlow[b], water, around);
   }
 
   private double emission(int b, double water) {

@@ -28,6 +28,7 @@ final class ValvesAtRest {
    * @param pressure over the branch [Pa]
    * @param pipes what cools the water on its way to the valve
    * @param water temperature at which it enters the branch pipe [°C]
+   * @param around temperature about the branch pipe [°C]
    * @param air of the room [°C]
    * @param star of the room [°C]
    */
@@ -37,10 +38,11 @@ final class ValvesAtRest {
       double pressure,
       PipesAtRest pipes,
       double water,
+      double around,
       double air,
       double star) {
     return branch.valve() instanceof WaxValve wax
-        ? waxKv(wax, branch.pipe(), flow, pressure, pipes, water, air, star)
+        ? waxKv(wax, branch.pipe(), flow, pressure, pipes, water, around, air, star)
         : steadyKv(branch.valve(), air, star);
   }
 
@@ -57,12 +59,13 @@ final class ValvesAtRest {
       double pressure,
       PipesAtRest pipes,
       double water,
+      double around,
       double air,
       double star) {
     double local = felt(wax.sensing(), air, star);
     UnivariateFunction excess =
         k -> {
-          double inlet = pipes.cooled(pipe, flow.solve(k, pressure), water, air);
+          double inlet = pipes.cooled(pipe, flow.solve(k, pressure), water, around);
           double sensed = CapacityCurve.sensed(local, wax.waterInfluence(), inlet, wax.bias());
           double set =
               CapacityCurve.underPressure(

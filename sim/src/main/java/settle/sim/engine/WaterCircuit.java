@@ -172,32 +172,38 @@ final class WaterCircuit {
     int r = mainRoom[i];
     double around = r >= 0 ? rooms.meanAir(r) : mainSurroundings[i];
     pipe.attempt(h, network.mainFlow(i) * specificHeat, entering, around);
-    if (r >= 0) {
-      pipeHeat[r] += pipe.loss();
-    } else {
-      outsideLoss += pipe.loss();
-    }
+    lose(pipe.loss(), r);
     return pipe.outlet();
   }
 
+  /** A pipe's loss [J] goes to the room it runs in, or is lost outside them (-1). */
+  private void lose(double loss, int room) {
+    if (room >= 0) {
+      pipeHeat[room] += loss;
+    } else {
+      outsideLoss += loss;
+    }
+  }
+
   private double passBranch(double h, int b, RoomStepper rooms) {
-    int r = model.branchRoom[b];
     double m = network.flow(b);
     double capacityFlow = m * specificHeat;
     PipeWater there = branchFlow[b];
     PipeWater back = branchReturn[b];
     double entering = arriving[branchNode[b]];
+    int in = model.pipeRoom[b];
+    double around = in >= 0 ? rooms.meanAir(in) : model.pipeSurroundings[b];
     if (there != null) {
-      there.attempt(h, capacityFlow, entering, rooms.meanAir(r));
-      pipeHeat[r] += there.loss();
+      there.attempt(h, capacityFlow, entering, around);
+      lose(there.loss(), in);
       entering = there.outlet();
     }
     inlet[b] = entering;
     emitters[b].attempt(h, capacityFlow, entering, reference[b]);
     double leaving = emitters[b].meanReturn();
     if (back != null) {
-      back.attempt(h, capacityFlow, leaving, rooms.meanAir(r));
-      pipeHeat[r] += back.loss();
+      back.attempt(h, capacityFlow, leaving, around);
+      lose(back.loss(), in);
       leaving = back.outlet();
     }
     returning[branchNode[b]] += m * leaving;
@@ -281,7 +287,7 @@ final class WaterCircuit {
     return sum;
   }
 
-  /** Heat lost by mains outside the rooms over the step [J]. */
+  /** Heat lost by pipes outside the rooms over the step [J]. */
   double outsideLoss() {
     return outsideLoss;
   }

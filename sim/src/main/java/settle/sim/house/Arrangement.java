@@ -1,5 +1,7 @@
 package settle.sim.house;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import settle.sim.emitter.PerimeterEmitter;
 
@@ -11,6 +13,9 @@ import settle.sim.emitter.PerimeterEmitter;
  * @param balanced whether lockshields and pump are set by a balance before the run
  */
 public record Arrangement(String name, List<Branch> branches, boolean balanced) {
+
+  /** Between room and emitter in the name of a branch. */
+  private static final String SEPARATOR = ": ";
 
   public Arrangement {
     branches = List.copyOf(branches);
@@ -37,6 +42,60 @@ public record Arrangement(String name, List<Branch> branches, boolean balanced) 
   /** The same arrangement, lockshields and pump left as they are. */
   public Arrangement asSet() {
     return new Arrangement(name, branches, false);
+  }
+
+  /**
+   * Names of the branches, "room: emitter", in order and each once: where emitters of a room share
+   * one, they are numbered.
+   */
+  public List<String> branchNames() {
+    List<String> plain = new ArrayList<>();
+    for (Branch branch : branches) {
+      plain.add(branch.room() + SEPARATOR + ownName(branch));
+    }
+    List<String> names = new ArrayList<>();
+    for (String name : plain) {
+      String free = name;
+      if (Collections.frequency(plain, name) > 1) {
+        int n = 1;
+        while (plain.contains(numbered(name, n)) || names.contains(numbered(name, n))) {
+          n++;
+        }
+        free = numbered(name, n);
+      }
+      names.add(free);
+    }
+    return names;
+  }
+
+  private static String ownName(Branch branch) {
+    return branch.name() == null ? branch.emitter().name() : branch.name();
+  }
+
+  private static String numbered(String name, int n) {
+    return name + " no. " + n;
+  }
+
+  /**
+   * What a branch is called in a sentence: its room, and which emitter where the room has several.
+   *
+   * @param branch position of the branch
+   */
+  public String place(int branch) {
+    String room = branches.get(branch).room();
+    boolean alone = branches.stream().filter(b -> b.room().equals(room)).count() == 1;
+    return alone ? room : room + ", " + label(branch);
+  }
+
+  /**
+   * What a branch is called within its room: its emitter, numbered where the room has several of
+   * one name.
+   *
+   * @param branch position of the branch
+   */
+  public String label(int branch) {
+    int beyondRoom = branches.get(branch).room().length() + SEPARATOR.length();
+    return branchNames().get(branch).substring(beyondRoom);
   }
 
   /** Rated output (75/65/20) of all emitters in a room [W]. */

@@ -5,41 +5,68 @@ import settle.sim.emitter.Emitter;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.Pipe;
+import settle.sim.hydraulics.PipePlace;
 import settle.sim.valve.Valve;
 
 /**
  * An emitter with its valve, lockshield and pipe, in series between flow and return.
  *
- * @param room name of the room it heats, which its pipe runs in too
+ * @param room name of the room it heats
+ * @param name what it is called beside others in that room; null for its emitter's name
  * @param emitter the emitter
  * @param valve the valve at its inlet
  * @param lockshield the balancing valve at its outlet
  * @param pipe flow and return pipe of the branch
+ * @param pipePlace where that pipe runs
  * @param fedFrom name of the mains at whose end it begins; null at the source
  * @param designFlow flow it is to have [kg/s]; empty to reckon it from the room's heat load
  */
 public record Branch(
     String room,
+    String name,
     Emitter emitter,
     Valve valve,
     Lockshield lockshield,
     Pipe pipe,
+    PipePlace pipePlace,
     String fedFrom,
     OptionalDouble designFlow)
     implements NetworkFlow.Leaf {
 
+  /** A branch that goes by its emitter's name and whose pipe runs in the room it heats. */
+  public Branch(
+      String room,
+      Emitter emitter,
+      Valve valve,
+      Lockshield lockshield,
+      Pipe pipe,
+      String fedFrom,
+      OptionalDouble designFlow) {
+    this(room, null, emitter, valve, lockshield, pipe, PipePlace.in(room), fedFrom, designFlow);
+  }
+
   /** The same branch with another emitter. */
   public Branch withEmitter(Emitter other) {
-    return new Branch(room, other, valve, lockshield, pipe, fedFrom, designFlow);
+    return with(other, valve, lockshield);
   }
 
   /** The same branch with another valve. */
   public Branch withValve(Valve other) {
-    return new Branch(room, emitter, other, lockshield, pipe, fedFrom, designFlow);
+    return with(emitter, other, lockshield);
   }
 
   /** The same branch with its lockshield set otherwise. */
   public Branch withLockshield(Lockshield other) {
-    return new Branch(room, emitter, valve, other, pipe, fedFrom, designFlow);
+    return with(emitter, valve, other);
+  }
+
+  private Branch with(Emitter anEmitter, Valve aValve, Lockshield aLockshield) {
+    return new Branch(
+        room, name, anEmitter, aValve, aLockshield, pipe, pipePlace, fedFrom, designFlow);
+  }
+
+  /** Whether it was shut by hand, so that no water ever flows: whoever sets things leaves it so. */
+  public boolean isShut() {
+    return lockshield.kv() == 0 || valve.kvMaximum() == 0;
   }
 }

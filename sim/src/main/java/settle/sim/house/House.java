@@ -80,6 +80,9 @@ public record House(
       }
       for (Branch b : a.branches()) {
         requireKnown(names, b.room());
+        if (b.pipePlace().room() != null) {
+          requireKnown(names, b.pipePlace().room());
+        }
         distribution.mainIndex(b.fedFrom());
       }
     }

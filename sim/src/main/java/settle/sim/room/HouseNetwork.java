@@ -1,6 +1,7 @@
 package settle.sim.room;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import settle.sim.fabric.Ladder;
 import settle.sim.fabric.Partition;
@@ -19,10 +20,23 @@ public final class HouseNetwork {
    *
    * @param room position of the room
    * @param radiant share of what is not back loss that goes to the star [-]
-   * @param back share that goes into a face [-]
-   * @param face name of the surface that takes it; null where {@code back} is 0
+   * @param back what goes into faces
    */
-  public record HeatInput(int room, double radiant, double back, String face) {}
+  public record HeatInput(int room, double radiant, List<BackLoss> back) {
+
+    /** Heat all of which the room gets. */
+    public HeatInput(int room, double radiant) {
+      this(room, radiant, List.of());
+    }
+  }
+
+  /**
+   * Heat that passes from the back of an emitter into a face.
+   *
+   * @param face name of the surface that takes it
+   * @param share of all the heat [-]
+   */
+  public record BackLoss(String face, double share) {}
 
   final RoomNetwork[] rooms;
 
@@ -108,14 +122,15 @@ public final class HouseNetwork {
     for (int h = 0; h < heatRoom.length; h++) {
       HeatInput input = heats.get(h);
       RoomNetwork network = networks.get(input.room());
-      double given = 1 - input.back();
-      int face = input.back() > 0 ? network.face(input.face()) : -1;
+      int[] faces = input.back().stream().mapToInt(b -> network.face(b.face())).toArray();
+      double[] back = input.back().stream().mapToDouble(BackLoss::share).toArray();
+      double given = 1 - Arrays.stream(back).sum();
       heatRoom[h] = input.room();
       heatSlot[h] =
           RoomModes.FIRST_HEAT
               + network.addHeat(
                   new RoomNetwork.Spread(
-                      given * (1 - input.radiant()), given * input.radiant(), input.back(), face));
+                      given * (1 - input.radiant()), given * input.radiant(), back, faces));
     }
     return new HouseNetwork(networks, heatRoom, heatSlot, links);
   }

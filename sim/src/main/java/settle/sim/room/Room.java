@@ -10,7 +10,8 @@ import settle.sim.fabric.Window;
  *
  * @param name its name, unique in the house
  * @param floorArea floor area [m²]
- * @param wallRun length of wall along whose foot skirting could run [m]
+ * @param walls its walls, along whose foot skirting may run, in order round the room where that is
+ *     known; at least one
  * @param volume air volume [m³]
  * @param airChangesPerHour outdoor air let in, in room volumes [1/h]
  * @param furnishingMultiplier how many times the air's own heat capacity air and furnishings hold
@@ -24,7 +25,7 @@ import settle.sim.fabric.Window;
 public record Room(
     String name,
     double floorArea,
-    double wallRun,
+    List<Wall> walls,
     double volume,
     double airChangesPerHour,
     double furnishingMultiplier,
@@ -38,16 +39,51 @@ public record Room(
   public static final double AIR_HEAT_CAPACITY = 1224;
 
   public Room {
+    walls = List.copyOf(walls);
     surfaces = List.copyOf(surfaces);
     windows = List.copyOf(windows);
     requirePositive(name, "floor area [m²]", floorArea);
-    requirePositive(name, "run of wall [m]", wallRun);
+    if (walls.isEmpty()) {
+      throw new IllegalArgumentException("room '" + name + "' has no walls");
+    }
     requirePositive(name, "volume [m³]", volume);
     requirePositive(name, "furnishing multiplier", furnishingMultiplier);
     if (!(airChangesPerHour >= 0)) {
       throw new IllegalArgumentException(
           "room '" + name + "': air changes " + airChangesPerHour + " /h must be >= 0");
     }
+  }
+
+  /** A room whose walls have nothing at their foot, so many metres together. */
+  public Room(
+      String name,
+      double floorArea,
+      double wallLength,
+      double volume,
+      double airChangesPerHour,
+      double furnishingMultiplier,
+      List<Surface> surfaces,
+      List<Window> windows,
+      Timetable want,
+      Timetable convectiveGain,
+      Timetable radiantGain) {
+    this(
+        name,
+        floorArea,
+        List.of(Wall.bare("walls", wallLength)),
+        volume,
+        airChangesPerHour,
+        furnishingMultiplier,
+        surfaces,
+        windows,
+        want,
+        convectiveGain,
+        radiantGain);
+  }
+
+  /** Length of wall along which skirting may run, all walls together [m]. */
+  public double freeWall() {
+    return walls.stream().mapToDouble(Wall::free).sum();
   }
 
   /** The same room with another air change [1/h]. */
@@ -90,7 +126,7 @@ public record Room(
   private static final class Copy {
     private final String name;
     private final double floorArea;
-    private final double wallRun;
+    private final List<Wall> walls;
     private final double volume;
     private double airChangesPerHour;
     private final double furnishingMultiplier;
@@ -103,7 +139,7 @@ public record Room(
     Copy(Room room) {
       name = room.name;
       floorArea = room.floorArea;
-      wallRun = room.wallRun;
+      walls = room.walls;
       volume = room.volume;
       airChangesPerHour = room.airChangesPerHour;
       furnishingMultiplier = room.furnishingMultiplier;
@@ -118,7 +154,7 @@ public record Room(
       return new Room(
           name,
           floorArea,
-          wallRun,
+          walls,
           volume,
           airChangesPerHour,
           furnishingMultiplier,

@@ -30,10 +30,10 @@ final class RoomNetwork {
    *
    * @param convective share to the air [-]
    * @param radiant share to the star [-]
-   * @param back share into a face [-]
-   * @param face the node of that face; ignored where {@code back} is 0
+   * @param back shares into faces [-]
+   * @param faces the nodes of those faces
    */
-  record Spread(double convective, double radiant, double back, int face) {}
+  record Spread(double convective, double radiant, double[] back, int[] faces) {}
 
   /**
    * A link to another room.
@@ -254,8 +254,8 @@ final class RoomNetwork {
       Spread spread = heats.get(h);
       s[AIR][RoomModes.FIRST_HEAT + h] += spread.convective();
       s[STAR][RoomModes.FIRST_HEAT + h] += spread.radiant();
-      if (spread.back() > 0) {
-        s[spread.face()][RoomModes.FIRST_HEAT + h] += spread.back();
+      for (int i = 0; i < spread.faces().length; i++) {
+        s[spread.faces()[i]][RoomModes.FIRST_HEAT + h] += spread.back()[i];
       }
     }
     for (int l = 0; l < links.size(); l++) {

@@ -228,7 +228,7 @@ public final class Remedies {
     OptionalDouble larger = root(index, LARGEST, 1, k -> withSize(answer.room(), k));
     if (length > 0) {
       found.add(
-          new Remedy(answer.room(), Kind.LENGTH, length, scaled(larger, length), room.wallRun()));
+          new Remedy(answer.room(), Kind.LENGTH, length, scaled(larger, length), room.freeWall()));
     } else {
       found.add(
           new Remedy(

@@ -246,8 +246,13 @@ public sealed interface Setting {
     }
   }
 
-  /** Opening of the lockshield of a branch [turns]. */
-  record LockshieldTurns(int branch, String room) implements Setting {
+  /**
+   * Opening of the lockshield of a branch [turns].
+   *
+   * @param branch which
+   * @param place what that branch is called
+   */
+  record LockshieldTurns(int branch, String place) implements Setting {
 
     @Override
     public Group group() {

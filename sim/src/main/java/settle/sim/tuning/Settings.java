@@ -55,7 +55,9 @@ public final class Settings {
       all.add(new Setting.PumpHead());
     }
     for (int b = 0; b < branches.size(); b++) {
-      all.add(new Setting.LockshieldTurns(b, branches.get(b).room()));
+      if (!branches.get(b).isShut()) {
+        all.add(new Setting.LockshieldTurns(b, plant.arrangement().place(b)));
+      }
     }
   }
 

@@ -11,6 +11,7 @@ import settle.sim.control.OptimumStart;
 import settle.sim.control.Thermostat;
 import settle.sim.control.Timetable;
 import settle.sim.emitter.Emitter;
+import settle.sim.emitter.Fixing;
 import settle.sim.emitter.PanelEmitter;
 import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.fabric.Boundary;
@@ -92,7 +93,7 @@ public final class SampleHouses {
         1.6 * 500,
         0.4,
         0.05,
-        "outer wall",
+        Fixing.outside("outer wall"),
         0.14,
         0.03,
         0.05,
@@ -102,7 +103,15 @@ public final class SampleHouses {
   /** A panel radiator with the same output at 50 K. */
   public static PanelEmitter radiator(double watts) {
     return new PanelEmitter(
-        "radiator", watts, 1.3, watts * 4e-6, watts * 0.015 * 450, 0.3, 0.05, "outer wall", 5);
+        "radiator",
+        watts,
+        1.3,
+        watts * 4e-6,
+        watts * 0.015 * 450,
+        0.3,
+        0.05,
+        Fixing.outside("outer wall"),
+        5);
   }
 
   /** A head at a knob position that passes its nominal flow at the given temperature. */
@@ -413,18 +422,7 @@ public final class SampleHouses {
             .map(
                 a ->
                     a.withBranches(
-                        a.branches().stream()
-                            .map(
-                                b ->
-                                    new Branch(
-                                        b.room(),
-                                        b.emitter(),
-                                        valve.apply(b),
-                                        b.lockshield(),
-                                        b.pipe(),
-                                        b.fedFrom(),
-                                        b.designFlow()))
-                            .toList()))
+                        a.branches().stream().map(b -> b.withValve(valve.apply(b))).toList()))
             .toList());
   }
 
@@ -459,7 +457,7 @@ public final class SampleHouses {
     return new Room(
         r.name(),
         r.floorArea(),
-        r.wallRun(),
+        r.walls(),
         r.volume(),
         r.airChangesPerHour(),
         r.furnishingMultiplier(),

@@ -3,6 +3,8 @@ package settle.sim.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -14,6 +16,7 @@ import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.Balance.BranchBalance;
 import settle.sim.hydraulics.ConstantPump;
 import settle.sim.hydraulics.Lockshield;
+import settle.sim.hydraulics.PipePlace;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.MainColumn;
@@ -160,5 +163,147 @@ class WetSystemTest {
       assertThat(b.flow() / b.designFlow()).as(b.name()).isCloseTo(share, within(1e-6));
     }
     assertThat(balance.warnings()).anyMatch(w -> w.contains("pump cannot carry"));
+  }
+
+  @Test
+  void whatIsShutStaysShutUnderABalance() {
+    House house = SampleHouses.onMains(SampleHouses.eightRooms(1, SampleHouses.ideal()));
+    Distribution strong = house.distribution().withPump(new ConstantPump(45_000, 0.3));
+    Arrangement given = house.arrangements().get(0);
+    List<Branch> branches = new ArrayList<>(given.branches());
+    branches.replaceAll(b -> b.withLockshield(strong.lockshields().open()));
+    branches.set(2, branches.get(2).withLockshield(strong.lockshields().atTurns(0)));
+    branches.set(5, branches.get(5).withValve(new FixedOpening("shut", 0)));
+    House subject =
+        house
+            .withDistribution(strong)
+            .withArrangements(List.of(new Arrangement("b", branches, true)));
+    RunResult result = run(subject, 0);
+    Balance balance = result.balance();
+    for (int b = 0; b < branches.size(); b++) {
+      BranchBalance branch = balance.branches().get(b);
+      if (b == 2 || b == 5) {
+        assertThat(branch.flow()).as(branch.name()).isZero();
+        assertThat(branch.lockshield()).isEqualTo(branches.get(b).lockshield());
+        assertThat(Arrays.stream(result.trace().column(BranchColumn.MASS_FLOW, b)).skip(1).max())
+            .hasValue(0);
+        assertThat(balance.warnings())
+            .filteredOn(w -> w.contains(branch.name()))
+            .singleElement()
+            .asString()
+            .contains("leaves it shut");
+      } else {
+        assertThat(branch.flow())
+            .as(branch.name())
+            .isCloseTo(branch.designFlow(), within(1e-6 * branch.designFlow()));
+      }
+    }
+    // The pump is set for the water that flows, which a pump for all would exceed.
+    branches.replaceAll(b -> b.withLockshield(strong.lockshields().open()));
+    House all =
+        house
+            .withDistribution(strong)
+            .withArrangements(
+                List.of(
+                    new Arrangement(
+                        "b",
+                        branches.stream().map(b -> b.withValve(SampleHouses.head(20))).toList(),
+                        true)));
+    assertThat(balance.headNeeded()).isLessThan(run(all, 0).balance().headNeeded());
+  }
+
+  @Test
+  void whereAllIsShutABalanceSetsNothing() {
+    House house = SampleHouses.onMains(SampleHouses.eightRooms(1, SampleHouses.ideal()));
+    Arrangement given = house.arrangements().get(0);
+    List<Branch> shut =
+        given.branches().stream()
+            .map(b -> b.withLockshield(house.distribution().lockshields().atTurns(0)))
+            .toList();
+    Balance balance =
+        run(house.withArrangements(List.of(new Arrangement("b", shut, true))), 0).balance();
+    assertThat(balance.branches()).allMatch(b -> b.flow() == 0 && b.lockshield().kv() == 0);
+    assertThat(balance.warnings()).hasSizeGreaterThanOrEqualTo(shut.size());
+  }
+
+  /** What a branch's pipe loses in a void is lost there, in a run and at rest alike. */
+  @Test
+  void aPipeInAVoidHeatsNoRoom() {
+    House inRooms =
+        SampleHouses.steady(
+            SampleHouses.onMains(SampleHouses.eightRooms(20, SampleHouses.ideal())), 2);
+    Arrangement given = inRooms.arrangements().get(0);
+    List<Branch> moved = new ArrayList<>();
+    for (Branch b : given.branches()) {
+      moved.add(
+          new Branch(
+              b.room(),
+              null,
+              b.emitter(),
+              new FixedOpening("open", 0.5),
+              b.lockshield(),
+              b.pipe(),
+              PipePlace.outside(9),
+              b.fedFrom(),
+              b.designFlow()));
+    }
+    House inVoid = inRooms.withArrangements(List.of(given.withBranches(moved)));
+    SettledHouse rest = rest(inVoid, inVoid.arrangements().get(0));
+    RunResult result = run(inVoid, 0);
+    assertThat(result.ledger().error()).isLessThan(1e-9);
+    double[] loss = result.trace().column(HouseColumn.PIPE_LOSS);
+    double lossOfRun = loss[loss.length - 1];
+    double expected = 0;
+    for (int b = 0; b < moved.size(); b++) {
+      // 60 °C less little: hot water about all of the pipe, in a space at 9 °C.
+      expected += moved.get(b).pipe().lossCoefficient() * moved.get(b).pipe().length() * (52 - 9);
+    }
+    assertThat(lossOfRun).isGreaterThan(expected);
+    for (int r = 0; r < inVoid.rooms().size(); r++) {
+      double[] operative = result.trace().column(RoomColumn.OPERATIVE, r);
+      assertThat(operative[operative.length - 1])
+          .as(inVoid.rooms().get(r).name())
+          .isCloseTo(rest.operative(r), within(0.01));
+    }
+    // Only rooms that mains run through get heat of pipes.
+    assertThat(rest.pipeHeat(0)).isPositive();
+    assertThat(rest.pipeHeat(1)).isZero();
+  }
+
+  private static SettledHouse rest(House house, Arrangement arrangement) {
+    double[] convective =
+        house.rooms().stream().mapToDouble(r -> r.convectiveGain().mean()).toArray();
+    double[] radiant = house.rooms().stream().mapToDouble(r -> r.radiantGain().mean()).toArray();
+    HouseModel model = new HouseModel(house, arrangement, 1);
+    return new SettledHouse(model, 2, convective, radiant).at(60);
+  }
+
+  @Test
+  void aPipeThroughAnotherRoomHeatsThatOne() {
+    House house =
+        SampleHouses.steady(
+            SampleHouses.onMains(SampleHouses.eightRooms(1, SampleHouses.ideal())), 2);
+    Arrangement given = house.arrangements().get(0);
+    List<Branch> branches = new ArrayList<>(given.branches());
+    Branch b = branches.get(1);
+    String other = house.rooms().get(2).name();
+    branches.set(
+        1,
+        new Branch(
+            b.room(),
+            null,
+            b.emitter(),
+            b.valve(),
+            b.lockshield(),
+            b.pipe(),
+            PipePlace.in(other),
+            b.fedFrom(),
+            b.designFlow()));
+    House through = house.withArrangements(List.of(given.withBranches(branches)));
+    SettledHouse before = rest(house, given);
+    SettledHouse after = rest(through, through.arrangements().get(0));
+    assertThat(before.pipeHeat(1)).isGreaterThan(1);
+    assertThat(after.pipeHeat(1)).isZero();
+    assertThat(after.pipeHeat(2)).isGreaterThan(before.pipeHeat(2) + 1);
   }
 }

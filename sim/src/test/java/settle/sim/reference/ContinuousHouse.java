@@ -5,6 +5,7 @@ import java.util.List;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import settle.sim.emitter.EmissionLaw;
 import settle.sim.emitter.Emitter;
+import settle.sim.emitter.Fixing;
 import settle.sim.emitter.PanelEmitter;
 import settle.sim.fabric.Boundary;
 import settle.sim.fabric.Facing;
@@ -65,7 +66,8 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
   private final double[] exponent;
   private final double[] radiant;
   private final double[] back;
-  private final Element[] backElement;
+  private final Element[][] backElement;
+  private final double[][] backShare;
   private final BranchFlow[] flows;
 
   // Travelling points of each perimeter emitter: how far the water had moved when each entered,
@@ -153,7 +155,8 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
     exponent = new double[count];
     radiant = new double[count];
     back = new double[count];
-    backElement = new Element[count];
+    backElement = new Element[count][];
+    backShare = new double[count][];
     flows = new BranchFlow[count];
     born = new double[count][MOST_POINTS];
     points = new int[count];
@@ -167,9 +170,13 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
       roomOf[b] = house.roomIndex(branch.room());
       exponent[b] = emitter.exponent();
       radiant[b] = emitter.radiantFraction();
-      back[b] = emitter.fixedTo() == null ? 0 : emitter.backFraction();
-      if (back[b] > 0) {
-        backElement[b] = outerElement(roomOf[b], emitter.fixedTo());
+      back[b] = emitter.backLoss();
+      List<Fixing> outside = emitter.fixedTo().stream().filter(Fixing::outside).toList();
+      backElement[b] = new Element[back[b] > 0 ? outside.size() : 0];
+      backShare[b] = new double[backElement[b].length];
+      for (int i = 0; i < backElement[b].length; i++) {
+        backElement[b][i] = outerElement(roomOf[b], outside.get(i).wall());
+        backShare[b][i] = emitter.backFraction() * outside.get(i).share();
       }
       pathCapacity[b] =
           emitter.waterVolume() * house.water().density() * specificHeat + emitter.metalCapacity();
@@ -407,18 +414,18 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
   private void solveStars(double[] y, double outdoor) {
     double[] numerator = new double[rooms];
     double[] denominator = new double[rooms];
-    for (Element e : elements) {
-      e.backHeat = 0;
-    }
     for (int round = 0; round < 20; round++) {
+      for (Element e : elements) {
+        e.backHeat = 0;
+      }
       java.util.Arrays.fill(denominator, 0);
       for (int r = 0; r < rooms; r++) {
         numerator[r] = radiantGain[r];
       }
       for (int b = 0; b < branches.size(); b++) {
         numerator[roomOf[b]] += (1 - back[b]) * radiant[b] * heatGuess[b];
-        if (backElement[b] != null) {
-          backElement[b].backHeat = back[b] * heatGuess[b];
+        for (int i = 0; i < backElement[b].length; i++) {
+          backElement[b][i].backHeat += backShare[b][i] * heatGuess[b];
         }
       }
       for (Element e : elements) {

@@ -67,7 +67,7 @@ public final class LimitedRoom {
     Branch branch =
         new Branch(
             "room",
-            new PanelEmitter("ample", 5000, 1.3, 0.02, 30_000, radiant, 0, null, 5),
+            new PanelEmitter("ample", 5000, 1.3, 0.02, 30_000, radiant, 0, List.of(), 5),
             new FixedOpening("open", 1),
             new Lockshield("open", 4, 1),
             Pipe.withoutDelay("15 mm", 0.0136, 1.5e-6, 5, 4),

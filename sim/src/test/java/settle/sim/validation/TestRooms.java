@@ -68,11 +68,7 @@ record TestRooms(Room room, double radiant) {
 
   private HouseNetwork network() {
     return HouseNetwork.of(
-        List.of(room),
-        List.of(),
-        List.of(),
-        List.of(new HouseNetwork.HeatInput(0, radiant, 0, null)),
-        1);
+        List.of(room), List.of(), List.of(), List.of(new HouseNetwork.HeatInput(0, radiant)), 1);
   }
 
   RoomStepper stepper(double start) {
