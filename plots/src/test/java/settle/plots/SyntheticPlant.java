@@ -174,6 +174,7 @@ public final class SyntheticPlant {
         plain.firstCall(),
         plain.keepsUp(),
         plain.steps(),
+        plain.stepsUnagreed(),
         List.of());
   }
 

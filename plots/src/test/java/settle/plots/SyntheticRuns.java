@@ -306,6 +306,7 @@ public final class SyntheticRuns {
         CALL,
         !cold,
         n,
+        0,
         List.of());
   }
 

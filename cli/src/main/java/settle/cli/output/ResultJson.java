@@ -68,6 +68,7 @@ public final class ResultJson {
     json.number("pipeLossKWh", plant.pipeLoss() / Units.JOULES_PER_KWH, 4);
     balance(run.balance());
     json.exactly("energyBalanceError", run.ledger().error());
+    json.count("stepsUnagreed", run.stepsUnagreed());
     if (!outcome.errors().isEmpty()) {
       error(outcome.errors().get(outcome.runs().indexOf(run)));
     }

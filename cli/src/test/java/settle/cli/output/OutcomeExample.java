@@ -179,6 +179,7 @@ final class OutcomeExample {
         0,
         warmUp.isPresent(),
         2,
+        warmUp.isPresent() ? 0 : 1,
         warmUp.isPresent() ? List.of() : List.of("the valve hunts"));
   }
 }

@@ -105,6 +105,7 @@ class PlantTablesTest {
         run.firstCall(),
         run.keepsUp(),
         run.steps(),
+        run.stepsUnagreed(),
         run.warnings());
   }
 

@@ -71,7 +71,8 @@ class ResultJsonTest {
                   } ],
                   "warnings" : [ "authority is low" ]
                 },
-                "energyBalanceError" : 0.0
+                "energyBalanceError" : 0.0,
+                "stepsUnagreed" : 0
               }, {
                 "name" : "radiators",
                 "emitterKind" : "radiator",
@@ -108,7 +109,8 @@ class ResultJsonTest {
                 "pumpElectricityKWh" : 0.01,
                 "pipeLossKWh" : 0.5,
                 "balance" : null,
-                "energyBalanceError" : 0.0
+                "energyBalanceError" : 0.0,
+                "stepsUnagreed" : 1
               } ],
               "warnings" : [ "U-value 9 W/m²K of 'wall' is unusually high", "skirting: authority is low", "radiators: the valve hunts" ]
             }

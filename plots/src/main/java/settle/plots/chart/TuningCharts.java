@@ -100,6 +100,7 @@ public final class TuningCharts {
         run.firstCall(),
         run.keepsUp(),
         run.steps(),
+        run.stepsUnagreed(),
         run.warnings());
   }
 

@@ -138,6 +138,7 @@ class PlantVerdictTest {
         run.firstCall(),
         run.keepsUp(),
         run.steps(),
+        run.stepsUnagreed(),
         run.warnings());
   }
 }

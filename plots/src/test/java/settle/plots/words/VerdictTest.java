@@ -69,6 +69,7 @@ class VerdictTest {
             run.firstCall(),
             false,
             run.steps(),
+            run.stepsUnagreed(),
             run.warnings());
     assertThat(new Verdict(house, later).answer())
         .startsWith("the rooms do not keep up, although every room is warm within")

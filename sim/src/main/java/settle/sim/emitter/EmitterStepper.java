@@ -25,6 +25,9 @@ public interface EmitterStepper {
    */
   double atRest(double capacityFlow, double inlet, double reference);
 
+  /** Whether the attempt came to agree with itself; a step with one that did not is not to stay. */
+  boolean agreed();
+
   /** Heat emitted over the attempted step [J]. */
   double emitted();
 

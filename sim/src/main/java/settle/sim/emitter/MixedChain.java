@@ -7,7 +7,8 @@ package settle.sim.emitter;
  * <p>Within a step the emission is written K g (T - T_ref) with g = y^(n-1) at the cell's mean
  * excess, and the water coming in is taken to go along a straight line through its mean with the
  * slope between its ends: each cell's course and mean are then exact. g is brought into agreement
- * with the mean by repetition. Without flow all cells cool in place.
+ * with the mean: the larger the excess taken for g, the smaller the mean excess that follows, so
+ * that excess and answer always have the root between them. Without flow all cells cool in place.
  */
 public final class MixedChain implements EmitterStepper {
 
@@ -17,8 +18,14 @@ public final class MixedChain implements EmitterStepper {
    */
   private static final double KEEP = 0.5;
 
-  private static final int REPEATS = 8;
+  /** Agreement of a cell's mean excess with the one its emission is reckoned at [K]. */
   private static final double AGREEMENT = 1e-3;
+
+  /** Width of a bracket in which there is nothing left to look for [K]. */
+  private static final double NOTHING_BETWEEN = 1e-9;
+
+  /** Halvings of any bracket that leave nothing to be halved; two or three rounds do. */
+  private static final int MOST_ROUNDS = 100;
 
   // Model
   private final int cells;
@@ -28,7 +35,6 @@ public final class MixedChain implements EmitterStepper {
 
   // State
   private double[] temperature;
-  private double lastReference;
 
   // Excess at which y^(n-1) was last computed, and the value
   private final double[] anchor;
@@ -39,7 +45,8 @@ public final class MixedChain implements EmitterStepper {
   private final double[] meanExcess;
   private double emittedHeat;
   private double returnTemperature;
-  private double nextReference;
+  private double triedReference;
+  private boolean agreed = true;
 
   /**
    * @param cells number of cells, >= 1
@@ -70,59 +77,99 @@ public final class MixedChain implements EmitterStepper {
 
   @Override
   public void attempt(double length, double capacityFlow, double inlet, double reference) {
-    nextReference = reference;
+    double shift = reference - triedReference;
+    triedReference = reference;
+    agreed = true;
     emittedHeat = 0;
     double before = inlet;
     double beforeRise = 0;
-    double shift = reference - lastReference;
     for (int i = 0; i < cells; i++) {
       double start = temperature[i];
-      // First guess of the mean excess: the last one, the reference having moved; where that says
-      // nothing, where the cell stands.
-      double y = meanExcess[i] - shift;
-      if (y <= 0) {
-        y = start - reference;
-      }
-      double mean = start;
-      double end = start;
-      for (int k = 0; k < REPEATS; k++) {
-        double conductance = y > 0 ? coefficient * power(i, y) : 0;
-        double total = capacityFlow + conductance;
-        if (total == 0) {
-          mean = start;
-          end = start;
-          break;
-        }
-        // What the cell makes for moves along a straight line: dT/dt = (S(t) - T)/tau, S(t) =
-        // settled + rise (t - h/2).
-        double settled =
-            capacityFlow == 0
-                ? reference
-                : (capacityFlow * before + conductance * reference) / total;
-        double rise = capacityFlow * beforeRise / total;
-        double tau = cellCapacity / total;
-        double x = length / tau;
-        double decay = x < 40 ? Math.exp(-x) : 0;
-        double phi = x < 1e-5 ? 1 - x / 2 : (1 - decay) / x;
-        double away = start - (settled - rise * (length / 2 + tau));
-        end = settled + rise * (length / 2 - tau) + away * decay;
-        mean = settled - rise * tau + away * phi;
-        double changed = mean - reference - y;
-        y = mean - reference;
-        if (Math.abs(changed) < AGREEMENT) {
-          break;
-        }
-      }
-      meanExcess[i] = y;
-      next[i] = end;
+      double mean = settle(i, length, capacityFlow, before, beforeRise, shift);
+      double end = next[i];
       emittedHeat += cellCapacity * (start - end);
       if (capacityFlow > 0) {
         emittedHeat += capacityFlow * length * (before - mean);
         before = mean;
-        beforeRise = (end - start) / length;
+        beforeRise = rise(start, mean, end) / length;
       }
     }
     returnTemperature = capacityFlow > 0 ? before : next[cells - 1];
+  }
+
+  /**
+   * How much a cell rises over the step, as a straight line through its mean; no end of the line
+   * lies beyond where the cell has been, however soon it came to rest.
+   */
+  private static double rise(double start, double mean, double end) {
+    double early = mean - start;
+    double late = end - mean;
+    return early * late > 0 ? 2 * (Math.abs(early) < Math.abs(late) ? early : late) : 0;
+  }
+
+  /** Finds a cell's end and its mean temperature, which is returned [°C]. */
+  private double settle(
+      int i, double length, double capacityFlow, double before, double beforeRise, double shift) {
+    // First guess of the mean excess: the last one tried, the reference having moved; where that
+    // says nothing, where the cell stands.
+    double y = meanExcess[i] - shift;
+    if (y <= 0) {
+      y = temperature[i] - triedReference;
+    }
+    double below = Double.NEGATIVE_INFINITY;
+    double above = Double.POSITIVE_INFINITY;
+    double lastY = Double.NaN;
+    double lastOff = Double.NaN;
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      double answer = meanExcess(i, length, capacityFlow, before, beforeRise, y);
+      double off = answer - y;
+      below = Math.max(below, Math.min(y, answer));
+      above = Math.min(above, Math.max(y, answer));
+      // A cell that passes T_ref within the step: with an exponent near 1 its conductance jumps
+      // there, and what lies between is neither.
+      if (Math.abs(off) < AGREEMENT || above - below < NOTHING_BETWEEN) {
+        meanExcess[i] = answer;
+        return triedReference + answer;
+      }
+      double slope = (off - lastOff) / (y - lastY);
+      lastY = y;
+      lastOff = off;
+      y = slope < 0 ? y - off / slope : answer;
+      if (!(y >= below && y <= above)) {
+        y = (below + above) / 2;
+      }
+    }
+    agreed = false;
+    meanExcess[i] = y;
+    return triedReference + meanExcess(i, length, capacityFlow, before, beforeRise, y);
+  }
+
+  /**
+   * Mean excess of a cell over the step if it emits as at an excess of y [K]; its end on the way.
+   * What the cell makes for moves along a straight line: dT/dt = (S(t) - T)/tau, S(t) = settled +
+   * rise (t - h/2).
+   */
+  private double meanExcess(
+      int i, double length, double capacityFlow, double before, double beforeRise, double y) {
+    double start = temperature[i];
+    double conductance = y > 0 ? coefficient * power(i, y) : 0;
+    double total = capacityFlow + conductance;
+    if (total == 0) {
+      next[i] = start;
+      return start - triedReference;
+    }
+    double settled =
+        capacityFlow == 0
+            ? triedReference
+            : (capacityFlow * before + conductance * triedReference) / total;
+    double rise = capacityFlow * beforeRise / total;
+    double tau = cellCapacity / total;
+    double x = length / tau;
+    double decay = x < 40 ? Math.exp(-x) : 0;
+    double phi = x < 1e-5 ? 1 - x / 2 : (1 - decay) / x;
+    double away = start - (settled - rise * (length / 2 + tau));
+    next[i] = settled + rise * (length / 2 - tau) + away * decay;
+    return settled - rise * tau + away * phi - triedReference;
   }
 
   /**
@@ -165,7 +212,7 @@ public final class MixedChain implements EmitterStepper {
   public double emissionNow() {
     double sum = 0;
     for (int i = 0; i < cells; i++) {
-      double y = next[i] - nextReference;
+      double y = next[i] - triedReference;
       if (y > 0) {
         sum += coefficient * y * power(i, y);
       }
@@ -178,7 +225,11 @@ public final class MixedChain implements EmitterStepper {
     double[] swap = temperature;
     temperature = next;
     next = swap;
-    lastReference = nextReference;
+  }
+
+  @Override
+  public boolean agreed() {
+    return agreed;
   }
 
   @Override

@@ -33,6 +33,7 @@ public final class PlugFlow implements EmitterStepper {
   private static final double SMALL = 0.02;
 
   private static final int CAPACITY = 512;
+
   private static final double RATIO_LOG = Math.log(WIDEST_RATIO);
 
   // Model
@@ -376,6 +377,12 @@ public final class PlugFlow implements EmitterStepper {
         ? capacityFlow
             * (excess - EmissionLaw.outletExcess(excess, exponent, emission * length, capacityFlow))
         : 0;
+  }
+
+  /** Every parcel is exact while its reference holds: there is nothing to agree on. */
+  @Override
+  public boolean agreed() {
+    return true;
   }
 
   @Override

@@ -19,6 +19,7 @@ import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.BranchFlow;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
+import settle.sim.hydraulics.Pipe;
 import settle.sim.hydraulics.PipePlace;
 import settle.sim.room.HouseFabric;
 import settle.sim.room.HouseNetwork;
@@ -61,6 +62,9 @@ public final class HouseModel {
   /** Heat input by which pipes heat each room; -1 where none lie. */
   final int[] pipeHeatInput;
 
+  /** Conductance between all pipes in a room and its air [W/K]. */
+  final double[] pipeConductance;
+
   private final HouseNetwork network;
 
   /** Prepared when a run first asks for it: questions at rest need none. */
@@ -68,6 +72,9 @@ public final class HouseModel {
 
   /** Share of a pipe's heat given by radiation [-]; common practice, no source. */
   private static final double PIPE_RADIATION = 0.5;
+
+  /** Excess of water over a room that none exceeds by much [K]. */
+  private static final double HOTTEST_EXCESS = 100;
 
   /**
    * Prepares a model.
@@ -94,14 +101,17 @@ public final class HouseModel {
       pipeSurroundings[b] = place.surroundings();
       radiantFraction[b] = emitter.radiantFraction();
       heats.add(
-          new HouseNetwork.HeatInput(branchRoom[b], emitter.radiantFraction(), back(emitter)));
+          new HouseNetwork.HeatInput(
+              branchRoom[b], emitter.radiantFraction(), back(emitter), mostConductance(emitter)));
     }
     pipeHeatInput = new int[house.rooms().size()];
+    pipeConductance = new double[pipeHeatInput.length];
     for (int r = 0; r < pipeHeatInput.length; r++) {
       pipeHeatInput[r] = -1;
+      pipeConductance[r] = conductanceOfPipes(house.rooms().get(r).name());
       if (pipesHeat(house.rooms().get(r).name())) {
         pipeHeatInput[r] = heats.size();
-        heats.add(new HouseNetwork.HeatInput(r, PIPE_RADIATION));
+        heats.add(new HouseNetwork.HeatInput(r, PIPE_RADIATION, List.of(), pipeConductance[r]));
       }
     }
     network =
@@ -141,6 +151,7 @@ public final class HouseModel {
     pipeSurroundings = given.pipeSurroundings;
     radiantFraction = given.radiantFraction;
     pipeHeatInput = given.pipeHeatInput;
+    pipeConductance = given.pipeConductance;
     network = given.network;
     atRest = given.atRest;
   }
@@ -182,6 +193,31 @@ public final class HouseModel {
     return sum;
   }
 
+  /**
+   * Most by which an emitter's output falls per kelvin of its room, water as hot as it gets: the
+   * secant of its law, K' L y^(n-1) [W/K].
+   */
+  private static double mostConductance(Emitter emitter) {
+    double n = emitter.exponent();
+    return EmissionLaw.distributedCoefficient(emitter.ratedOutput(), n)
+        * Math.pow(HOTTEST_EXCESS, n - 1);
+  }
+
+  private double conductanceOfPipes(String room) {
+    double sum = 0;
+    for (Branch branch : arrangement.branches()) {
+      sum += room.equals(branch.pipePlace().room()) ? conductance(branch.pipe()) : 0;
+    }
+    for (Main main : house.distribution().mains()) {
+      sum += room.equals(main.room()) ? conductance(main.pipe()) : 0;
+    }
+    return sum;
+  }
+
+  private static double conductance(Pipe pipe) {
+    return pipe.delays() ? pipe.lossCoefficient() * pipe.length() : 0;
+  }
+
   private boolean pipesHeat(String room) {
     for (Branch branch : arrangement.branches()) {
       if (room.equals(branch.pipePlace().room()) && branch.pipe().delays()) {
@@ -219,8 +255,7 @@ public final class HouseModel {
   /** A stepper for one emitter, filled with water of one temperature [°C]. */
   public static EmitterStepper emitterStepper(
       Emitter emitter, WaterProperties water, double startTemperature) {
-    double waterCapacity = emitter.waterVolume() * water.density() * water.specificHeat();
-    double heatCapacity = waterCapacity + emitter.metalCapacity();
+    double heatCapacity = heatCapacity(emitter, water);
     double n = emitter.exponent();
     if (emitter instanceof PerimeterEmitter perimeter) {
       return new PlugFlow(
@@ -237,6 +272,11 @@ public final class HouseModel {
         EmissionLaw.chainCoefficient(emitter.ratedOutput(), n, cells),
         n,
         startTemperature);
+  }
+
+  /** Of an emitter's water and metal [J/K]. */
+  static double heatCapacity(Emitter emitter, WaterProperties water) {
+    return emitter.waterVolume() * water.density() * water.specificHeat() + emitter.metalCapacity();
   }
 
   NetworkFlow networkFlow() {

@@ -23,8 +23,9 @@ import settle.sim.weather.Weather;
  *
  * <p>The order of the stages, and why: the controls decide first, on what they have seen; valves
  * and flows follow, since flow needs no temperature of this step; source and emitters are brought
- * into agreement with each other and with the rooms' mean temperatures; the links between rooms
- * then settle; only then does every state move. What valves sense is the mean the rooms really had.
+ * into agreement with each other and with the rooms, links between rooms included; valves then feel
+ * the mean the rooms really had, and where that opens them otherwise all is tried again. Only what
+ * agrees moves the state: of a step that does not, nothing stays, and a shorter one is tried.
  */
 public final class HouseRun {
 
@@ -48,7 +49,16 @@ public final class HouseRun {
    */
   private static final double REFERENCE_AGREEMENT = 0.005;
 
-  private static final int MOST_ROUNDS = 12;
+  /**
+   * Agreement asked of the heat the water takes with the heat the source gives it, where much water
+   * makes more of it than the flow temperature shows: so much [W], or this share of it [-].
+   */
+  private static final double HEAT_AGREEMENT = 1;
+
+  private static final double HEAT_AGREEMENT_SHARE = 1e-3;
+
+  /** Rounds after which flow and reference temperatures of a step are given up. */
+  private static final int MOST_ROUNDS = 16;
 
   private static final double DAY = 86_400;
 
@@ -68,7 +78,8 @@ public final class HouseRun {
    */
   private static final double OPENING_AGREEMENT = 0.003;
 
-  private static final int MOST_CORRECTIONS = 3;
+  /** Corrections after which the openings of a step are given up. */
+  private static final int MOST_CORRECTIONS = 8;
 
   // Model
   private final HouseModel model;
@@ -101,6 +112,7 @@ public final class HouseRun {
   private boolean called;
   private boolean pumping;
   private int steps;
+  private int stepsUnagreed;
 
   // Quadrature over the run [J]
   private double storedAtStart;
@@ -331,23 +343,7 @@ public final class HouseRun {
     double steady =
         Math.min(Math.min(valves.steadyFor(HEAD_TRAVEL), source.steadyFor()), heatSteadyFor);
     steady = Math.min(steady, control.steadyFor());
-    int level = ladder.next(steady, until - time);
-    double h = level >= 0 ? ladder.lengths()[level] : until - time;
-
-    weatherAndGains(h);
-    if (level >= 0) {
-      roomStepper.beginPrepared(level);
-    } else {
-      roomStepper.begin(h);
-    }
-    flows(valves.lookAhead(h, valveDrop));
-    agree(h);
-    roomStepper.settleLinks();
-    for (int k = 0; feel(h) > OPENING_AGREEMENT && k < MOST_CORRECTIONS; k++) {
-      flows(valves.correct());
-      agree(h);
-      roomStepper.settleLinks();
-    }
+    double h = takeStep(steady, until - time);
     if (valves.accept(h)) {
       ladder.reset();
     }
@@ -382,6 +378,62 @@ public final class HouseRun {
       time = stop + 0.0;
     }
     lastLength = h;
+  }
+
+  /**
+   * Tries steps until one may stay.
+   *
+   * @param steady for how long nothing will change much [s]
+   * @param untilEvent time to the next event [s]
+   * @return length of the step that was tried last [s]
+   */
+  private double takeStep(double steady, double untilEvent) {
+    roomStepper.keep();
+    circuit.keep();
+    for (int b = 0; b < branches; b++) {
+      valveDrop[b] = circuit.network().valveDrop(b);
+    }
+    int level = ladder.next(steady, untilEvent);
+    double h = level >= 0 ? ladder.lengths()[level] : untilEvent;
+    while (true) {
+      boolean agreed = attempt(level, h);
+      // A step across the seat would hold a mean of dry and wet; water reaches the head at once.
+      double longest = agreed ? Math.max(valves.leavesSeatAfter(), ladder.shortest()) : h / 2;
+      if (h <= longest) {
+        return h;
+      }
+      int shorter = ladder.shorter(longest);
+      if (shorter < 0) {
+        stepsUnagreed += agreed ? 0 : 1;
+        return h;
+      }
+      level = shorter;
+      h = ladder.lengths()[level];
+      roomStepper.restore();
+      circuit.restore();
+    }
+  }
+
+  /** Tries a step; returns whether all that has to agree in it does. */
+  private boolean attempt(int level, double h) {
+    weatherAndGains(h);
+    if (level >= 0) {
+      roomStepper.beginPrepared(level);
+    } else {
+      roomStepper.begin(h);
+    }
+    roomStepper.settleLinks();
+    circuit.feel(roomStepper);
+    circuit.flows(valves.lookAhead(h, valveDrop), pumping);
+    for (int k = 0; k < MOST_CORRECTIONS; k++) {
+      boolean agreed = agree(h);
+      double off = feel(h);
+      if (!agreed || off < OPENING_AGREEMENT) {
+        return agreed;
+      }
+      circuit.flows(valves.correct(), pumping);
+    }
+    return false;
   }
 
   private double lastLength;
@@ -451,35 +503,41 @@ public final class HouseRun {
       double air = roomStepper.settledAir(r);
       double operative = (air + roomStepper.settledStar(r)) / 2;
       double flow = circuit.network().flow(b);
-      double off = valves.feel(b, h, air, operative, flow, circuit.inlet(b), valveDrop[b]);
+      double drop = circuit.network().valveDrop(b);
+      double off = valves.feel(b, h, air, operative, flow, circuit.inlet(b), drop);
       worst = Math.max(worst, off);
     }
     return worst;
   }
 
-  private void flows(double[] kv) {
-    circuit.flows(kv, pumping);
-    for (int b = 0; b < branches; b++) {
-      valveDrop[b] = circuit.network().valveDrop(b);
-    }
-  }
-
   /**
-   * Brings flow temperature, emitters and the rooms' mean temperatures into agreement: T_f =
-   * source(T_ret(T_f)); the rooms follow at the same time, their influence being some hundred times
-   * weaker.
+   * Brings flow temperature, emitters and rooms into agreement: T_f = source(T_ret(T_f)); the rooms
+   * follow at the same time, their influence mostly being some hundred times weaker.
+   *
+   * @return whether they agree
    */
-  private void agree(double h) {
+  private boolean agree(double h) {
     double capacityFlow = circuit.capacityFlow();
     double guess = source.attempt(h, capacityFlow, circuit.returnTemperature(), called);
     search.begin();
-    for (int round = 0; round < MOST_ROUNDS; round++) {
-      double moved = circuit.attempt(h, guess, roomStepper);
-      double answer = source.attempt(h, capacityFlow, circuit.returnTemperature(), called);
+    for (int round = 1; ; round++) {
+      circuit.attempt(h, guess);
+      double off = circuit.give(roomStepper);
+      double returned = circuit.returnTemperature();
+      double answer = source.attempt(h, capacityFlow, returned, called);
       flowTemperature = guess;
-      if (Math.abs(answer - guess) < FLOW_AGREEMENT && moved < REFERENCE_AGREEMENT) {
-        break;
+      double flowOff = Math.abs(answer - guess);
+      double allowed =
+          HEAT_AGREEMENT + HEAT_AGREEMENT_SHARE * capacityFlow * Math.abs(answer - returned);
+      if (off < REFERENCE_AGREEMENT
+          && flowOff < FLOW_AGREEMENT
+          && flowOff * capacityFlow <= allowed) {
+        return circuit.agreed() && source.agreed();
       }
+      if (round == MOST_ROUNDS) {
+        return false;
+      }
+      circuit.foresee(h, roomStepper);
       guess = search.next(guess, answer);
     }
   }
@@ -537,6 +595,11 @@ public final class HouseRun {
   /** Number of steps taken. */
   public int steps() {
     return steps;
+  }
+
+  /** Of these, steps that came to no agreement however short they were made. */
+  public int stepsUnagreed() {
+    return stepsUnagreed;
   }
 
   /** Source starts within the recording. */

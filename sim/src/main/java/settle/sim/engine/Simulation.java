@@ -115,6 +115,7 @@ public final class Simulation {
         run.firstCall(),
         keepsUp,
         run.steps(),
+        run.stepsUnagreed(),
         warnings(trace, run));
   }
 
@@ -189,6 +190,15 @@ public final class Simulation {
               "every valve is shut for %.1f h while heat is called for: the pump works against a dead end;"
                   + " fit a bypass or leave one emitter open",
               deadEnd / 3600));
+    }
+    if (run.stepsUnagreed() > 0) {
+      warnings.add(
+          String.format(
+              java.util.Locale.ROOT,
+              "in %d of %d steps source, water, valves and rooms came to no agreement however short"
+                  + " the step was made: what hangs on those moments is not to be relied on",
+              run.stepsUnagreed(),
+              run.steps()));
     }
     if (run.timeBlocked() > 0) {
       warnings.add(

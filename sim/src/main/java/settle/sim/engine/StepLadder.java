@@ -6,9 +6,13 @@ package settle.sim.engine;
  *
  * <p>Lengths are the shortest step times powers of two, so that what a step needs is prepared once
  * per length; only the step that ends at an event which is no multiple of the shortest step has
- * another length.
+ * another length. Below the shortest step are lengths for those steps only that came to no
+ * agreement.
  */
 final class StepLadder {
+
+  /** Halvings of the shortest step that may be tried for the sake of agreement. */
+  private static final int HALVINGS = 7;
 
   private final double[] lengths;
   private int level;
@@ -18,19 +22,25 @@ final class StepLadder {
     while (shortest * Math.pow(2, levels) <= longest * (1 + 1e-12)) {
       levels++;
     }
-    lengths = new double[levels];
-    for (int i = 0; i < levels; i++) {
-      lengths[i] = shortest * Math.pow(2, i);
+    lengths = new double[HALVINGS + levels];
+    for (int i = 0; i < lengths.length; i++) {
+      lengths[i] = shortest * Math.pow(2, i - HALVINGS);
     }
+    reset();
   }
 
   double[] lengths() {
     return lengths;
   }
 
+  /** The shortest step but for those that came to no agreement [s]. */
+  double shortest() {
+    return lengths[HALVINGS];
+  }
+
   /** Starts again from the shortest step. */
   void reset() {
-    level = -1;
+    level = HALVINGS - 1;
   }
 
   /**
@@ -42,13 +52,29 @@ final class StepLadder {
    */
   int next(double steady, double untilEvent) {
     int highest = Math.min(level + 1, lengths.length - 1);
-    while (highest > 0 && lengths[highest] > steady) {
+    while (highest > HALVINGS && lengths[highest] > steady) {
       highest--;
     }
-    while (highest >= 0 && lengths[highest] > untilEvent * (1 + 1e-9)) {
-      highest--;
+    int fitting = highest;
+    while (fitting >= 0 && lengths[fitting] > untilEvent * (1 + 1e-9)) {
+      fitting--;
     }
-    level = Math.max(highest, 0);
-    return highest;
+    level = Math.max(fitting, Math.min(highest, HALVINGS));
+    return fitting < HALVINGS && fitting < highest ? -1 : fitting;
+  }
+
+  /**
+   * Chooses a shorter step instead of one that may not stay.
+   *
+   * @param longest it may be [s]
+   * @return index of its length, or -1 if there is none as short
+   */
+  int shorter(double longest) {
+    int shorter = lengths.length - 1;
+    while (shorter >= 0 && lengths[shorter] > longest * (1 + 1e-9)) {
+      shorter--;
+    }
+    level = Math.max(shorter, 0);
+    return shorter;
   }
 }

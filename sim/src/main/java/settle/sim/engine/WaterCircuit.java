@@ -17,6 +17,9 @@ import settle.sim.room.RoomStepper;
  * <p>Water goes one way, so one pass along the tree outwards and one back finds every temperature;
  * where streams meet they mix in proportion to their flows. Pipes give their heat to the room they
  * lie in, or lose it.
+ *
+ * <p>A pass is made with a reference temperature for each heat input of the rooms; what the rooms
+ * answer to its heats says how good those were.
  */
 final class WaterCircuit {
 
@@ -46,11 +49,23 @@ final class WaterCircuit {
   private final double[] arriving;
   private final double[] returning;
   private final double[] inlet;
-  private final double[] heat;
-  private final double[] reference;
   private final double[] pipeHeat;
   private double outsideLoss;
   private double returnTemperature;
+  private double keptReturnTemperature;
+  private boolean linksAgree;
+
+  // Per heat input of the rooms, branches first: what it refers to, what it gives, by how much less
+  // per kelvin of the room, and the weight of the star in what it refers to
+  private final double[] reference;
+  private final double[] heat;
+  private final double[] slope;
+  private final double[] radiantFraction;
+
+  /** Of each emitter, water and metal [J/K], and its exponent. */
+  private final double[] emitterCapacity;
+
+  private final double[] exponent;
 
   /**
    * @param model the prepared house
@@ -97,8 +112,18 @@ final class WaterCircuit {
     arriving = new double[mains + 1];
     returning = new double[mains + 1];
     inlet = new double[branches];
-    heat = new double[branches];
-    reference = new double[branches];
+    int heats = model.heatInputs();
+    heat = new double[heats];
+    reference = new double[heats];
+    slope = new double[heats];
+    radiantFraction = new double[heats];
+    emitterCapacity = new double[branches];
+    exponent = new double[branches];
+    for (int b = 0; b < branches; b++) {
+      radiantFraction[b] = model.radiantFraction[b];
+      emitterCapacity[b] = HouseModel.heatCapacity(branchList.get(b).emitter(), house.water());
+      exponent[b] = branchList.get(b).emitter().exponent();
+    }
     pipeHeat = new double[house.rooms().size()];
     returnTemperature = start;
   }
@@ -118,16 +143,31 @@ final class WaterCircuit {
     network.solve(kv, pumping);
   }
 
+  /** Keeps what a step that has to be tried again must not have changed. */
+  void keep() {
+    keptReturnTemperature = returnTemperature;
+  }
+
+  /** Takes it back to what was kept. */
+  void restore() {
+    returnTemperature = keptReturnTemperature;
+  }
+
+  /** Takes what the rooms now show for what emitters and pipes refer to. */
+  void feel(RoomStepper rooms) {
+    for (int i = 0; i < reference.length; i++) {
+      reference[i] = rooms.felt(i, radiantFraction[i]);
+    }
+  }
+
   /**
-   * Tries all pipes and emitters with the temperature of the water that leaves the source; gives
-   * their heats to the rooms and finds the return temperature.
+   * Tries all pipes and emitters with the temperature of the water that leaves the source; finds
+   * the return temperature.
    *
    * @param h length of the step [s]
    * @param flow temperature of the water [°C]
-   * @param rooms takes the heats
-   * @return largest change of an emitter's reference temperature that follows from them [K]
    */
-  double attempt(double h, double flow, RoomStepper rooms) {
+  void attempt(double h, double flow) {
     for (int r = 0; r < pipeHeat.length; r++) {
       pipeHeat[r] = 0;
     }
@@ -135,42 +175,86 @@ final class WaterCircuit {
     arriving[0] = flow;
     returning[0] = 0;
     for (int i = 0; i < mains; i++) {
-      arriving[i + 1] = passMain(h, i, mainFlow[i], arriving[parent[i + 1]], rooms);
+      arriving[i + 1] = passMain(h, i, mainFlow[i], arriving[parent[i + 1]]);
       returning[i + 1] = 0;
     }
     for (int b = 0; b < branches; b++) {
-      int r = model.branchRoom[b];
-      double f = model.radiantFraction[b];
-      reference[b] = f * rooms.meanStar(r) + (1 - f) * rooms.meanAir(r);
-    }
-    double moved = 0;
-    for (int b = 0; b < branches; b++) {
-      moved = Math.max(moved, passBranch(h, b, rooms));
+      passBranch(h, b);
     }
     returning[bypassNode] += network.bypassFlow() * arriving[bypassNode];
     for (int i = mains - 1; i >= 0; i--) {
       double m = network.mainFlow(i);
       double mixed = m > 0 ? returning[i + 1] / m : arriving[i + 1];
       returning[i + 1] = mixed;
-      returning[parent[i + 1]] += m * passMain(h, i, mainReturn[i], mixed, rooms);
+      returning[parent[i + 1]] += m * passMain(h, i, mainReturn[i], mixed);
     }
     if (network.totalFlow() > 0) {
       returnTemperature = returning[0] / network.totalFlow();
     }
     for (int r = 0; r < pipeHeat.length; r++) {
       if (model.pipeHeatInput[r] >= 0) {
-        rooms.setHeat(model.pipeHeatInput[r], pipeHeat[r] / h);
+        heat[model.pipeHeatInput[r]] = pipeHeat[r] / h;
       }
     }
-    return moved;
   }
 
-  private double passMain(double h, int i, PipeWater pipe, double entering, RoomStepper rooms) {
+  /**
+   * Gives the heats that were tried to the rooms.
+   *
+   * @return how far what is felt then is from what was referred to [K], the worst of all
+   */
+  double give(RoomStepper rooms) {
+    for (int i = 0; i < heat.length; i++) {
+      rooms.setHeat(i, heat[i]);
+    }
+    linksAgree = rooms.settleLinks();
+    double off = 0;
+    for (int i = 0; i < heat.length; i++) {
+      off = Math.max(off, Math.abs(rooms.felt(i, radiantFraction[i]) - reference[i]));
+    }
+    return off;
+  }
+
+  /**
+   * Foresees with what reference temperatures the next trial will agree.
+   *
+   * <p>Of the water that is in an emitter or passes it, C + m c h, a share phi of the excess is
+   * given; its temperature then rises by 1 - (1 - phi)^n per kelvin of the reference, and the rest
+   * of that kelvin is heat kept back.
+   */
+  void foresee(double h, RoomStepper rooms) {
+    for (int b = 0; b < branches; b++) {
+      double passing = network.flow(b) * specificHeat * h;
+      double capacity = emitterCapacity[b] + passing;
+      double entered = passing > 0 ? passing * inlet[b] : 0;
+      double excess = emitters[b].stored() + entered - capacity * reference[b];
+      double phi = excess > 0 ? Math.min(heat[b] * h / excess, 1) : 0;
+      slope[b] = capacity / h * (1 - Math.pow(1 - phi, exponent[b]));
+    }
+    for (int r = 0; r < pipeHeat.length; r++) {
+      if (model.pipeHeatInput[r] >= 0) {
+        slope[model.pipeHeatInput[r]] = model.pipeConductance[r];
+      }
+    }
+    rooms.foresee(heat, slope, reference, radiantFraction);
+    feel(rooms);
+  }
+
+  /** Whether links and emitters came to agree in the last trial, each with itself. */
+  boolean agreed() {
+    boolean agreed = linksAgree;
+    for (EmitterStepper emitter : emitters) {
+      agreed &= emitter.agreed();
+    }
+    return agreed;
+  }
+
+  private double passMain(double h, int i, PipeWater pipe, double entering) {
     if (pipe == null) {
       return entering;
     }
     int r = mainRoom[i];
-    double around = r >= 0 ? rooms.meanAir(r) : mainSurroundings[i];
+    double around = r >= 0 ? reference[model.pipeHeatInput[r]] : mainSurroundings[i];
     pipe.attempt(h, network.mainFlow(i) * specificHeat, entering, around);
     lose(pipe.loss(), r);
     return pipe.outlet();
@@ -185,33 +269,26 @@ final class WaterCircuit {
     }
   }
 
-  private double passBranch(double h, int b, RoomStepper rooms) {
+  private void passBranch(double h, int b) {
     double m = network.flow(b);
     double capacityFlow = m * specificHeat;
-    PipeWater there = branchFlow[b];
-    PipeWater back = branchReturn[b];
-    double entering = arriving[branchNode[b]];
-    int in = model.pipeRoom[b];
-    double around = in >= 0 ? rooms.meanAir(in) : model.pipeSurroundings[b];
-    if (there != null) {
-      there.attempt(h, capacityFlow, entering, around);
-      lose(there.loss(), in);
-      entering = there.outlet();
-    }
+    double entering = passTail(h, b, branchFlow[b], capacityFlow, arriving[branchNode[b]]);
     inlet[b] = entering;
     emitters[b].attempt(h, capacityFlow, entering, reference[b]);
-    double leaving = emitters[b].meanReturn();
-    if (back != null) {
-      back.attempt(h, capacityFlow, leaving, around);
-      lose(back.loss(), in);
-      leaving = back.outlet();
-    }
+    double leaving = passTail(h, b, branchReturn[b], capacityFlow, emitters[b].meanReturn());
     returning[branchNode[b]] += m * leaving;
     heat[b] = emitters[b].emitted() / h;
-    double rise = rooms.referenceRise(b, model.radiantFraction[b]);
-    double moved = Math.abs(rise * (heat[b] - rooms.heat(b)));
-    rooms.setHeat(b, heat[b]);
-    return moved;
+  }
+
+  private double passTail(double h, int b, PipeWater pipe, double capacityFlow, double entering) {
+    if (pipe == null) {
+      return entering;
+    }
+    int r = model.pipeRoom[b];
+    double around = r >= 0 ? reference[model.pipeHeatInput[r]] : model.pipeSurroundings[b];
+    pipe.attempt(h, capacityFlow, entering, around);
+    lose(pipe.loss(), r);
+    return pipe.outlet();
   }
 
   /** Makes the attempted step the state. */

@@ -19,6 +19,8 @@ import settle.sim.recording.Trace;
  * @param keepsUp whether every room that has an emitter warms up and then stays within tolerance of
  *     want in every day period
  * @param steps number of steps taken, lead-in included
+ * @param stepsUnagreed how many of them came to no agreement however short they were made; 0 is the
+ *     rule
  * @param warnings what the reader should know
  */
 public record RunResult(
@@ -32,4 +34,5 @@ public record RunResult(
     double firstCall,
     boolean keepsUp,
     int steps,
+    int stepsUnagreed,
     List<String> warnings) {}

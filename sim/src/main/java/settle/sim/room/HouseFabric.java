@@ -13,6 +13,9 @@ public final class HouseFabric {
 
   final int[] heatSlot;
 
+  /** Most by which a heat input falls per kelvin of its room [W/K]. */
+  final double[] heatConductance;
+
   /** Per link: rooms, output rows, input slots and conductance [W/K]. */
   final int[] firstRoom;
 
@@ -35,6 +38,7 @@ public final class HouseFabric {
     }
     heatRoom = network.heatRoom;
     heatSlot = network.heatSlot;
+    heatConductance = network.heatConductance;
     firstRoom = network.firstRoom;
     secondRoom = network.secondRoom;
     firstRow = network.firstRow;
@@ -48,6 +52,7 @@ public final class HouseFabric {
     this.rooms = rooms;
     heatRoom = fabric.heatRoom;
     heatSlot = fabric.heatSlot;
+    heatConductance = fabric.heatConductance;
     firstRoom = fabric.firstRoom;
     secondRoom = fabric.secondRoom;
     firstRow = fabric.firstRow;

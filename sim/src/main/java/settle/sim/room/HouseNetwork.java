@@ -21,12 +21,14 @@ public final class HouseNetwork {
    * @param room position of the room
    * @param radiant share of what is not back loss that goes to the star [-]
    * @param back what goes into faces
+   * @param conductance most by which it falls per kelvin that the room is warmer [W/K]; 0 for heat
+   *     that does not mind
    */
-  public record HeatInput(int room, double radiant, List<BackLoss> back) {
+  public record HeatInput(int room, double radiant, List<BackLoss> back, double conductance) {
 
-    /** Heat all of which the room gets. */
+    /** Heat all of which the room gets, and that does not mind how warm it is. */
     public HeatInput(int room, double radiant) {
-      this(room, radiant, List.of());
+      this(room, radiant, List.of(), 0);
     }
   }
 
@@ -45,6 +47,9 @@ public final class HouseNetwork {
 
   final int[] heatSlot;
 
+  /** Most by which a heat input falls per kelvin of its room [W/K]. */
+  final double[] heatConductance;
+
   /** Per link: rooms, output rows, input slots and conductance [W/K]. */
   final int[] firstRoom;
 
@@ -55,10 +60,16 @@ public final class HouseNetwork {
   final int[] secondSlot;
   final double[] conductance;
 
-  private HouseNetwork(List<RoomNetwork> rooms, int[] heatRoom, int[] heatSlot, List<Link> links) {
+  private HouseNetwork(
+      List<RoomNetwork> rooms,
+      int[] heatRoom,
+      int[] heatSlot,
+      double[] heatConductance,
+      List<Link> links) {
     this.rooms = rooms.toArray(RoomNetwork[]::new);
     this.heatRoom = heatRoom;
     this.heatSlot = heatSlot;
+    this.heatConductance = heatConductance;
     int n = links.size();
     firstRoom = new int[n];
     secondRoom = new int[n];
@@ -119,6 +130,7 @@ public final class HouseNetwork {
     }
     int[] heatRoom = new int[heats.size()];
     int[] heatSlot = new int[heats.size()];
+    double[] heatConductance = new double[heats.size()];
     for (int h = 0; h < heatRoom.length; h++) {
       HeatInput input = heats.get(h);
       RoomNetwork network = networks.get(input.room());
@@ -126,13 +138,14 @@ public final class HouseNetwork {
       double[] back = input.back().stream().mapToDouble(BackLoss::share).toArray();
       double given = 1 - Arrays.stream(back).sum();
       heatRoom[h] = input.room();
+      heatConductance[h] = input.conductance();
       heatSlot[h] =
           RoomModes.FIRST_HEAT
               + network.addHeat(
                   new RoomNetwork.Spread(
                       given * (1 - input.radiant()), given * input.radiant(), back, faces));
     }
-    return new HouseNetwork(networks, heatRoom, heatSlot, links);
+    return new HouseNetwork(networks, heatRoom, heatSlot, heatConductance, links);
   }
 
   private static Link addPartition(

@@ -5,8 +5,27 @@ package settle.sim.room;
  *
  * <p>For a mode with rate lambda and forcing f held over h: z(h) = E z + Phi f, mean z = P z + S f,
  * with E = e^(-lambda h), Phi = (1 - E)/lambda, P = Phi/h, S = (1 - P)/lambda.
+ *
+ * <p>What is joined to a node - an emitter, a pipe, another room - sees its <i>felt</i>
+ * temperature, T_mean + theta (T_end - T_mean). With the mean alone the pair would swing for ever
+ * where it comes to rest within a step: a small room would end as far above the water as it began
+ * below. With
+ *
+ * <pre>
+ *   theta = coth(x/2) - 2/x,   x = G 2 (r_end - r_mean)
+ * </pre>
+ *
+ * <p>where G is the conductance and r the node's rise per watt, one node on one conductance is
+ * exact, and nothing comes past what drives it whatever x is: the end is r_end q beyond where it
+ * would be without, q = G d/(1 + G r), r = r_mean + theta (r_end - r_mean), and G r_end <= 1 + G r.
  */
 final class ModalStep {
+
+  /**
+   * Below this x the mean is felt as it is [-]: it is of second order then, and passes nothing by
+   * as long as x < 2.
+   */
+  private static final double MEAN_DOES = 1;
 
   final double length;
   final double[][] decay;
@@ -20,7 +39,23 @@ final class ModalStep {
   /** Mean output per input: [room][output][input]. */
   final double[][][] meanDirect;
 
-  ModalStep(HouseFabric fabric, double length) {
+  /** Felt output per mode and per input; the same rows as of the mean where that does. */
+  final double[][][] feltOutput;
+
+  final double[][][] feltDirect;
+
+  /** Whether any output of a room is felt otherwise than as its mean. */
+  final boolean[] stiff;
+
+  private final HouseFabric fabric;
+
+  /**
+   * @param fabric the house
+   * @param conductance of each link [W/K]
+   * @param length [s]
+   */
+  ModalStep(HouseFabric fabric, double[] conductance, double length) {
+    this.fabric = fabric;
     this.length = length;
     int n = fabric.rooms.length;
     decay = new double[n][];
@@ -29,8 +64,22 @@ final class ModalStep {
     meanForcing = new double[n][];
     meanOutput = new double[n][][];
     meanDirect = new double[n][][];
+    feltOutput = new double[n][][];
+    feltDirect = new double[n][][];
+    stiff = new boolean[n];
     for (int r = 0; r < n; r++) {
       prepare(fabric.rooms[r], r);
+    }
+    double[][] drawn = drawn(conductance);
+    for (int r = 0; r < n; r++) {
+      feltOutput[r] = meanOutput[r].clone();
+      feltDirect[r] = meanDirect[r].clone();
+      for (int y = 0; y < drawn[r].length; y++) {
+        if (drawn[r][y] > MEAN_DOES) {
+          stiff[r] = true;
+          feel(r, y, 1 / Math.tanh(drawn[r][y] / 2) - 2 / drawn[r][y]);
+        }
+      }
     }
   }
 
@@ -54,18 +103,86 @@ final class ModalStep {
     meanOutput[r] = new double[room.outputs][modes];
     meanDirect[r] = new double[room.outputs][room.inputs];
     for (int y = 0; y < room.outputs; y++) {
-      double[] c = room.output[y];
       for (int m = 0; m < modes; m++) {
-        meanOutput[r][y][m] = c[m] * meanState[r][m];
+        meanOutput[r][y][m] = room.output[y][m] * meanState[r][m];
       }
       for (int u = 0; u < room.inputs; u++) {
-        double sum = room.direct[y][u];
-        double[] b = room.forcing[u];
-        for (int m = 0; m < modes; m++) {
-          sum += c[m] * meanForcing[r][m] * b[m];
-        }
-        meanDirect[r][y][u] = sum;
+        meanDirect[r][y][u] = risen(room, y, u, meanForcing[r]);
       }
     }
+  }
+
+  /** Output per input that acts on the modes so long. */
+  private static double risen(RoomModes room, int y, int u, double[] acting) {
+    double sum = room.direct[y][u];
+    double[] c = room.output[y];
+    double[] b = room.forcing[u];
+    for (int m = 0; m < c.length; m++) {
+      sum += c[m] * acting[m] * b[m];
+    }
+    return sum;
+  }
+
+  /** x of every output: [room][output]. */
+  private double[][] drawn(double[] conductance) {
+    double[][] drawn = new double[fabric.rooms.length][];
+    for (int r = 0; r < drawn.length; r++) {
+      drawn[r] = new double[fabric.rooms[r].outputs];
+    }
+    for (int i = 0; i < fabric.heatRoom.length; i++) {
+      int r = fabric.heatRoom[i];
+      for (int y = RoomModes.AIR; y < RoomModes.FIRST_LINK; y++) {
+        drawn[r][y] += fabric.heatConductance[i] * climb(r, y, fabric.heatSlot[i]);
+      }
+    }
+    for (int l = 0; l < conductance.length; l++) {
+      int a = fabric.firstRoom[l];
+      int b = fabric.secondRoom[l];
+      // What one end gains the other loses, so both move.
+      double x =
+          conductance[l]
+              * (climb(b, fabric.secondRow[l], fabric.secondSlot[l])
+                  - climb(a, fabric.firstRow[l], fabric.firstSlot[l]));
+      drawn[a][fabric.firstRow[l]] += x;
+      drawn[b][fabric.secondRow[l]] += x;
+    }
+    for (int r = 0; r < drawn.length; r++) {
+      shareAir(fabric.rooms[r], drawn[r]);
+    }
+    return drawn;
+  }
+
+  /** Open doors end at the air: what is joined to it, by whichever row, is joined to one node. */
+  private static void shareAir(RoomModes room, double[] drawn) {
+    double sum = drawn[RoomModes.AIR];
+    for (int y = RoomModes.FIRST_LINK; y < room.outputs; y++) {
+      sum += room.linksAir[y - RoomModes.FIRST_LINK] ? drawn[y] : 0;
+    }
+    drawn[RoomModes.AIR] = sum;
+    for (int y = RoomModes.FIRST_LINK; y < room.outputs; y++) {
+      if (room.linksAir[y - RoomModes.FIRST_LINK]) {
+        drawn[y] = sum;
+      }
+    }
+  }
+
+  /** How much further than in the mean an output has risen at the end, twice, per input. */
+  private double climb(int r, int y, int u) {
+    return 2 * (risen(fabric.rooms[r], y, u, gain[r]) - meanDirect[r][y][u]);
+  }
+
+  private void feel(int r, int y, double theta) {
+    RoomModes room = fabric.rooms[r];
+    double[] output = new double[room.modes];
+    for (int m = 0; m < output.length; m++) {
+      double mean = meanOutput[r][y][m];
+      output[m] = mean + theta * (room.output[y][m] * decay[r][m] - mean);
+    }
+    double[] direct = new double[room.inputs];
+    for (int u = 0; u < direct.length; u++) {
+      direct[u] = meanDirect[r][y][u] + theta * climb(r, y, u) / 2;
+    }
+    feltOutput[r][y] = output;
+    feltDirect[r][y] = direct;
   }
 }

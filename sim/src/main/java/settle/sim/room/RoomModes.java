@@ -64,6 +64,9 @@ final class RoomModes {
   /** Modes of a room at 1 °C throughout. */
   final double[] uniform;
 
+  /** Whether each link ends at the air. */
+  final boolean[] linksAir;
+
   RoomModes(RoomNetwork network) {
     List<RoomNetwork.LinkEnd> links = network.links();
     int n = network.nodes();
@@ -148,6 +151,11 @@ final class RoomModes {
       direct[FIRST_LINK + l] = nodeFromInputs[links.get(l).node()];
     }
 
+    linksAir = new boolean[links.size()];
+    for (int l = 0; l < linksAir.length; l++) {
+      linksAir[l] = links.get(l).node() == RoomNetwork.AIR;
+    }
+
     outdoorLoss = new double[modes];
     outdoorLossDirect = new double[inputs];
     heldLoss = new double[modes];
@@ -192,6 +200,7 @@ final class RoomModes {
     heldLoss = room.heldLoss;
     heldLossDirect = room.heldLossDirect;
     uniform = room.uniform;
+    linksAir = room.linksAir;
   }
 
   /**

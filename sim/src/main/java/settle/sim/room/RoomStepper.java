@@ -5,14 +5,23 @@ import java.util.Arrays;
 /**
  * Steps air and fabric of all rooms: exact for inputs that hold over the step.
  *
- * <p>Order within a step: set outdoor temperature and gains; {@link #begin}; read mean temperatures
- * and set heats as often as the emitters need to agree with them; {@link #settleLinks}; {@link
- * #finish}.
+ * <p>Order within a step: set outdoor temperature and gains; {@link #begin}; set heats, {@link
+ * #settleLinks} and read what is felt as often as the emitters need to agree with it; {@link
+ * #finish}. A step can be begun again with another length as long as it is not finished.
  */
 public final class RoomStepper {
 
-  /** Sweeps over the links; neighbouring links of one room influence each other weakly. */
-  private static final int LINK_SWEEPS = 2;
+  /**
+   * Agreement of what links carry with the temperatures at their ends [K]: of what an emitter's
+   * reference temperature is allowed, so little that it adds nothing to it.
+   */
+  private static final double LINK_AGREEMENT = 1e-4;
+
+  /**
+   * Sweeps after which a length is given up: two or three do in most houses; where wide doors make
+   * rooms one, a shorter step is the cheaper way.
+   */
+  private static final int MOST_SWEEPS = 100;
 
   /** Inputs that change only at events, kept summed up: held temperatures and gains. */
   private static final int[] SLOW_INPUTS = {
@@ -23,6 +32,7 @@ public final class RoomStepper {
   private HouseFabric fabric;
   private final int rooms;
   private final int links;
+  private final double linkAgreement;
   private double[] conductance;
 
   // State: modes and inputs in force, per room
@@ -38,16 +48,34 @@ public final class RoomStepper {
   private final double[][] force;
   private final double[][] slowForce;
   private final boolean[] slowChanged;
-  private final double[][] mean;
+  private final double[][] freeMean;
+  private final double[][] felt;
+  private final double[][] keptInput;
   private ModalStep step;
+  private double[] lengths = {};
   private ModalStep[] prepared = {};
+
+  // Where air and star are now, until something moves them
+  private final double[] airNow;
+  private final double[] starNow;
+  private final boolean[] moved;
 
   /**
    * @param fabric the house
    * @param startTemperature of everything [°C]
    */
   public RoomStepper(HouseFabric fabric, double startTemperature) {
+    this(fabric, startTemperature, 1);
+  }
+
+  /**
+   * @param fabric the house
+   * @param startTemperature of everything [°C]
+   * @param agreement how closely links are to agree, as a share of what is usual [-]
+   */
+  public RoomStepper(HouseFabric fabric, double startTemperature, double agreement) {
     this.fabric = fabric;
+    linkAgreement = LINK_AGREEMENT * agreement;
     rooms = fabric.rooms.length;
     conductance = fabric.conductance;
     links = conductance.length;
@@ -59,7 +87,13 @@ public final class RoomStepper {
     force = new double[rooms][];
     slowForce = new double[rooms][];
     slowChanged = new boolean[rooms];
-    mean = new double[rooms][];
+    freeMean = new double[rooms][];
+    felt = new double[rooms][];
+    keptInput = new double[rooms][];
+    airNow = new double[rooms];
+    starNow = new double[rooms];
+    moved = new boolean[rooms];
+    Arrays.fill(moved, true);
     for (int r = 0; r < rooms; r++) {
       RoomModes room = fabric.rooms[r];
       z[r] = new double[room.modes];
@@ -75,7 +109,9 @@ public final class RoomStepper {
       force[r] = new double[room.modes];
       slowForce[r] = new double[room.modes];
       slowChanged[r] = true;
-      mean[r] = new double[room.outputs];
+      freeMean[r] = new double[RoomModes.FIRST_LINK];
+      felt[r] = new double[room.outputs];
+      keptInput[r] = input[r].clone();
     }
   }
 
@@ -98,6 +134,7 @@ public final class RoomStepper {
               + other.conductance.length);
     }
     conductance = other.conductance;
+    Arrays.fill(prepared, null);
   }
 
   /**
@@ -108,8 +145,8 @@ public final class RoomStepper {
   public void goOnThrough(HouseFabric other) {
     fabric = other;
     Arrays.fill(slowChanged, true);
-    double[] lengths = Arrays.stream(prepared).mapToDouble(s -> s.length).toArray();
-    prepare(lengths);
+    Arrays.fill(moved, true);
+    Arrays.fill(prepared, null);
   }
 
   /**
@@ -139,6 +176,7 @@ public final class RoomStepper {
         z[r][m] = force[r][m] / (room.rate[m] + SteadyResponse.LEAST_RATE);
       }
       slowChanged[r] = true;
+      moved[r] = true;
     }
   }
 
@@ -146,6 +184,7 @@ public final class RoomStepper {
   public void setOutdoor(double temperature) {
     for (int r = 0; r < rooms; r++) {
       input[r][RoomModes.OUTDOOR] = temperature;
+      moved[r] = true;
     }
   }
 
@@ -156,12 +195,15 @@ public final class RoomStepper {
       u[RoomModes.CONVECTIVE] = convective;
       u[RoomModes.RADIANT] = radiant;
       slowChanged[room] = true;
+      moved[room] = true;
     }
   }
 
   /** Sets a heat input [W]. */
   public void setHeat(int heat, double watts) {
-    input[fabric.heatRoom[heat]][fabric.heatSlot[heat]] = watts;
+    int r = fabric.heatRoom[heat];
+    input[r][fabric.heatSlot[heat]] = watts;
+    moved[r] = true;
   }
 
   /** A heat input as now set [W]. */
@@ -170,98 +212,166 @@ public final class RoomStepper {
   }
 
   /**
-   * Prepares the lengths of step that will be used again and again.
+   * Says which lengths of step will be used again and again; each is prepared when it is first
+   * used.
    *
-   * @param lengths [s], all > 0
+   * @param again [s], all > 0
    */
-  public void prepare(double[] lengths) {
-    prepared = new ModalStep[lengths.length];
-    for (int i = 0; i < lengths.length; i++) {
-      prepared[i] = new ModalStep(fabric, lengths[i]);
-    }
+  public void prepare(double[] again) {
+    lengths = again.clone();
+    prepared = new ModalStep[again.length];
   }
 
-  /** Begins a step of a prepared length: mean outputs that would come from the state alone. */
+  /**
+   * Begins a step of one of the lengths that are used again: what would come of the state alone.
+   */
   public void beginPrepared(int index) {
+    if (prepared[index] == null) {
+      prepared[index] = new ModalStep(fabric, conductance, lengths[index]);
+    }
     begin(prepared[index]);
   }
 
   /** Begins a step of any length [s]. */
   public void begin(double length) {
-    begin(new ModalStep(fabric, length));
+    begin(new ModalStep(fabric, conductance, length));
   }
 
   private void begin(ModalStep modalStep) {
     step = modalStep;
     for (int r = 0; r < rooms; r++) {
-      products(step.meanOutput[r], z[r], free[r]);
+      products(step.feltOutput[r], z[r], free[r]);
+      if (step.stiff[r]) {
+        freeMean[r][RoomModes.AIR] = dot(step.meanOutput[r][RoomModes.AIR], z[r]);
+        freeMean[r][RoomModes.STAR] = dot(step.meanOutput[r][RoomModes.STAR], z[r]);
+      }
     }
   }
 
-  /** Mean air temperature over the step with the inputs now set [°C]. */
-  public double meanAir(int room) {
-    return meanOutput(room, RoomModes.AIR);
+  /** Keeps heats and link flows as they are, for a step that may have to be tried again. */
+  public void keep() {
+    for (int r = 0; r < rooms; r++) {
+      int first = RoomModes.FIRST_HEAT;
+      System.arraycopy(input[r], first, keptInput[r], first, input[r].length - first);
+    }
   }
 
-  /** Mean temperature of the radiant star over the step with the inputs now set [°C]. */
-  public double meanStar(int room) {
-    return meanOutput(room, RoomModes.STAR);
+  /** Takes heats and link flows back to what was kept. */
+  public void restore() {
+    for (int r = 0; r < rooms; r++) {
+      int first = RoomModes.FIRST_HEAT;
+      System.arraycopy(keptInput[r], first, input[r], first, input[r].length - first);
+      moved[r] = true;
+    }
   }
 
   /**
-   * Rise of a room's mean reference temperature per watt of a heat input over the step [K/W].
+   * Rise of the temperature that a heat input feels per watt of it over the step [K/W].
    *
    * @param heat the heat input
    * @param radiantFraction weight of the star; the air has the rest [-]
    */
   public double referenceRise(int heat, double radiantFraction) {
-    double[][] d = step.meanDirect[fabric.heatRoom[heat]];
+    double[][] d = step.feltDirect[fabric.heatRoom[heat]];
     int slot = fabric.heatSlot[heat];
     return radiantFraction * d[RoomModes.STAR][slot]
         + (1 - radiantFraction) * d[RoomModes.AIR][slot];
   }
 
-  private double meanOutput(int room, int row) {
-    return free[room][row] + dot(step.meanDirect[room][row], input[room]);
+  /**
+   * Finds what the rooms do with the inputs now set, and the mean heat flow of every link from the
+   * temperatures at its ends: q = G (T_first - T_second), each link solved with its own influence
+   * on its ends, swept over all links until none moves.
+   *
+   * @return whether the links came to agree
+   */
+  public boolean settleLinks() {
+    for (int r = 0; r < rooms; r++) {
+      double[][] direct = step.feltDirect[r];
+      for (int y = 0; y < direct.length; y++) {
+        felt[r][y] = free[r][y] + dot(direct[y], input[r]);
+      }
+    }
+    for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
+      if (sweepLinks() < linkAgreement) {
+        return true;
+      }
+    }
+    return links == 0;
+  }
+
+  /** One sweep; returns the most by which it moved the difference across a link [K]. */
+  private double sweepLinks() {
+    double most = 0;
+    for (int l = 0; l < links; l++) {
+      int a = fabric.firstRoom[l];
+      int b = fabric.secondRoom[l];
+      int slotA = fabric.firstSlot[l];
+      int slotB = fabric.secondSlot[l];
+      double g = conductance[l];
+      double q = input[a][slotA];
+      double own =
+          step.feltDirect[b][fabric.secondRow[l]][slotB]
+              - step.feltDirect[a][fabric.firstRow[l]][slotA];
+      double off = g * (felt[a][fabric.firstRow[l]] - felt[b][fabric.secondRow[l]]) - q;
+      double change = off / (1 + g * own);
+      input[a][slotA] = q + change;
+      input[b][slotB] = q + change;
+      follow(a, slotA, change);
+      follow(b, slotB, change);
+      most = Math.max(most, Math.abs(change) * own);
+    }
+    return most;
   }
 
   /**
-   * Finds the mean heat flow of every link from the mean temperatures at its ends: q = G (T_first -
-   * T_second), each link solved with its own influence on its ends, swept over all links.
-   * Afterwards the rooms' mean air and star are known for good.
+   * Foresees where heats, links and temperatures will come to rest, each heat falling evenly as the
+   * temperature it feels rises: Q = Q_tried - S (T_felt - T_tried). Only a guess to try next, since
+   * no heat is that straight; how good it is shows when it is tried.
+   *
+   * @param tried heat of each input, as it was tried [W]; not modified
+   * @param slope S of each input [W/K], >= 0; not modified
+   * @param reference the temperature with which it was tried [°C]; not modified
+   * @param radiantFraction weight of the star in what it feels [-]; not modified
    */
-  public void settleLinks() {
-    for (int r = 0; r < rooms; r++) {
-      double[][] direct = step.meanDirect[r];
-      for (int y = 0; y < direct.length; y++) {
-        mean[r][y] = free[r][y] + dot(direct[y], input[r]);
+  public void foresee(
+      double[] tried, double[] slope, double[] reference, double[] radiantFraction) {
+    for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
+      double most = 0;
+      for (int i = 0; i < tried.length; i++) {
+        int r = fabric.heatRoom[i];
+        int slot = fabric.heatSlot[i];
+        double rise = referenceRise(i, radiantFraction[i]);
+        double wanted = tried[i] - slope[i] * (felt(i, radiantFraction[i]) - reference[i]);
+        double change = (wanted - input[r][slot]) / (1 + slope[i] * rise);
+        input[r][slot] += change;
+        follow(r, slot, change);
+        most = Math.max(most, Math.abs(change) * rise);
+      }
+      most = Math.max(most, sweepLinks());
+      if (most < linkAgreement) {
+        break;
       }
     }
-    for (int sweep = 0; sweep < LINK_SWEEPS; sweep++) {
-      for (int l = 0; l < links; l++) {
-        int a = fabric.firstRoom[l];
-        int b = fabric.secondRoom[l];
-        int slotA = fabric.firstSlot[l];
-        int slotB = fabric.secondSlot[l];
-        double g = conductance[l];
-        double q = input[a][slotA];
-        double own =
-            step.meanDirect[b][fabric.secondRow[l]][slotB]
-                - step.meanDirect[a][fabric.firstRow[l]][slotA];
-        double change =
-            (g * (mean[a][fabric.firstRow[l]] - mean[b][fabric.secondRow[l]]) - q) / (1 + g * own);
-        input[a][slotA] = q + change;
-        input[b][slotB] = q + change;
-        follow(a, slotA, change);
-        follow(b, slotB, change);
-      }
-    }
+    Arrays.fill(moved, true);
   }
 
-  /** Lets a room's mean outputs follow a change of one input. */
+  /**
+   * Temperature that a heat input feels over the step, links settled [°C].
+   *
+   * @param heat the heat input
+   * @param radiantFraction weight of the star; the air has the rest [-]
+   */
+  public double felt(int heat, double radiantFraction) {
+    double[] outputs = felt[fabric.heatRoom[heat]];
+    return radiantFraction * outputs[RoomModes.STAR]
+        + (1 - radiantFraction) * outputs[RoomModes.AIR];
+  }
+
+  /** Lets what is felt of a room follow a change of one input. */
   private void follow(int room, int slot, double change) {
-    double[][] direct = step.meanDirect[room];
-    double[] outputs = mean[room];
+    double[][] direct = step.feltDirect[room];
+    double[] outputs = felt[room];
     for (int y = 0; y < outputs.length; y++) {
       outputs[y] += direct[y][slot] * change;
     }
@@ -269,12 +379,18 @@ public final class RoomStepper {
 
   /** Mean air temperature over the step, links settled [°C]. */
   public double settledAir(int room) {
-    return mean[room][RoomModes.AIR];
+    return settled(room, RoomModes.AIR);
   }
 
   /** Mean temperature of the radiant star over the step, links settled [°C]. */
   public double settledStar(int room) {
-    return mean[room][RoomModes.STAR];
+    return settled(room, RoomModes.STAR);
+  }
+
+  private double settled(int room, int row) {
+    return step.stiff[room]
+        ? freeMean[room][row] + dot(step.meanDirect[room][row], input[room])
+        : felt[room][row];
   }
 
   /** Advances the state over the step with the inputs now set. */
@@ -301,6 +417,7 @@ public final class RoomStepper {
         addForce(f, room.forcing[i], u[i]);
       }
       advance(r, h, f);
+      moved[r] = true;
     }
   }
 
@@ -334,12 +451,22 @@ public final class RoomStepper {
 
   /** Air temperature now [°C]. */
   public double air(int room) {
-    return output(room, RoomModes.AIR);
+    look(room);
+    return airNow[room];
   }
 
   /** Temperature of the radiant star now, with the inputs now set [°C]. */
   public double star(int room) {
-    return output(room, RoomModes.STAR);
+    look(room);
+    return starNow[room];
+  }
+
+  private void look(int room) {
+    if (moved[room]) {
+      moved[room] = false;
+      airNow[room] = output(room, RoomModes.AIR);
+      starNow[room] = output(room, RoomModes.STAR);
+    }
   }
 
   private double output(int room, int row) {

@@ -42,6 +42,7 @@ public final class BufferedSource implements SourceStepper {
 
   private double taken;
   private double takenFromSource;
+  private boolean agreed = true;
 
   /**
    * @param source what heats the water
@@ -113,6 +114,7 @@ public final class BufferedSource implements SourceStepper {
       boolean called) {
     double surplus = sourceFlow - mainsFlow;
     if (surplus <= 0) {
+      agreed = true;
       // From the bottom up: the lower half sees the mains alone.
       double cold = lower.attempt(length, mainsFlow, returnTemperature);
       double made = passSource(length, sourceFlow, cold, called);
@@ -122,18 +124,22 @@ public final class BufferedSource implements SourceStepper {
     // Round and round: T_s = source(T_lower(T_upper(T_s))).
     double guess = source.attempt(length, sourceFlow, lower.temperature(), called);
     search.begin();
-    for (int round = 0; round < MOST_ROUNDS; round++) {
+    agreed = false;
+    for (int round = 0; round < MOST_ROUNDS && !agreed; round++) {
       double hot = upper.attempt(length, sourceFlow, guess);
       double carried = mainsFlow > 0 ? mainsFlow * returnTemperature : 0;
       double cold = lower.attempt(length, sourceFlow, (carried + surplus * hot) / sourceFlow);
       double answer = source.attempt(length, sourceFlow, cold, called);
       takenFromSource = sourceFlow * (guess - cold) * length;
-      if (Math.abs(answer - guess) < AGREEMENT) {
-        break;
-      }
+      agreed = Math.abs(answer - guess) < AGREEMENT;
       guess = search.next(guess, answer);
     }
     return upper.mean();
+  }
+
+  @Override
+  public boolean agreed() {
+    return agreed && source.agreed();
   }
 
   @Override

@@ -26,6 +26,14 @@ public interface SourceStepper {
   double attempt(double length, double capacityFlow, double returnTemperature, boolean called);
 
   /**
+   * Whether the attempt came to agree with itself; a step with one that did not is not to stay.
+   * What is one body of water has nothing to agree on.
+   */
+  default boolean agreed() {
+    return true;
+  }
+
+  /**
    * Makes the attempted step the state.
    *
    * @param heatTaken what the water really took in the step [J], which differs a little from the

@@ -37,6 +37,14 @@ interface ValveDrive {
       double inlet,
       double pressureDrop);
 
+  /**
+   * How far into the tried step the valve leaves its seat [s]; infinite if it does not, or was off
+   * it before. What a drive of its own moves from the seat it moves from a step's beginning.
+   */
+  default double leavesSeatAfter() {
+    return Double.POSITIVE_INFINITY;
+  }
+
   /** Makes the tried step the state. */
   void accept(double length);
 

@@ -8,12 +8,22 @@ import java.util.List;
  *
  * <p>A step is tried and accepted. It begins with the openings the drives are about to take; once
  * the rooms' mean temperatures are known, the drives are followed again with those, and where the
- * mean opening comes out otherwise the step is tried again with it.
+ * mean opening comes out otherwise the step is tried again with it. Until it is accepted it can be
+ * begun anew with another length.
  */
 public final class ValveStepper {
 
   /** Opening against which a smaller one's change is measured, as a share of K_vs [-]. */
   private static final double LEAST_OPENING = 0.01;
+
+  /** Move of an opening whose answer says something, as a share of K_vs [-]. */
+  private static final double LEAST_MOVE = 1e-6;
+
+  /**
+   * Answer, per move, from which on it is no longer followed by a line: at 1 the head has no place
+   * to stay between shut and wherever it will snap to [-].
+   */
+  private static final double STEEPEST_ANSWER = 0.95;
 
   /** Lift at which an actuator or motor head counts as open [-]; common practice, no source. */
   private static final double OPEN = 0.05;
@@ -26,8 +36,13 @@ public final class ValveStepper {
 
   // State
   private final double[] kv;
-  private final double[] meanKv;
   private final boolean[] wasShut;
+
+  // Attempt: what the drives answer to the openings held, and to those held before
+  private final double[] meanKv;
+  private final double[] lastKv;
+  private final double[] lastMeanKv;
+  private boolean corrected;
 
   /**
    * @param valves in the order of the branches
@@ -40,6 +55,8 @@ public final class ValveStepper {
     kvMaximum = new double[count];
     kv = new double[count];
     meanKv = new double[count];
+    lastKv = new double[count];
+    lastMeanKv = new double[count];
     wasShut = new boolean[count];
     for (int i = 0; i < count; i++) {
       Valve valve = valves.get(i);
@@ -115,6 +132,7 @@ public final class ValveStepper {
    * @return K_v of each valve [m³/h at 1 bar], mean over the step; this object's own array
    */
   public double[] lookAhead(double length, double[] pressureDrop) {
+    corrected = false;
     for (int i = 0; i < count; i++) {
       if (drives[i] != null) {
         kv[i] = drives[i].lookAhead(length, pressureDrop[i]);
@@ -150,10 +168,37 @@ public final class ValveStepper {
     return Math.abs(meanKv[i] - kv[i]) / (kv[i] + LEAST_OPENING * kvMaximum[i]);
   }
 
-  /** Lets the next trial of the step be made with the openings the last one led to. */
+  /**
+   * Openings for the next trial of the step: those the last one led to; from the second correction
+   * on where the line through the last two meets what is held. A head that more water warms answers
+   * the other way and would else go to and fro; one that more pressure shuts answers the same way
+   * and would creep.
+   */
   public double[] correct() {
-    System.arraycopy(meanKv, 0, kv, 0, count);
+    for (int i = 0; i < count; i++) {
+      double held = kv[i];
+      double off = meanKv[i] - held;
+      double moved = held - lastKv[i];
+      boolean followed = corrected && Math.abs(moved) > LEAST_MOVE * kvMaximum[i];
+      double slope = followed ? (meanKv[i] - lastMeanKv[i]) / moved : 0;
+      double share = slope < STEEPEST_ANSWER ? 1 / (1 - slope) : 1;
+      lastKv[i] = held;
+      lastMeanKv[i] = meanKv[i];
+      kv[i] = Math.min(Math.max(held + share * off, 0), kvMaximum[i]);
+    }
+    corrected = true;
     return kv;
+  }
+
+  /** How far into the tried step the first valve leaves its seat [s]; infinite if none does. */
+  public double leavesSeatAfter() {
+    double first = Double.POSITIVE_INFINITY;
+    for (ValveDrive drive : drives) {
+      if (drive != null) {
+        first = Math.min(first, drive.leavesSeatAfter());
+      }
+    }
+    return first;
   }
 
   /**

@@ -67,6 +67,7 @@ final class WaxDrive implements ValveDrive {
   private double nextMeanSense;
   private double nextDrift;
   private double nowSense;
+  private double leavesSeat;
 
   // What was sensed, for a head with a dead time: ends of steps and values
   private final double[] delayTime;
@@ -166,6 +167,16 @@ final class WaxDrive implements ValveDrive {
     double set = CapacityCurve.underPressure(setPoint + shift, pressureInfluence, pressureDrop);
     nextElement = end;
     nextPosition = u2;
+    leavesSeat = Double.POSITIVE_INFINITY;
+    double shut = set + band;
+    if (u0 >= shut && u2 < shut) {
+      // The play is taken up; from here on the head moves with the element.
+      double leaving = shut - half;
+      leavesSeat =
+          u1 < shut
+              ? length / 2 * (element - leaving) / (element - middle)
+              : length / 2 * (1 + (middle - leaving) / (middle - end));
+    }
     return (meanKv(set, u0, u1, element, middle) + meanKv(set, u1, u2, middle, end)) / 2;
   }
 
@@ -195,6 +206,11 @@ final class WaxDrive implements ValveDrive {
       return 0;
     }
     return k < most ? k * k / 2 : most * (k - most / 2);
+  }
+
+  @Override
+  public double leavesSeatAfter() {
+    return leavesSeat;
   }
 
   @Override

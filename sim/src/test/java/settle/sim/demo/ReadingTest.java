@@ -36,7 +36,7 @@ class ReadingTest {
     columns[Trace.index(HouseColumn.SOURCE_HEAT)] = new double[] {Double.NaN, 500, 100, 0, 50};
     Trace trace = new Trace(List.of("room"), List.of("room: a"), List.of(), TIME, columns);
     return new RunResult(
-        null, trace, List.of(), null, null, null, List.of(), 0, true, 4, List.of());
+        null, trace, List.of(), null, null, null, List.of(), 0, true, 4, 0, List.of());
   }
 
   private static double read(Reading reading, double hours) {

@@ -60,7 +60,7 @@ final class ValveRows implements RowGroup {
       room.setHeat(0, 1500 * opening);
       room.beginPrepared(0);
       room.settleLinks();
-      double air = room.meanAir(0);
+      double air = room.settledAir(0);
       room.finish();
       step(valve, 60, air);
     }
