@@ -7,13 +7,14 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** Whether each arrangement keeps the house warm, without a run to look at. */
+/** Whether each arrangement keeps the house warm. */
 @Command(
     name = "verdict",
     header = "Says whether each arrangement keeps the house warm, why, and what would help.",
     description =
-        "%nAnswers at rest in design weather, without sun and other gains: down to which outdoor temperature each room is held,"
-            + " from which flow temperature on, how soon rooms are warm, what a season takes, the cheapest remedies, and on how many of a hundred such houses it keeps up.%n",
+        "%nAnswers yes, only just or no: without sun and other gains, is every room held at every outdoor temperature from design weather to 15 °C? Asked of the house at rest,"
+            + " and confirmed by runs in held weather; the run's word counts. Only just: as stated it is, but of the houses like it fewer than the scenario's 'aims: sure' are."
+            + " Beside that down to which outdoor temperature each room is held, from which flow temperature on, how soon rooms are warm, what a season takes, and remedies.%n",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,

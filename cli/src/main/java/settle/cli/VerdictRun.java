@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.Collectors;
@@ -23,7 +25,6 @@ import settle.scenarios.Scenario;
 import settle.scenarios.finding.Finding;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
-import settle.sim.house.Spreads;
 import settle.sim.study.Odds;
 import settle.sim.study.Verdict;
 
@@ -53,7 +54,7 @@ final class VerdictRun {
   /**
    * Does it.
    *
-   * @return whether every arrangement keeps up
+   * @return whether every arrangement keeps up, be it only just
    * @throws Failure if the scenario is wrong, a model cannot be solved, or a file cannot be written
    */
   boolean execute() throws Failure {
@@ -64,15 +65,12 @@ final class VerdictRun {
     String summary;
     try (Progress progress = talk.progress()) {
       progress.stage("asking about " + names(house));
-      List<Verdict> verdicts =
-          house.arrangements().parallelStream().map(a -> Verdict.of(house, a)).toList();
       answers =
           new Answers(
               command.name(),
               options.file().toString(),
               house,
-              verdicts,
-              odds(house, progress),
+              verdicts(house, progress),
               scenario.warnings().stream().map(Finding::toString).toList());
       json = AnswersJson.write(answers, Version.number());
       summary = AnswersText.write(answers);
@@ -87,43 +85,56 @@ final class VerdictRun {
     return answers.keepsUp();
   }
 
-  /** One arrangement after the other, each with every processor. */
-  private List<Odds> odds(House house, Progress progress) {
-    if (houses == 0) {
-      return List.of();
+  /**
+   * Asks about all arrangements at once, then tries houses, one arrangement after the other. Who
+   * asks waits for runs, so that asking and running have threads of their own.
+   */
+  private List<Verdict> verdicts(House house, Progress progress) {
+    ExecutorService runs = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+    ExecutorService askers = Executors.newFixedThreadPool(house.arrangements().size());
+    try {
+      List<CompletableFuture<Verdict>> asked =
+          house.arrangements().stream()
+              .map(a -> CompletableFuture.supplyAsync(() -> Verdict.of(house, a, runs), askers))
+              .toList();
+      List<Verdict> verdicts = new ArrayList<>();
+      for (CompletableFuture<Verdict> one : asked) {
+        verdicts.add(one.join());
+      }
+      return houses == 0 ? verdicts : tried(house, verdicts, runs, progress);
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      throw e;
+    } finally {
+      askers.shutdownNow();
+      runs.shutdownNow();
     }
+  }
+
+  private List<Verdict> tried(
+      House house, List<Verdict> verdicts, ExecutorService executor, Progress progress) {
     int each = Odds.samples(houses);
     progress.stage("trying " + each + " houses");
-    int all = each * house.arrangements().size();
-    ExecutorService executor =
-        Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
-    try {
-      List<Odds> odds = new ArrayList<>();
-      for (Arrangement arrangement : house.arrangements()) {
-        int before = each * odds.size();
-        odds.add(
-            Odds.of(
-                house,
-                arrangement,
-                each,
-                SEED,
-                executor,
-                done -> progress.share((double) (before + done) / all)));
-      }
-      return odds;
-    } finally {
-      executor.shutdownNow();
+    int all = each * verdicts.size();
+    List<Verdict> tried = new ArrayList<>();
+    for (Verdict verdict : verdicts) {
+      int before = each * tried.size();
+      tried.add(
+          verdict.tried(
+              house, each, SEED, executor, done -> progress.share((double) (before + done) / all)));
     }
+    return tried;
   }
 
   private void writeFiles(Answers answers, String json, String summary) throws Failure {
     List<Chart> charts = new ArrayList<>(AnswerCharts.of(answers.house(), answers.verdicts()));
-    if (!answers.odds().isEmpty()) {
-      Spreads spreads = answers.house().aims().spreads();
+    List<OddsWords> odds = answers.odds();
+    if (!odds.isEmpty()) {
       charts.addAll(
           OddsCharts.of(
-              answers.house().arrangements().stream().map(Arrangement::name).toList(),
-              answers.odds().stream().map(o -> new OddsWords(o, spreads)).toList()));
+              answers.house().arrangements().stream().map(Arrangement::name).toList(), odds));
     }
     try (OutputFolder folder = new OutputFolder(options.out())) {
       for (Map.Entry<String, byte[]> chart : ChartFiles.of(charts).entrySet()) {
@@ -133,7 +144,6 @@ final class VerdictRun {
           new AnswerContent(
               answers.house(),
               answers.verdicts(),
-              answers.odds(),
               charts,
               answers.warnings(),
               answers.scenario(),

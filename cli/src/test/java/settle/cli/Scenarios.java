@@ -44,6 +44,11 @@ final class Scenarios {
     return write(folder, ROOM.formatted("25 °C"));
   }
 
+  /** The same on water that is hot enough, and no hotter. */
+  static Path justWarm(Path folder) throws IOException {
+    return write(folder, ROOM.formatted("45 °C"));
+  }
+
   static Path write(Path folder, String text) throws IOException {
     return Files.writeString(folder.resolve("house.yaml"), text);
   }

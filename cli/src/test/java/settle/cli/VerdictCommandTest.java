@@ -18,7 +18,9 @@ class VerdictCommandTest {
     CommandLineRun run = CommandLineRun.of("verdict", Scenarios.warm(folder));
     assertThat(run.status()).isZero();
     assertThat(run.out())
-        .contains("Skirting: yes: at −3 °C", "Radiators: yes: at −3 °C", "Least flow", "Season: ");
+        .containsPattern(
+            "Skirting: yes: from −3 °C to 15 °C outdoors the room is held \\(run at −3 °C and\\s15 °C\\)")
+        .contains("Radiators: yes: ", "Least flow", "Season: ", "at rest, not run");
     assertThat(run.err()).isEmpty();
   }
 
@@ -44,7 +46,10 @@ class VerdictCommandTest {
         .endsWith("}\n")
         .contains(
             "\"command\" : \"verdict\"",
+            "\"answer\" : \"no\"",
+            "\"confirmedByRun\" : true",
             "\"keepsUp\" : false",
+            "\"cause\" : \"cool_water\"",
             "\"holdingOutdoorC\" : ",
             "\"loadW\" : ",
             "\"leastCurve\" : {",
@@ -71,7 +76,7 @@ class VerdictCommandTest {
         .content()
         .containsSubsequence(
             "Is it warm enough at −3 °C outside?",
-            "No. On a cold day (−3 °C outside) living room does not get as warm",
+            "No. On a cold day (−3 °C outside) living room does not get as warm as you want: ",
             "<svg",
             "What to do",
             "for the designer",
@@ -97,7 +102,69 @@ class VerdictCommandTest {
     String all = CommandLineRun.of("verdict", scenario).out();
     assertThat(all).contains("256 tried");
     assertThat(CommandLineRun.of("verdict", scenario).out()).isEqualTo(all);
-    assertThat(CommandLineRun.of("verdict", scenario, "--odds", 0).out()).doesNotContain("Odds");
+    assertThat(CommandLineRun.of("verdict", scenario, "--odds", 0).out())
+        .contains("Odds: no houses like it were tried, so that a yes may be an only just.");
+  }
+
+  /** Water so cool that the room as stated is held and little more. */
+  @Test
+  void onlyJustIsNoNoNamesTheRoomAndWhatLiftsIt() throws IOException {
+    Path scenario = Scenarios.justWarm(folder);
+    Path out = folder.resolve("answer");
+    CommandLineRun run = CommandLineRun.of("verdict", scenario, "--strict", "--out", out);
+    assertThat(run.status()).isZero();
+    assertThat(out.resolve("summary.txt"))
+        .content()
+        .contains("Skirting: only just: as stated from −3 °C to 15 °C outdoors the room is held")
+        .containsPattern("but only \\d+ of\\s100\\shouses\\slike\\sit\\sare\\sheld")
+        .containsPattern(
+            "Water\\sat\\s48.0\\s°C\\son\\sthe\\scold\\sday\\sinstead\\sof\\s45\\s°C\\smakes\\sit\\s9\\d");
+    assertThat(out.resolve("summary.json"))
+        .content()
+        .contains("\"answer\" : \"onlyJust\"", "\"lift\" : {", "\"kind\" : \"flow_temperature\"");
+    assertThat(out.resolve("report.html"))
+        .content()
+        .contains("Only just. On a cold day", "To be sure: water at ")
+        .doesNotContain("Nothing is needed");
+    // As many as are asked for are enough.
+    Path modest = Scenarios.write(folder, Files.readString(scenario) + "aims: {sure: 5 %}\n");
+    assertThat(CommandLineRun.of("verdict", modest).out()).contains("Skirting: yes: ");
+    assertThat(CommandLineRun.of("verdict", scenario, "--odds", 0, "--json").out())
+        .doesNotContain("onlyJust");
+  }
+
+  /** Countries where design weather is milder than any heating season. */
+  @Test
+  void anyDesignTemperatureIsAnswered() throws IOException {
+    for (String design : new String[] {"-25", "14.5", "15", "16", "19", "24"}) {
+      Path scenario = Scenarios.warm(folder);
+      Files.writeString(
+          scenario,
+          Files.readString(scenario).replace("design outdoor: -3", "design outdoor: " + design));
+      Path out = folder.resolve("answer");
+      CommandLineRun run =
+          CommandLineRun.of("verdict", scenario, "--odds", 16, "--json", "--out", out);
+      assertThat(run.err()).as(design).isEmpty();
+      assertThat(run.status()).as(design).isZero();
+      assertThat(run.out()).as(design).contains("\"confirmedByRun\" : true");
+    }
+  }
+
+  /** Warm in the cold and starved when it is mild. */
+  @Test
+  void aCurveThatStarvesTheHouseInMildWeatherIsANoThatNamesTheTemperature() throws IOException {
+    Path scenario = Scenarios.warm(folder);
+    Files.writeString(
+        scenario,
+        Files.readString(scenario)
+            + "control: {weather compensation: {slope: 2, shift: -11 K, lowest: 20 °C, highest: 70 °C}}\n");
+    CommandLineRun run = CommandLineRun.of("verdict", scenario, "--strict", "--odds", 0);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.status()).isEqualTo(1);
+    assertThat(run.out())
+        .contains("Skirting: no: at 14.3 °C outdoors living room settles at ")
+        .containsPattern("held only in colder\\sweather, not from \\d+\\.\\d °C\\sup")
+        .containsPattern("the\\sweather\\scompensation\\sasks\\sfor\\s20.5 °C");
   }
 
   @Test

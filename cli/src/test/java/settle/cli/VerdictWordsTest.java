@@ -17,6 +17,7 @@ import settle.sim.house.House;
 import settle.sim.source.Buffer;
 import settle.sim.study.BoilerAnswer;
 import settle.sim.study.HeatPumpAnswer;
+import settle.sim.study.Holding;
 import settle.sim.study.Remedies;
 import settle.sim.study.Verdict;
 
@@ -100,10 +101,13 @@ class VerdictWordsTest {
   void aHeatPumpThatNeverGetsItsWaterIsANo() throws IOException, ScenarioException {
     House house = house("9 m", HEAT_PUMP, "");
     Verdict verdict = verdict(house);
-    assertThat(verdict.held()).isTrue();
-    assertThat(verdict.keepsUp()).isFalse();
+    assertThat(verdict.outcome()).isEqualTo(Verdict.Outcome.NO);
+    assertThat(verdict.confirmedByRun()).isTrue();
+    assertThat(verdict.sourceNeverRuns()).isTrue();
     Answer answer = new Answer(house, verdict);
-    assertThat(answer.sentence()).startsWith("no: the heat pump never runs: with every valve open");
+    assertThat(answer.sentence())
+        .startsWith("no: at −3 °C outdoors ")
+        .contains("The heat pump never runs: with every valve open");
     assertThat(line(answer, "Heat pump")).contains("it never runs, for want of water");
     HouseholderAnswer plain = new HouseholderAnswer(answer);
     assertThat(plain.plain()).startsWith("No. The heat pump would not run at all");
@@ -124,7 +128,8 @@ class VerdictWordsTest {
             Quantities.power(pump.load()) + " are taken",
             "it carries the house alone",
             "it starts and stops",
-            Quantities.litres(pump.water().needed()) + " needed");
+            Quantities.litres(pump.water().needed()) + " are needed",
+            "Run at −3 °C outdoors");
     assertThat(line(answer, "Boiler")).isEmpty();
     // Two rooms on a pump for a house: it cannot but start and stop, and says so.
     assertThat(answer.doubts()).anyMatch(d -> d.contains("times an hour"));
@@ -147,7 +152,7 @@ class VerdictWordsTest {
     assertThat(line(answer, "Comfort")).contains("predicted mean vote", "% dissatisfied");
     assertThat(answer.seasonNote()).contains("EN 14825");
     assertThat(new HouseholderAnswer(answer).plain())
-        .startsWith("Yes. On a cold day (−3 °C outside) every room");
+        .startsWith("Yes. On a cold day (−3 °C outside) and on any milder one every room");
   }
 
   @Test
@@ -210,7 +215,7 @@ class VerdictWordsTest {
     assertThat(moved.possible()).isTrue();
     House there =
         house(", valve: open valve", "3.2 m", BOILER, thermostat.replace("living room", "bedroom"));
-    assertThat(verdict(there).held()).isTrue();
+    assertThat(new Holding(there, there.arrangements().get(0)).holds(-3)).isTrue();
     assertThat(verdict(there).flowHeld())
         .isEqualTo(moved.to().orElseThrow(), org.assertj.core.api.Assertions.within(0.01));
   }

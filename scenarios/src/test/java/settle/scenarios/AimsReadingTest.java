@@ -48,6 +48,7 @@ class AimsReadingTest {
                   tolerance: 1 K
                   warm-up: 90 min
                   overshoot: 0.8 K
+                  sure: 90 %
                   tariffs: {currency: £, electricity: 0.31 /kWh, gas: 0.08 1/kWh, electricity CO2: 120 g/kWh, gas CO2: 0.18 kg/kWh}
                   spreads: {U-values: 10 %, air change: 0.4, emitter output: 0 %, valve setting: 1 K, want: 0 K, coldest outdoor: 2 K}
                 """)
@@ -59,6 +60,7 @@ class AimsReadingTest {
                 1,
                 OptionalDouble.of(5400),
                 OptionalDouble.of(0.8),
+                0.9,
                 new Tariffs("£", 0.31, 0.08, 0.12, 0.18),
                 new Spreads(0.1, 0.4, 0, 1, 0, 2)));
   }

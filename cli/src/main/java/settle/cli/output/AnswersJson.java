@@ -4,16 +4,20 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import settle.plots.words.OddsWords;
+import settle.sim.engine.HeldRun;
 import settle.sim.house.Aims;
 import settle.sim.study.BoilerAnswer;
 import settle.sim.study.ComfortAtRest;
 import settle.sim.study.HeatPumpAnswer;
 import settle.sim.study.Holding;
+import settle.sim.study.Judgement;
 import settle.sim.study.LeastCurve;
+import settle.sim.study.Lift;
 import settle.sim.study.Odds;
 import settle.sim.study.Remedies.Kind;
 import settle.sim.study.Remedies.Remedy;
 import settle.sim.study.Season;
+import settle.sim.study.Shortage;
 import settle.sim.study.Verdict;
 import settle.sim.study.WarmUps.WarmUp;
 
@@ -22,6 +26,8 @@ import settle.sim.study.WarmUps.WarmUp;
  * null.
  */
 public final class AnswersJson {
+
+  private static final double HOURS_PER_DAY = 24;
 
   private final JsonDocument json;
   private final Answers answers;
@@ -52,17 +58,23 @@ public final class AnswersJson {
     json.number("wantToleranceK", aims.tolerance(), 3);
     json.number("warmUpAllowedMinutes", aims.warmUp(), Units.SECONDS_PER_MINUTE, 2);
     json.number("overshootAllowedK", aims.overshoot(), 3);
+    json.number("sureShare", aims.sure(), 4);
     json.list("arrangements", answers.verdicts(), this::arrangement);
     json.strings("warnings", answers.warnings());
   }
 
   private void arrangement(Verdict verdict) {
     json.text("name", verdict.arrangement().name());
+    json.text("answer", answer(verdict.outcome()));
+    json.flag("confirmedByRun", verdict.confirmedByRun());
     json.flag("keepsUp", verdict.keepsUp());
     json.flag("holds", verdict.held());
     json.number("holdingOutdoorC", verdict.holdingOutdoor(), 2);
     json.text("governingRoom", verdict.rooms().get(verdict.governing()).room());
-    json.list("rooms", verdict.rooms(), this::room);
+    shortage(verdict.shortage());
+    json.list("rooms", verdict.rooms(), room -> room(verdict, room));
+    json.list("daysRun", verdict.judgement().runs(), this::day);
+    json.list("disagreements", verdict.judgement().disagreements(), this::disagreement);
     json.number("flowAskedC", verdict.flowAsked(), 2);
     json.number("flowHeldC", verdict.flowHeld(), 2);
     json.number("leastFlowC", verdict.leastFlow(), 2);
@@ -85,6 +97,23 @@ public final class AnswersJson {
     } else {
       json.nothing("odds");
     }
+    lift(verdict.lift());
+  }
+
+  private void lift(Optional<Lift> found) {
+    if (found.isEmpty()) {
+      json.nothing("lift");
+      return;
+    }
+    Lift lift = found.get();
+    json.start("lift");
+    json.text("kind", lift.kind().name().toLowerCase(Locale.ROOT));
+    json.text("room", lift.room());
+    json.text("unit", lift.kind() == Lift.Kind.EMITTER ? "W" : "°C");
+    json.number("from", lift.from(), 2);
+    json.number("to", lift.to(), 2);
+    json.number("keepUpShare", lift.share(), 4);
+    json.end();
   }
 
   private void odds(Odds odds) {
@@ -107,6 +136,7 @@ public final class AnswersJson {
   private void room(Odds.RoomOdds room) {
     json.text("room", room.room());
     json.number("failsShare", room.fails(), 4);
+    json.number("failsShareHeadsTurnedUp", room.failsTurnedUp(), 4);
     json.number("worstShare", room.worst(), 4);
     json.number("medianShortfallK", room.medianShortfall(), 3);
   }
@@ -124,7 +154,71 @@ public final class AnswersJson {
     json.number("deliveryW", demand.delivery(), 1);
   }
 
-  private void room(Holding.RoomAnswer room) {
+  private static String answer(Verdict.Outcome outcome) {
+    return switch (outcome) {
+      case YES -> "yes";
+      case ONLY_JUST -> "onlyJust";
+      case NO -> "no";
+    };
+  }
+
+  private void shortage(Optional<Shortage> found) {
+    if (found.isEmpty()) {
+      json.nothing("shortage");
+      return;
+    }
+    Shortage shortage = found.get();
+    json.start("shortage");
+    json.text("room", shortage.room());
+    json.number("outdoorC", shortage.outdoor(), 2);
+    json.number("operativeC", shortage.operative(), 3);
+    json.flag("byRun", shortage.byRun());
+    json.text("cause", shortage.cause().name().toLowerCase(Locale.ROOT));
+    json.number("flowAskedC", shortage.flowAsked(), 2);
+    json.number("flowNeededC", shortage.flowNeeded(), 2);
+    json.number("outputW", shortage.output(), 1);
+    json.number("loadW", shortage.load(), 1);
+    json.end();
+  }
+
+  private void day(Judgement.Weather weather) {
+    HeldRun.Day day = weather.run().orElseThrow();
+    json.number("outdoorC", weather.outdoor(), 2);
+    json.text("ending", day.ending().name().toLowerCase(Locale.ROOT));
+    json.number("flowC", day.flow(), 2);
+    json.number("returnC", day.returning(), 2);
+    json.number("sourceHeatW", day.sourceHeat(), 1);
+    json.number("inputW", day.input(), 1);
+    json.number("startsPerHour", day.starts() / HOURS_PER_DAY, 3);
+    json.number("blockedShare", day.blocked(), 4);
+  }
+
+  private void disagreement(Judgement.Disagreement found) {
+    json.text("room", found.room());
+    json.number("outdoorC", found.outdoor(), 2);
+    json.number("atRestOperativeC", found.atRest(), 3);
+    json.number("runMeanOperativeC", found.mean(), 3);
+    json.number("runLeastOperativeC", found.least(), 3);
+    json.number("runMostOperativeC", found.most(), 3);
+  }
+
+  /** The room in every weather looked at: where it is held and where not. */
+  private void weather(Judgement judgement, int room, Judgement.Weather weather) {
+    json.number("outdoorC", weather.outdoor(), 2);
+    json.flag("held", weather.shortfall()[room] <= 0);
+    json.flag("byRun", weather.byRun());
+    json.number("shortfallK", weather.shortfall()[room], 3);
+    if (weather.run().isPresent()) {
+      HeldRun.Day day = weather.run().get();
+      int index = judgement.rooms().get(room).index();
+      json.number("operativeC", day.operative()[index], 3);
+      json.number("leastOperativeC", day.least()[index], 3);
+      json.number("mostOperativeC", day.most()[index], 3);
+    }
+    json.number("atRestOperativeC", weather.atRest()[room], 3);
+  }
+
+  private void room(Verdict verdict, Holding.RoomAnswer room) {
     json.text("name", room.room());
     json.number("wantC", room.want(), 3);
     json.number("loadW", room.load(), 1);
@@ -133,7 +227,11 @@ public final class AnswersJson {
     json.number("settledOperativeC", room.settled(), 3);
     json.flag("holds", room.holds());
     json.number("holdingOutdoorC", room.holdingOutdoor(), 2);
+    Judgement judgement = verdict.judgement();
+    int at = verdict.rooms().indexOf(room);
+    json.number("notHeldFromOutdoorC", judgement.lostFrom(at), 2);
     json.number("leastFlowC", room.leastFlow(), 2);
+    json.list("weathers", judgement.weathers(), weather -> weather(judgement, at, weather));
   }
 
   private void curve(Optional<LeastCurve> least) {
@@ -177,13 +275,17 @@ public final class AnswersJson {
     json.flag("mapCoversSeason", pump.covered());
     json.number("bivalenceOutdoorC", pump.bivalence(), 2);
     json.number("cyclesAboveOutdoorC", pump.cyclesAbove(), 2);
+    json.number("mildOutdoorC", pump.mildOutdoor(), 2);
     cycling("mildWeather", pump.mild());
     cycling("mildWeatherWithWaterNeeded", pump.mildCured());
     json.number("waterVolumeLitres", pump.water().volume() / Units.CUBIC_METRES_PER_LITRE, 1);
+    json.number("waterVolumeAllOpenLitres", pump.water().total() / Units.CUBIC_METRES_PER_LITRE, 1);
     json.number("waterNeededLitres", pump.water().needed() / Units.CUBIC_METRES_PER_LITRE, 1);
     json.number("leastFlowKgPerS", pump.water().least(), 4);
     json.number("flowLeftKgPerS", pump.water().flowLeft(), 4);
     json.number("flowAtMostKgPerS", pump.water().flowAtMost(), 4);
+    json.number("throttledFromOutdoorC", pump.water().throttledFrom(), 2);
+    json.number("riseAtLeastOutputK", pump.water().rise(), 2);
     json.strings("doubts", pump.doubts());
     json.end();
   }

@@ -38,7 +38,7 @@ public final class AnswersText {
     text.paragraph(
         "Does it keep the house warm at "
             + Quantities.setting(house.designOutdoor())
-            + " outdoors, without sun and other gains, within "
+            + " outdoors and in milder weather, without sun and other gains, within "
             + Quantities.tolerance(house.wantTolerance())
             + " of want?");
     List<Answer> all = answers.verdicts().stream().map(v -> new Answer(house, v)).toList();
@@ -46,22 +46,25 @@ public final class AnswersText {
       text.gap();
       text.paragraph(answer.name() + ": " + answer.sentence());
       text.gap();
-      text.lines(rooms(answer.verdict().rooms()));
+      text.lines(rooms(answer));
       text.gap();
       for (Answer.Line line : answer.lines()) {
         text.indented(line.name() + ": " + line.words());
       }
       answers
           .oddsOf(answer.verdict())
-          .ifPresent(
+          .ifPresentOrElse(
               odds -> {
                 text.indented(OddsWords.KEEPS_UP + ": " + odds.keepUp());
                 text.indented(OddsWords.MATTERS + ": " + odds.ranking());
-              });
+              },
+              () -> text.indented(OddsWords.KEEPS_UP + ": " + OddsWords.NONE_TRIED));
+      answer.disagreement().ifPresent(d -> text.indented("Rest and run differ: " + d));
       text.points("What would help, each by itself, cheapest first:", answer.remedies());
       text.points("Doubtful about the source:", answer.doubts());
     }
     text.gap();
+    text.paragraph(Answer.notRun());
     text.paragraph(all.get(0).seasonNote());
     text.points("Beware:", answers.warnings());
     text.gap();
@@ -69,12 +72,12 @@ public final class AnswersText {
     return text.text();
   }
 
-  private static String rooms(List<Holding.RoomAnswer> rooms) {
+  private static String rooms(Answer answer) {
     TextTable table = new TextTable(1);
     table.head(
-        "Room", "Want", "Load", "Output", "Margin", "Settles", "Held?", "Held to", "Least flow");
+        "Room", "Want", "Load", "Output", "Margin", "Design day", "Held?", "Held to", "Least flow");
     table.head("", "°C", "W", "W", "%", "°C", "", "°C", "°C");
-    for (Holding.RoomAnswer room : rooms) {
+    for (Holding.RoomAnswer room : answer.verdict().rooms()) {
       table.row(
           room.room(),
           Quantities.number(room.want(), 1),
@@ -83,19 +86,10 @@ public final class AnswersText {
           Quantities.number(100 * room.margin(), 0),
           Quantities.number(room.settled(), 1),
           room.holds() ? "yes" : "no",
-          heldTo(room.holdingOutdoor()),
+          answer.heldTo(room),
           leastFlow(room.leastFlow()));
     }
     return table.text();
-  }
-
-  private static String heldTo(OptionalDouble outdoor) {
-    if (outdoor.isEmpty()) {
-      return "never";
-    }
-    return outdoor.getAsDouble() <= Holding.COLDEST
-        ? "below " + Quantities.number(Holding.COLDEST, 0)
-        : Quantities.number(outdoor.getAsDouble(), 1);
   }
 
   private static String leastFlow(OptionalDouble flow) {

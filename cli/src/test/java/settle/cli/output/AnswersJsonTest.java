@@ -14,7 +14,6 @@ import org.junit.jupiter.api.Test;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.ScenarioReader;
 import settle.sim.house.House;
-import settle.sim.study.Odds;
 import settle.sim.study.Verdict;
 
 /** Scripts rely on every name and unit in this document. */
@@ -58,6 +57,22 @@ class AnswersJsonTest {
       arrangements.remedies arrangements.remedies.from arrangements.remedies.kind arrangements.remedies.limit
       arrangements.remedies.possible arrangements.remedies.room arrangements.remedies.to arrangements.remedies.unit
       arrangements.rooms arrangements.rooms.holdingOutdoorC arrangements.rooms.holds arrangements.rooms.leastFlowC
+      arrangements.rooms.notHeldFromOutdoorC arrangements.rooms.weathers arrangements.rooms.weathers.atRestOperativeC
+      arrangements.rooms.weathers.byRun arrangements.rooms.weathers.held arrangements.rooms.weathers.leastOperativeC
+      arrangements.rooms.weathers.mostOperativeC arrangements.rooms.weathers.operativeC
+      arrangements.rooms.weathers.outdoorC arrangements.rooms.weathers.shortfallK
+      arrangements.answer arrangements.confirmedByRun arrangements.daysRun arrangements.daysRun.blockedShare
+      arrangements.daysRun.ending arrangements.daysRun.flowC arrangements.daysRun.inputW arrangements.daysRun.outdoorC
+      arrangements.daysRun.returnC arrangements.daysRun.sourceHeatW arrangements.daysRun.startsPerHour
+      arrangements.disagreements arrangements.disagreements.atRestOperativeC arrangements.disagreements.outdoorC
+      arrangements.disagreements.room arrangements.disagreements.runLeastOperativeC
+      arrangements.disagreements.runMeanOperativeC arrangements.disagreements.runMostOperativeC
+      arrangements.shortage arrangements.shortage.byRun arrangements.shortage.cause arrangements.shortage.flowAskedC
+      arrangements.shortage.flowNeededC arrangements.shortage.loadW arrangements.shortage.operativeC
+      arrangements.shortage.outdoorC arrangements.shortage.outputW arrangements.shortage.room
+      arrangements.heatPump.mildOutdoorC arrangements.heatPump.riseAtLeastOutputK
+      arrangements.heatPump.throttledFromOutdoorC arrangements.heatPump.waterVolumeAllOpenLitres
+      arrangements.lift arrangements.odds.rooms.failsShareHeadsTurnedUp
       arrangements.rooms.loadW arrangements.rooms.margin arrangements.rooms.name arrangements.rooms.outputW
       arrangements.rooms.settledOperativeC arrangements.rooms.wantC
       arrangements.season arrangements.season.asControlled arrangements.season.asControlled.backupHeatKWh
@@ -75,7 +90,7 @@ class AnswersJsonTest {
       arrangements.warmUpFromCold.overshootK arrangements.warmUpFromCold.room
       arrangements.warmUpFromSetback arrangements.warmUpFromSetback.limit arrangements.warmUpFromSetback.minutes
       arrangements.warmUpFromSetback.overshootK arrangements.warmUpFromSetback.room
-      command designOutdoorC overshootAllowedK scenario tool version wantToleranceK warmUpAllowedMinutes warnings
+      command designOutdoorC overshootAllowedK scenario sureShare tool version wantToleranceK warmUpAllowedMinutes warnings
       """;
 
   @Test
@@ -84,15 +99,13 @@ class AnswersJsonTest {
     for (String example : List.of("insulated-house.yaml", "mid-terrace.yaml", "bakery.yaml")) {
       House house = ScenarioReader.read(Path.of("..", "scenarios", "examples", example)).house();
       List<Verdict> verdicts =
-          house.arrangements().stream().limit(1).map(a -> Verdict.of(house, a)).toList();
-      List<Odds> odds =
-          verdicts.stream()
-              .map(v -> Odds.of(house, v.arrangement(), 16, 1, Runnable::run, done -> {}))
+          house.arrangements().stream()
+              .limit(1)
+              .map(a -> Verdict.of(house, a).tried(house, 16, 1, Runnable::run, done -> {}))
               .toList();
       String json =
           AnswersJson.write(
-              new Answers("verdict", example, house, verdicts, odds, List.of("a warning")),
-              "1.2.3");
+              new Answers("verdict", example, house, verdicts, List.of("a warning")), "1.2.3");
       assertThat(json)
           .startsWith(
               """

@@ -20,6 +20,9 @@ import settle.sim.study.Verdict;
 /** The charts of a verdict, the householder's first. */
 public final class AnswerCharts {
 
+  /** Range of outdoor temperatures that is worth a picture [K]. */
+  private static final double NARROWEST = 1;
+
   private static final int RIGHT = 30;
   private static final int PLOT_WIDTH = HouseTheme.WIDTH - Panel.LEFT - RIGHT;
   private static final Look NEED = Look.line(HouseTheme.INK, HouseTheme.stroke(4.5f));
@@ -44,7 +47,8 @@ public final class AnswerCharts {
     List<Chart> all = new ArrayList<>();
     all.add(charts.needAndDelivery());
     all.add(charts.leastFlow());
-    if (verdicts.stream().anyMatch(v -> v.leastCurve().isPresent())) {
+    boolean seasons = Holding.mildest(house.designOutdoor()) - house.designOutdoor() >= NARROWEST;
+    if (seasons && verdicts.stream().anyMatch(v -> v.leastCurve().isPresent())) {
       all.add(charts.compensation());
     }
     return all;
@@ -58,16 +62,12 @@ public final class AnswerCharts {
     String title = "What the house needs and what the heating can give";
     String meaning =
         "The colder it is, the more heat the house needs (thick line). Emitters and pipes, all together, are sufficient where their line is above."
-            + " Every single room is warm down to the marker (where it lies in the picture): "
+            + " Where every single room is warm (the marker, where it lies in the picture): "
             + verdicts.stream()
-                .map(v -> name(v) + " " + held(v.holdingOutdoor()))
+                .map(v -> name(v) + " " + new Answer(house, v).heldWhere())
                 .collect(Collectors.joining("; "))
             + ".";
     return new Chart("need-and-delivery", title, meaning, drawNeed(title));
-  }
-
-  private static String held(OptionalDouble outdoor) {
-    return outdoor.isEmpty() ? "nowhere" : Quantities.temperature(outdoor.getAsDouble());
   }
 
   private Picture drawNeed(String title) {
@@ -148,7 +148,8 @@ public final class AnswerCharts {
         "Markers: what the room that needs most asks of the water. Lines: the least weather compensation that is nowhere below them."
             + (house.control().flowCurve().isPresent()
                 ? " Dashed: the weather compensation as it is set."
-                : " Dashed: the flow temperature as it is set.");
+                : " Dashed: the flow temperature as it is set.")
+            + " Where a marker lies above the dashed line, the water is too cool and a room is not held.";
     return new Chart("weather-compensation", title, meaning, drawCompensation(title));
   }
 

@@ -3,7 +3,6 @@ package settle.plots.report;
 import java.util.List;
 import settle.plots.chart.Chart;
 import settle.sim.house.House;
-import settle.sim.study.Odds;
 import settle.sim.study.Verdict;
 
 /**
@@ -11,7 +10,6 @@ import settle.sim.study.Verdict;
  *
  * @param house the house
  * @param verdicts one per arrangement
- * @param odds one per verdict; empty if no houses were tried
  * @param charts the householder's first, then the designer's
  * @param warnings what the reader should know before believing the figures
  * @param scenario name of the scenario's file
@@ -20,7 +18,6 @@ import settle.sim.study.Verdict;
 public record AnswerContent(
     House house,
     List<Verdict> verdicts,
-    List<Odds> odds,
     List<Chart> charts,
     List<String> warnings,
     String scenario,
@@ -28,7 +25,6 @@ public record AnswerContent(
 
   public AnswerContent {
     verdicts = List.copyOf(verdicts);
-    odds = List.copyOf(odds);
     charts = List.copyOf(charts);
     warnings = List.copyOf(warnings);
   }

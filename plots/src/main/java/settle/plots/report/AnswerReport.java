@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import settle.plots.words.Answer;
 import settle.plots.words.Cautions;
 import settle.plots.words.HouseholderAnswer;
@@ -29,15 +30,14 @@ public final class AnswerReport {
 
   private final AnswerContent content;
   private final List<Answer> answers;
-  private final List<OddsWords> odds;
 
   private AnswerReport(AnswerContent content) {
     this.content = content;
     answers = content.verdicts().stream().map(v -> new Answer(content.house(), v)).toList();
-    odds =
-        content.odds().stream()
-            .map(o -> new OddsWords(o, content.house().aims().spreads()))
-            .toList();
+  }
+
+  private Optional<OddsWords> odds(Answer answer) {
+    return answer.verdict().odds().map(o -> new OddsWords(o, content.house().aims().spreads()));
   }
 
   /** The whole page. */
@@ -67,6 +67,7 @@ public final class AnswerReport {
     page.put("figures", figures());
     page.put("todo", toDo());
     page.put("season", answers.get(0).seasonNote());
+    page.put("notRun", Answer.notRun());
     page.put("brief", Cautions.brief());
     page.put("arrangements", arrangements());
     page.put("charts", charts.subList(1, charts.size()));
@@ -93,9 +94,10 @@ public final class AnswerReport {
               "values",
               answers.stream().map(a -> new HouseholderAnswer(a).figures().get(row)).toList()));
     }
-    if (!odds.isEmpty()) {
-      rows.add(
-          Map.of("what", OddsWords.BRIEF, "values", odds.stream().map(OddsWords::brief).toList()));
+    List<String> brief =
+        answers.stream().flatMap(a -> odds(a).stream()).map(OddsWords::brief).toList();
+    if (!brief.isEmpty()) {
+      rows.add(Map.of("what", OddsWords.BRIEF, "values", brief));
     }
     return rows;
   }
@@ -125,13 +127,15 @@ public final class AnswerReport {
               "sentence",
               answer.sentence(),
               "rooms",
-              verdict.rooms().stream().map(AnswerReport::room).toList(),
+              verdict.rooms().stream().map(r -> room(answer, r)).toList(),
               "lines",
               lines(answer),
               "remedies",
               boxed(answer.remedies()),
               "doubts",
-              boxed(answer.doubts())));
+              boxed(answer.doubts()),
+              "disagreements",
+              boxed(answer.disagreements())));
     }
     return arrangements;
   }
@@ -141,10 +145,10 @@ public final class AnswerReport {
     for (Answer.Line line : answer.lines()) {
       lines.add(Map.of("name", line.name(), "words", line.words()));
     }
-    if (!odds.isEmpty()) {
-      OddsWords words = odds.get(answers.indexOf(answer));
-      lines.add(Map.of("name", OddsWords.KEEPS_UP, "words", words.keepUp()));
-      lines.add(Map.of("name", OddsWords.MATTERS, "words", words.ranking()));
+    Optional<OddsWords> odds = odds(answer);
+    if (odds.isPresent()) {
+      lines.add(Map.of("name", OddsWords.KEEPS_UP, "words", odds.get().keepUp()));
+      lines.add(Map.of("name", OddsWords.MATTERS, "words", odds.get().ranking()));
     }
     return lines;
   }
@@ -154,7 +158,7 @@ public final class AnswerReport {
     return points.isEmpty() ? List.of() : List.of(Map.of("points", points));
   }
 
-  private static Map<String, Object> room(Holding.RoomAnswer room) {
+  private static Map<String, Object> room(Answer answer, Holding.RoomAnswer room) {
     Map<String, Object> row = new HashMap<>();
     row.put("room", room.room());
     row.put("want", Quantities.number(room.want(), 1));
@@ -164,11 +168,7 @@ public final class AnswerReport {
     row.put("settled", Quantities.number(room.settled(), 1));
     row.put("short", !room.holds());
     row.put("holds", room.holds() ? "yes" : "no");
-    row.put(
-        "to",
-        room.holdingOutdoor().isEmpty()
-            ? "never"
-            : Quantities.number(room.holdingOutdoor().getAsDouble(), 1));
+    row.put("to", answer.heldTo(room));
     row.put(
         "flow",
         room.leastFlow().isEmpty() ? "none" : Quantities.number(room.leastFlow().getAsDouble(), 1));

@@ -6,21 +6,25 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import settle.sim.control.Thermostat;
+import java.util.stream.IntStream;
 import settle.sim.house.House;
 import settle.sim.study.ComfortAtRest;
-import settle.sim.study.HeatPumpAnswer;
 import settle.sim.study.Holding;
-import settle.sim.study.Remedies;
+import settle.sim.study.Judgement;
+import settle.sim.study.Odds;
+import settle.sim.study.Shortage;
 import settle.sim.study.Verdict;
 
 /**
- * What is found about an arrangement without running it, in a designer's words.
+ * What is found about an arrangement, in a designer's words.
  *
  * @param house the house
  * @param verdict what was found
  */
 public record Answer(House house, Verdict verdict) {
+
+  /** Range of a room's temperature in a run that is worth a word [K]. */
+  private static final double NOTABLE_SWING = 0.1;
 
   /** The arrangement's name, with a capital first letter. */
   public String name() {
@@ -28,36 +32,21 @@ public record Answer(House house, Verdict verdict) {
     return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
   }
 
-  /** Yes or no, down to which weather, which room decides, and why. */
+  /** Yes, only just or no, in which weather, which room decides, and why. */
   public String sentence() {
-    if (verdict.sourceNeverRuns()) {
-      return neverRuns();
-    }
-    if (!verdict.held()) {
-      return no();
-    }
-    return verdict.keepsUp() ? yes() : new WarmUpWords(house, verdict).late();
-  }
-
-  private String neverRuns() {
-    HeatPumpAnswer.Water water = verdict.heatPump().orElseThrow().water();
-    return "no: the heat pump never runs: with every valve open "
-        + Quantities.number(house.water().litresPerHour(water.flowAtMost()), 0)
-        + " l/h"
-        + " of water flow through it, and it needs "
-        + Quantities.number(house.water().litresPerHour(water.least()), 0)
-        + " l/h"
-        + ". All else said of it holds once it has its water, by a parallel buffer, say.";
+    return switch (verdict.outcome()) {
+      case YES -> yes();
+      case ONLY_JUST -> onlyJust();
+      case NO ->
+          verdict.shortage().map(this::no).orElseGet(() -> new WarmUpWords(house, verdict).late());
+    };
   }
 
   private String yes() {
     Holding.RoomAnswer first = firstToFail();
-    String every = one() ? "the room is held" : "every room is held";
-    return "yes: at "
-        + Quantities.setting(house.designOutdoor())
-        + " outdoors "
-        + every
-        + ", and would be "
+    return "yes: "
+        + held()
+        + ". At rest, not run, it would be "
         + downTo(verdict.holdingOutdoor())
         + "; "
         + (one() ? "its" : first.room() + " gives way first, its")
@@ -70,105 +59,261 @@ public record Answer(House house, Verdict verdict) {
         + " in design weather.";
   }
 
-  private String no() {
-    List<Holding.RoomAnswer> cold = notHeld();
-    Holding.RoomAnswer worst = worst();
-    String others =
-        cold.size() == 1
+  private String onlyJust() {
+    Odds odds = verdict.odds().orElseThrow();
+    Odds.RoomOdds weakest = odds.weakest();
+    boolean turned = odds.headsTurnedUp().keepUp() > odds.estimate().keepUp();
+    return "only just: as stated "
+        + held()
+        + ", but only "
+        + odds.headsTurnedUp().ofHundred()
+        + " of 100 houses like it are held"
+        + (turned ? " once valve heads that are set too low are turned up" : "")
+        + ", where "
+        + Quantities.number(100 * verdict.aims().sure(), 0)
+        + " are asked for."
+        + (one()
             ? ""
             : " "
-                + (cold.size() - 1 == 1
-                    ? "1 other room is"
-                    : (cold.size() - 1) + " other rooms are")
-                + " not held either.";
-    return "no: at "
-        + Quantities.setting(house.designOutdoor())
-        + " outdoors "
-        + worst.room()
-        + " settles at "
-        + Quantities.temperature(worst.settled())
-        + " where "
-        + Quantities.setting(worst.want())
-        + " is wanted, and "
-        + (one() ? "the room" : "the house")
-        + " is held "
-        + onlyDownTo()
-        + ". "
-        + reason(worst)
-        + others;
+                + weakest.room()
+                + " is too cold most often, in "
+                + Math.round(100 * weakest.failsTurnedUp())
+                + " of 100.")
+        + " "
+        + OddsWords.lift(verdict);
   }
 
-  private String onlyDownTo() {
-    OptionalDouble outdoor = verdict.holdingOutdoor();
-    return outdoor.isEmpty()
+  /** What is held, and in which weathers that was run. */
+  private String held() {
+    return season() + (one() ? " the room is held " : " every room is held ") + confirmed();
+  }
+
+  /** The outdoor temperatures that were judged. */
+  String season() {
+    List<Judgement.Weather> weathers = verdict.judgement().weathers();
+    String coldest = Quantities.setting(house.designOutdoor());
+    return weathers.size() == 1
+        ? "at " + coldest + " outdoors"
+        : "from "
+            + coldest
+            + " to "
+            + Quantities.setting(weathers.get(weathers.size() - 1).outdoor())
+            + " outdoors";
+  }
+
+  /** Whether runs say so, in brackets. */
+  private String confirmed() {
+    String run =
+        "run at "
+            + Listing.of(
+                verdict.judgement().runs().stream()
+                    .map(w -> Quantities.setting(w.outdoor()))
+                    .toList());
+    return verdict.confirmedByRun() ? "(" + run + ")" : "(" + run + "; else at rest, not run)";
+  }
+
+  private String no(Shortage shortage) {
+    long others = verdict.rooms().stream().filter(r -> !r.holds()).count() - 1;
+    return "no: at "
+        + Quantities.setting(shortage.outdoor())
+        + " outdoors "
+        + shortage.room()
+        + " "
+        + warmth(shortage)
+        + " where "
+        + Quantities.setting(shortage.want())
+        + " is wanted"
+        + (shortage.byRun() ? " (run)" : " (at rest, not run)")
+        + ", and is held "
+        + where(position(shortage.room()))
+        + ". "
+        + reason(shortage)
+        + (others == 0
+            ? ""
+            : others == 1
+                ? " 1 other room is not held either."
+                : " " + others + " other rooms are not held either.");
+  }
+
+  /** Where it settles, or its mean and range where rest and run differ or nothing settles. */
+  static String warmth(Shortage shortage) {
+    return shortage.settles()
+        ? "settles at " + Quantities.temperature(shortage.operative())
+        : inRun(shortage.operative(), shortage.least(), shortage.most());
+  }
+
+  /** What a room does in a run: where it stays, or its mean with its range. */
+  private static String inRun(double mean, double least, double most) {
+    return most - least < NOTABLE_SWING
+        ? "stays at " + Quantities.temperature(mean)
+        : "averages "
+            + Quantities.temperature(mean)
+            + ", between "
+            + Quantities.number(least, 1)
+            + " and "
+            + Quantities.temperature(most)
+            + ",";
+  }
+
+  private int position(String room) {
+    List<Judgement.Asked> rooms = verdict.judgement().rooms();
+    for (int r = 0; r < rooms.size(); r++) {
+      if (rooms.get(r).name().equals(room)) {
+        return r;
+      }
+    }
+    throw new IllegalArgumentException("no room '" + room + "' was judged");
+  }
+
+  /** In which weather a room that is not held all season is held. */
+  private String where(int room) {
+    Judgement judgement = verdict.judgement();
+    OptionalDouble lost = judgement.lostFrom(room);
+    if (lost.isPresent()) {
+      return "only in colder weather, not from "
+          + Quantities.temperature(lost.getAsDouble())
+          + " up";
+    }
+    OptionalDouble from = judgement.heldFrom(room);
+    return from.isEmpty()
         ? "not even in mild weather"
-        : "only down to " + Quantities.temperature(outdoor.getAsDouble());
+        : "only down to " + Quantities.temperature(from.getAsDouble());
+  }
+
+  /** Outdoor temperatures at which the house is held, the lowest looked at standing for below. */
+  public String heldWhere() {
+    String words = downTo(verdict.holdingOutdoor());
+    OptionalDouble lost = lostFrom();
+    return lost.isPresent() && verdict.holdingOutdoor().isPresent()
+        ? words + ", but not from " + Quantities.temperature(lost.getAsDouble()) + " up"
+        : words;
+  }
+
+  /** Lowest outdoor temperature above design weather from which on some room is not held. */
+  private OptionalDouble lostFrom() {
+    return IntStream.range(0, verdict.judgement().rooms().size())
+        .mapToObj(r -> verdict.judgement().lostFrom(r))
+        .filter(OptionalDouble::isPresent)
+        .mapToDouble(OptionalDouble::getAsDouble)
+        .min();
   }
 
   /** An outdoor temperature that is the lowest looked at stands for that and below. */
-  static String downTo(OptionalDouble outdoor) {
+  private String downTo(OptionalDouble outdoor) {
     if (outdoor.isEmpty()) {
       return "not even in mild weather";
     }
-    return outdoor.getAsDouble() <= Holding.COLDEST
-        ? "down to " + Quantities.setting(Holding.COLDEST) + " and below"
+    double coldest = Holding.coldest(house.designOutdoor());
+    return outdoor.getAsDouble() <= coldest
+        ? "below " + Quantities.setting(coldest)
         : "down to " + Quantities.temperature(outdoor.getAsDouble());
   }
 
-  private String reason(Holding.RoomAnswer room) {
-    if (new FlowWords(house, verdict).sourceIsShort()) {
-      return "The source is the reason: it does not give the flow temperature asked for, "
-          + Quantities.setting(verdict.flowAsked())
-          + ".";
+  /** The same of a room, in a table's cell. */
+  public String heldTo(Holding.RoomAnswer room) {
+    if (room.holdingOutdoor().isEmpty()) {
+      return "never";
     }
-    if (starved(room)) {
-      return "Its water is the reason: it gets less than its share, and balanced it would be held.";
-    }
-    if (thermostatIsShort(room)) {
-      return "The room thermostat in "
-          + house.control().referenceRoom()
-          + " is the reason: that room is warm and stops the source, whose water is "
-          + Quantities.temperature(verdict.flowHeld())
-          + " on average, while "
-          + room.room()
-          + " needs "
-          + Quantities.temperature(room.leastFlow().orElseThrow())
-          + ".";
-    }
-    String able =
-        "can give "
-            + Quantities.power(room.output())
-            + " at "
-            + Quantities.setting(verdict.flowAsked())
-            + " flow";
-    return room.output() < room.load()
-        ? "The emitters there are the reason: with the pipes they "
-            + able
-            + ", and it needs "
-            + Quantities.power(room.load())
-            + "."
-        : "The emitters there "
-            + able
-            + ", more than the "
-            + Quantities.power(room.load())
-            + " it needs, but its valve has throttled by then, or its water comes cooler.";
+    double coldest = Holding.coldest(house.designOutdoor());
+    double outdoor = room.holdingOutdoor().getAsDouble();
+    return outdoor <= coldest
+        ? "below " + Quantities.number(coldest, 0)
+        : Quantities.number(outdoor, 1);
   }
 
-  /** Whether the flow temperature asked for would hold the room if only it were kept up. */
-  private boolean thermostatIsShort(Holding.RoomAnswer room) {
-    return !(house.control().thermostat() instanceof Thermostat.None)
-        && !house.control().referenceRoom().equals(room.room())
-        && room.leastFlow().orElse(Double.POSITIVE_INFINITY) <= verdict.flowAsked();
+  private String reason(Shortage shortage) {
+    String asked = Quantities.temperature(shortage.flowAsked());
+    String able = "can give " + Quantities.power(shortage.output()) + " at " + asked + " flow";
+    return switch (shortage.cause()) {
+      case NEVER_RUNS -> neverRuns();
+      case BLOCKED ->
+          "Too little water through the source is the reason: it keeps it off for "
+              + Quantities.share(shortage.blocked())
+              + " of the time.";
+      case SOURCE ->
+          "The source is the reason: it does not give the flow temperature asked for, "
+              + asked
+              + ".";
+      case UNBALANCED ->
+          "Its water is the reason: it gets less than its share, and balanced it would be held.";
+      case THERMOSTAT ->
+          "The room thermostat in "
+              + house.control().referenceRoom()
+              + " is the reason: that room is warm and stops the source, while "
+              + shortage.room()
+              + " needs water of "
+              + Quantities.temperature(shortage.flowNeeded().orElseThrow())
+              + " on average.";
+      case COOL_WATER ->
+          "The water is the reason: "
+              + (house.control().flowCurve().isPresent()
+                  ? "the weather compensation asks"
+                  : "the controls ask")
+              + " for "
+              + asked
+              + " there, and the room needs "
+              + Quantities.temperature(shortage.flowNeeded().orElseThrow())
+              + ".";
+      case EMITTER ->
+          "The emitters there are the reason: with the pipes they "
+              + able
+              + ", and it needs "
+              + Quantities.power(shortage.load())
+              + ".";
+      case VALVE ->
+          "The emitters there "
+              + able
+              + ", more than the "
+              + Quantities.power(shortage.load())
+              + " it needs, but its valve has throttled by then, or its water comes cooler.";
+    };
   }
 
-  private boolean starved(Holding.RoomAnswer room) {
-    return verdict.remedies().stream()
-        .anyMatch(
-            r ->
-                r.kind() == Remedies.Kind.BALANCE
-                    && r.room().equals(room.room())
-                    && r.possible()
-                    && r.from() < 1);
+  private String neverRuns() {
+    return verdict
+        .heatPump()
+        .filter(h -> h.water().neverRuns())
+        .map(
+            h ->
+                "The heat pump never runs: with every valve open "
+                    + litresPerHour(h.water().flowAtMost())
+                    + " of water flow through it, and it needs "
+                    + litresPerHour(h.water().least())
+                    + ". All else said of it holds once it has its water, by a parallel buffer, say.")
+        .orElse("The source never runs: too little water flows through it.");
+  }
+
+  private String litresPerHour(double massFlow) {
+    return Quantities.number(house.water().litresPerHour(massFlow), 0) + " l/h";
+  }
+
+  /** Where rest and run do not agree, in one line; empty where they do. */
+  public Optional<String> disagreement() {
+    List<String> all = disagreements();
+    return all.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            all.get(0)
+                + (all.size() > 1 ? "; and in " + (all.size() - 1) + " more places" : "")
+                + ". The run counts; what is said at rest of this house may be as far off.");
+  }
+
+  /** All of them, the largest first. */
+  public List<String> disagreements() {
+    return verdict.judgement().disagreements().stream()
+        .sorted(
+            Comparator.comparingDouble((Judgement.Disagreement d) -> Math.abs(d.by())).reversed())
+        .map(
+            d ->
+                "at "
+                    + Quantities.setting(d.outdoor())
+                    + " outdoors "
+                    + d.room()
+                    + " "
+                    + inRun(d.mean(), d.least(), d.most())
+                    + " in the run, where the house at rest says "
+                    + Quantities.temperature(d.atRest()))
+        .toList();
   }
 
   boolean one() {
@@ -178,13 +323,6 @@ public record Answer(House house, Verdict verdict) {
   /** Rooms that are not held. */
   List<Holding.RoomAnswer> notHeld() {
     return verdict.rooms().stream().filter(r -> !r.holds()).toList();
-  }
-
-  /** The room furthest below want. */
-  Holding.RoomAnswer worst() {
-    return verdict.rooms().stream()
-        .max(Comparator.comparingDouble(r -> r.want() - r.settled()))
-        .orElseThrow();
   }
 
   /** The room that is the first not to be held when it gets colder. */
@@ -242,6 +380,11 @@ public record Answer(House house, Verdict verdict) {
   /** What is meant by a season, for a note beside the figures. */
   public String seasonNote() {
     return new SeasonWords(house, verdict.season()).note();
+  }
+
+  /** What of all this is not confirmed by a run. */
+  public static String notRun() {
+    return "Run: the house in held weather, until it rests or repeats, and the warm-ups. At rest, not run: load, output, held to, flow temperatures, season, comfort and odds.";
   }
 
   /** The arrangement and its flow temperatures. */

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import settle.sim.house.House;
 import settle.sim.study.Holding;
+import settle.sim.study.Odds;
 import settle.sim.study.Remedies;
+import settle.sim.study.Shortage;
 import settle.sim.study.Verdict;
 import settle.sim.study.WarmUps.WarmUp;
 
@@ -25,16 +27,47 @@ public final class HouseholderAnswer {
     verdict = answer.verdict();
   }
 
-  /** Yes or no, for who lives there. */
+  /** Yes, only just or no, for who lives there. */
   public String plain() {
-    if (verdict.sourceNeverRuns()) {
-      return "No. The heat pump would not run at all: too little water flows through it.";
-    }
-    if (verdict.held() && !verdict.keepsUp()) {
+    return switch (verdict.outcome()) {
+      case YES -> "Yes. " + asYouWant() + ".";
+      case ONLY_JUST -> onlyJust();
+      case NO -> "No. " + (verdict.sourceNeverRuns() ? neverRuns() : no());
+    };
+  }
+
+  private static String neverRuns() {
+    return "The heat pump would not run at all: too little water flows through it.";
+  }
+
+  private String asYouWant() {
+    boolean season = verdict.judgement().weathers().size() > 1;
+    return coldDay()
+        + (season ? " and on any milder one " : " ")
+        + (answer.one() ? "the room" : "every room")
+        + " stays as warm as you want it";
+  }
+
+  private String coldDay() {
+    return "On a cold day (" + Quantities.setting(house.designOutdoor()) + " outside)";
+  }
+
+  private String onlyJust() {
+    Odds odds = verdict.odds().orElseThrow();
+    return "Only just. "
+        + asYouWant()
+        + ", if the house is just as described. No house is known so well: of 100 like yours "
+        + Math.round(100 * odds.headsTurnedUp().keepUp())
+        + " stay warm enough"
+        + (answer.one() ? "" : ", and " + odds.weakest().room() + " is the first that does not")
+        + ".";
+  }
+
+  private String no() {
+    if (verdict.shortage().isEmpty()) {
       List<WarmUp> slow = verdict.slow();
-      return "No. On a cold day ("
-          + Quantities.setting(house.designOutdoor())
-          + " outside) "
+      return coldDay()
+          + " "
           + Listing.of(slow.stream().map(WarmUp::room).toList())
           + (slow.size() == 1 ? " gets" : " get")
           + " warm too late: "
@@ -43,35 +76,30 @@ public final class HouseholderAnswer {
           + Quantities.duration(house.aims().warmUp().orElseThrow())
           + ".";
     }
-    if (!verdict.held()) {
-      List<String> rooms = answer.notHeld().stream().map(Holding.RoomAnswer::room).toList();
-      Holding.RoomAnswer worst = answer.worst();
-      return "No. On a cold day ("
-          + Quantities.setting(house.designOutdoor())
-          + " outside) "
-          + Listing.of(rooms)
-          + (rooms.size() == 1 ? " does" : " do")
-          + " not get as warm as you want"
-          + (rooms.size() == 1 ? "" : ", " + worst.room() + " least of all")
-          + ": "
-          + Quantities.temperature(worst.settled())
-          + " instead of "
-          + Quantities.setting(worst.want())
-          + ".";
-    }
-    return "Yes. On a cold day ("
-        + Quantities.setting(house.designOutdoor())
-        + " outside) "
-        + (answer.one() ? "the room" : "every room")
-        + " stays as warm as you want it.";
+    Shortage worst = verdict.shortage().get();
+    List<String> rooms = answer.notHeld().stream().map(Holding.RoomAnswer::room).toList();
+    return (worst.outdoor() > house.designOutdoor()
+            ? "At " + Quantities.setting(worst.outdoor()) + " outside"
+            : coldDay())
+        + " "
+        + (rooms.size() == 1 ? rooms.get(0) : worst.room())
+        + " does not get as warm as you want: "
+        + Quantities.temperature(worst.operative())
+        + " instead of "
+        + Quantities.setting(worst.want())
+        + "."
+        + (rooms.size() == 1
+            ? ""
+            : " Nor "
+                + (rooms.size() == 2 ? "does " : "do ")
+                + Listing.of(rooms.stream().filter(r -> !r.equals(worst.room())).toList())
+                + ", then or in other weather.");
   }
 
   /** The three figures a householder may remember, in the order of {@link #FIGURES}. */
   public List<String> figures() {
     return List.of(
-        verdict.holdingOutdoor().isEmpty()
-            ? "not even on a mild day"
-            : Answer.downTo(verdict.holdingOutdoor()),
+        answer.heldWhere(),
         verdict.leastFlow().isEmpty()
             ? "hotter than " + Quantities.setting(Holding.HOTTEST_FLOW)
             : Quantities.temperature(verdict.leastFlow().getAsDouble()),
@@ -83,7 +111,7 @@ public final class HouseholderAnswer {
       List.of(
           "Warm enough outdoors",
           "Water temperature needed on the cold day",
-          "A heating season takes, without help from sun and people");
+          "A heating season uses, without help from sun and people");
 
   /** What to do, in a householder's words; the first that suffices for each room. */
   public List<String> toDo() {
@@ -111,18 +139,32 @@ public final class HouseholderAnswer {
               .map(r -> RemedyWords.change(r) + ".")
               .orElse("no earlier start is enough; have the next page looked at."));
     }
-    if (steps.isEmpty()
-        && verdict.leastFlow().isPresent()
-        && verdict.flowAsked() > verdict.leastFlow().getAsDouble() + FlowWords.SAME_FLOW) {
+    if (verdict.outcome() == Verdict.Outcome.ONLY_JUST) {
       steps.add(
-          "Nothing is needed. The water may be set cooler, "
-              + Quantities.number(Math.ceil(verdict.leastFlow().getAsDouble()), 0)
-              + " °C on the cold day instead of "
-              + Quantities.setting(verdict.flowAsked())
-              + ": cheaper to run, slower to warm up.");
-    } else if (steps.isEmpty()) {
-      steps.add("Nothing is needed.");
+          verdict
+              .lift()
+              .map(
+                  l ->
+                      "To be sure: "
+                          + OddsWords.change(l)
+                          + "; then "
+                          + Math.round(100 * l.share())
+                          + " of 100 houses like yours stay warm enough.")
+              .orElse("To be sure it takes more than one change; have the next page looked at."));
+    }
+    if (steps.isEmpty()) {
+      steps.add(asItIs());
     }
     return steps;
+  }
+
+  /** What to do where all is well: turn heads up, if too few houses are warm without that. */
+  private String asItIs() {
+    double left = 1 - verdict.odds().map(o -> o.estimate().keepUp()).orElse(1.0);
+    return left > 1 - verdict.aims().sure()
+        ? "Where a room stays too cool, turn its valve head up: "
+            + Math.round(100 * left)
+            + " of 100 houses like yours need that, and no more."
+        : "Nothing is needed.";
   }
 }

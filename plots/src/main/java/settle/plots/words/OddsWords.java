@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import settle.sim.house.Spreads;
 import settle.sim.house.Uncertainty;
+import settle.sim.study.Lift;
 import settle.sim.study.Odds;
+import settle.sim.study.Verdict;
 
 /**
  * What is found by trying many houses, in words.
@@ -20,6 +22,10 @@ public record OddsWords(Odds odds, Spreads spreads) {
   /** The other one. */
   public static final String MATTERS = "What matters most";
 
+  /** What is said where no houses were tried. */
+  public static final String NONE_TRIED =
+      "no houses like it were tried, so that a yes may be an only just.";
+
   /** Standard errors of a correlation that is none, below which nothing is said of it [-]. */
   private static final double NOTABLE = 2;
 
@@ -28,7 +34,7 @@ public record OddsWords(Odds odds, Spreads spreads) {
     Odds.Estimate all = odds.estimate();
     String words =
         ofHundred(all.keepUp())
-            + " such houses keep every room warm, what is not quite known of yours drawn at random ("
+            + " such houses keep every room warm in design weather, what is not quite known of yours drawn at random ("
             + convergence()
             + ")";
     if (odds.headsTurnedUp().keepUp() > all.keepUp()) {
@@ -42,6 +48,50 @@ public record OddsWords(Odds odds, Spreads spreads) {
       words += "; " + first.room() + " is too cold most often, in " + ofHundred(first.fails());
     }
     return words + ".";
+  }
+
+  /**
+   * What lets as many houses be held as are asked for, where too few are: for a sentence's end.
+   *
+   * @param verdict an answer that is only just
+   */
+  static String lift(Verdict verdict) {
+    return verdict
+        .lift()
+        .map(
+            lift ->
+                capitalised(change(lift))
+                    + " makes it "
+                    + ofHundred(lift.share())
+                    + " (at rest, not run).")
+        .orElse(
+            "Neither water up to "
+                + Quantities.number(Lift.MOST_HOTTER, 0)
+                + " K hotter, as far as the source makes it, nor half as much emitter again in "
+                + verdict.odds().orElseThrow().weakest().room()
+                + " makes it so many: those were tried.");
+  }
+
+  /** What is changed by what lifts the odds. */
+  static String change(Lift lift) {
+    return switch (lift.kind()) {
+      case FLOW_TEMPERATURE ->
+          "water at "
+              + Quantities.temperature(lift.to())
+              + " on the cold day instead of "
+              + Quantities.setting(lift.from());
+      case EMITTER ->
+          "emitters of "
+              + Quantities.power(lift.to())
+              + " at 75/65/20 in "
+              + lift.room()
+              + " instead of "
+              + Quantities.power(lift.from());
+    };
+  }
+
+  private static String capitalised(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   /** What matters, ranked. */

@@ -30,8 +30,11 @@ record SeasonWords(House house, Season season) {
     return "Season: EN 14825’s "
         + season.climate().climate()
         + " season fitted to "
-        + Quantities.setting(house.designOutdoor())
-        + "; without sun and other gains, every room at its day’s want: more heat than a house lived in needs.";
+        + Quantities.setting(season.climate().designOutdoor())
+        + "; without sun and other gains, every room at its day’s want: more heat than a house lived in needs."
+        + (house.source() instanceof Boiler
+            ? " What is made condensing is reckoned at rest over that season. A run, as compare makes, shows another share: it is of its own days, with starts and warm-ups that send hotter or cooler water back."
+            : "");
   }
 
   private String sums(Season.Year year) {
@@ -50,9 +53,6 @@ record SeasonWords(House house, Season season) {
               + ", "
               + Quantities.number(taken.carbon(), 0)
               + " kg CO2";
-    }
-    if (year.condensingShare().isPresent()) {
-      words += "; " + Quantities.share(year.condensingShare().getAsDouble()) + " made condensing";
     }
     if (year.backupHeat() > 0) {
       words += "; " + kilowattHours(year.backupHeat()) + " of it by electric heater";

@@ -1,10 +1,16 @@
 package settle.plots.words;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import settle.sim.study.BoilerAnswer;
 import settle.sim.study.HeatPumpAnswer;
+import settle.sim.study.SourceDay;
 
 /** Whether a source fits, in words; what is doubtful about it is said apart. */
 final class SourceWords {
+
+  /** Share of a day without the least flow that is worth a word [-]. */
+  private static final double NOTABLE = 0.01;
 
   private SourceWords() {}
 
@@ -46,17 +52,19 @@ final class SourceWords {
             c ->
                 words
                     .append(", at ")
-                    .append(Quantities.setting(HeatPumpAnswer.MILD))
+                    .append(Quantities.setting(pump.mildOutdoor()))
                     .append(" ")
                     .append(Quantities.number(c.startsPerHour(), 1))
-                    .append(" times an hour"));
+                    .append(" times an hour (at rest, not run)"));
     words
-        .append("; ")
+        .append("; in a start in mild weather ")
         .append(Quantities.litres(pump.water().volume()))
-        .append(" of water, ")
+        .append(" of water take part, ")
         .append(Quantities.litres(pump.water().needed()))
-        .append(" needed");
-    return words.append(".").toString();
+        .append(" are needed, and there are ")
+        .append(Quantities.litres(pump.water().total()))
+        .append(" with every valve open");
+    return words.append(".").append(days(pump.days())).toString();
   }
 
   static String of(BoilerAnswer boiler) {
@@ -82,6 +90,32 @@ final class SourceWords {
         .append(" efficient over the season (gross), ")
         .append(Quantities.share(boiler.condensingShare()))
         .append(" of its heat made condensing.")
+        .append(days(boiler.days()))
         .toString();
+  }
+
+  /** How it worked in the weathers that were run. */
+  private static String days(List<SourceDay> days) {
+    return days.isEmpty()
+        ? ""
+        : " Run " + days.stream().map(SourceWords::day).collect(Collectors.joining("; ")) + ".";
+  }
+
+  private static String day(SourceDay day) {
+    String words = "at " + Quantities.setting(day.outdoor()) + " outdoors ";
+    words +=
+        day.startsPerHour() > 0
+            ? "it starts " + Quantities.number(day.startsPerHour(), 1) + " times an hour"
+            : "it does not start and stop";
+    if (day.shortestRun().isPresent()) {
+      words += ", its shortest run " + Quantities.duration(day.shortestRun().getAsDouble());
+    }
+    if (day.blocked() >= NOTABLE) {
+      words +=
+          ", and too little water keeps it off for "
+              + Quantities.share(day.blocked())
+              + " of the time";
+    }
+    return words;
   }
 }

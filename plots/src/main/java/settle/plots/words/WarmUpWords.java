@@ -1,9 +1,12 @@
 package settle.plots.words;
 
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import settle.sim.house.House;
+import settle.sim.study.Shortage;
 import settle.sim.study.Verdict;
 import settle.sim.study.WarmUps.Limit;
 import settle.sim.study.WarmUps.WarmUp;
@@ -45,27 +48,34 @@ record WarmUpWords(House house, Verdict verdict) {
   private String warmUp(List<WarmUp> rooms, String waited) {
     WarmUp last = slowest(rooms);
     List<String> never = rooms.stream().filter(r -> r.time().isEmpty()).map(WarmUp::room).toList();
-    String limit =
-        last.limit() == Limit.SOURCE
-            ? "the source is the limit: its water is cooler than asked for"
-            : "the emitters and their water are the limit, not the source";
+    String limit = limit(last.limit());
     if (!never.isEmpty()) {
       String verb = never.size() == 1 ? " is" : " are";
-      return Listing.of(never)
-          + verb
-          + " not warm "
-          + waited
-          + " in design weather; "
-          + limit
-          + ".";
+      return Listing.of(never) + verb + " not warm " + waited + " in design weather" + limit + ".";
     }
     return (verdict.rooms().size() == 1 ? "warm after " : "every room is warm after ")
         + Quantities.warmUp(last.time())
         + " in design weather"
-        + (verdict.rooms().size() == 1 ? "; " : ", " + last.room() + " last; ")
+        + (verdict.rooms().size() == 1 ? "" : ", " + last.room() + " last")
         + limit
         + ".";
   }
+
+  /** What held it back; nothing where the answer names another reason. */
+  private String limit(Limit limit) {
+    boolean source = limit == Limit.SOURCE;
+    boolean sourceIsReason =
+        verdict.shortage().map(s -> SOURCE_CAUSES.contains(s.cause())).orElse(source);
+    if (source != sourceIsReason) {
+      return "";
+    }
+    return source
+        ? "; the source is the limit: its water is cooler than asked for"
+        : "; the emitters and their water are the limit, not the source";
+  }
+
+  private static final Set<Shortage.Cause> SOURCE_CAUSES =
+      EnumSet.of(Shortage.Cause.SOURCE, Shortage.Cause.NEVER_RUNS, Shortage.Cause.BLOCKED);
 
   /** What the aims say of the usual warm-up, from setback where rooms are set back. */
   private String aimed(boolean fromSetback) {

@@ -46,6 +46,12 @@ public final class AimsKeys {
                   .usually(0.2, 5),
               "how far a room may rise above want while it warms up")
           .orElse("none is asked for");
+  public static final Key SURE =
+      Key.optional(
+              "sure",
+              Forms.SHARE.usually(0.5, 0.99),
+              "share of the houses like this, what is not quite known drawn at random, that are to be held: of fewer 'verdict' says only just")
+          .orElse("80 %", PRACTICE);
 
   public static final Key CURRENCY =
       Key.optional("currency", new Words(), "symbol put before an amount")
@@ -108,6 +114,7 @@ public final class AimsKeys {
           TOLERANCE,
           WARM_UP,
           OVERSHOOT,
+          SURE,
           TARIFFS,
           SPREADS);
 

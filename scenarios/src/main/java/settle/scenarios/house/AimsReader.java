@@ -16,6 +16,7 @@ final class AimsReader {
         s.number(AimsKeys.TOLERANCE),
         s.numberIfWritten(AimsKeys.WARM_UP),
         s.numberIfWritten(AimsKeys.OVERSHOOT),
+        s.number(AimsKeys.SURE),
         tariffs(s.section(AimsKeys.TARIFFS)),
         spreads(s.section(AimsKeys.SPREADS)));
   }

@@ -19,6 +19,7 @@ import settle.sim.source.Boiler;
  * @param season what it takes over a season
  * @param cyclesAbove outdoor temperature above which its least output is more than the load, so
  *     that it starts and stops [°C]; empty if it never is
+ * @param days how it worked in the weathers that were run
  * @param doubts in words, each with its remedy; empty if nothing is doubtful
  */
 public record BoilerAnswer(
@@ -29,9 +30,11 @@ public record BoilerAnswer(
     OptionalDouble flowNeeded,
     Season season,
     OptionalDouble cyclesAbove,
+    List<SourceDay> days,
     List<String> doubts) {
 
   public BoilerAnswer {
+    days = List.copyOf(days);
     doubts = List.copyOf(doubts);
   }
 
@@ -41,9 +44,11 @@ public record BoilerAnswer(
    * @param house the house
    * @param arrangement one of its arrangements
    * @param season what that takes over a season
+   * @param days how the source worked in the weathers that were run
    * @return empty if the house has no boiler
    */
-  public static Optional<BoilerAnswer> of(House house, Arrangement arrangement, Season season) {
+  public static Optional<BoilerAnswer> of(
+      House house, Arrangement arrangement, Season season, List<SourceDay> days) {
     if (!(house.source() instanceof Boiler boiler)) {
       return Optional.empty();
     }
@@ -58,12 +63,14 @@ public record BoilerAnswer(
             rest.holding().leastFlow(outdoor),
             season,
             season.asControlled().cyclesAbove(),
+            days,
             List.of());
     return Optional.of(answer.with(SourceDoubts.about(answer, house)));
   }
 
   private BoilerAnswer with(List<String> said) {
-    return new BoilerAnswer(unit, load, capacity, flowAsked, flowNeeded, season, cyclesAbove, said);
+    return new BoilerAnswer(
+        unit, load, capacity, flowAsked, flowNeeded, season, cyclesAbove, days, said);
   }
 
   /** Share of the season's heat made with the return below the dew point [-]. */

@@ -29,6 +29,9 @@ public enum EuropeanSeason {
   /** Outdoor temperature at which the standard's buildings need no heat [°C]. */
   public static final double NO_LOAD = 16;
 
+  /** Mildest design temperature to which a season is fitted, a degree below no load [°C]. */
+  public static final double MILDEST_DESIGN = NO_LOAD - 1;
+
   private final String climate;
   private final double designOutdoor;
   private final double[] hours;
@@ -55,13 +58,11 @@ public enum EuropeanSeason {
    * Moving all bins by one shift would leave a mild house with hardly any season: by 7 K, from -10
    * to -3 °C, it takes away more than a quarter of the hours and three fifths of the degree-hours.
    *
-   * @param design outdoor design temperature of the house, below 16 [°C]
+   * @param designOutdoorOfHouse outdoor design temperature of the house [°C]; above {@link
+   *     #MILDEST_DESIGN} the season of that, since there is none that is milder
    */
-  public ClimateBins fittedTo(double design) {
-    if (!(design < NO_LOAD)) {
-      throw new IllegalArgumentException(
-          "outdoor design temperature is " + design + " °C, must be below " + NO_LOAD + " °C");
-    }
+  public ClimateBins fittedTo(double designOutdoorOfHouse) {
+    double design = Math.min(designOutdoorOfHouse, MILDEST_DESIGN);
     double stretch = (NO_LOAD - design) / (NO_LOAD - designOutdoor);
     double[] outdoor = new double[hours.length];
     for (int i = 0; i < hours.length; i++) {

@@ -3,6 +3,7 @@ package settle.sim.study;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import settle.sim.engine.HouseModel;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
@@ -27,9 +28,11 @@ import settle.sim.source.WaterNeeded;
  *     [°C]; empty if it does down to design weather
  * @param cyclesAbove outdoor temperature above which its least output is more than the load, so
  *     that it starts and stops [°C]; empty if it never is
- * @param mild how it starts and stops at {@link #MILD} with the water as it is; empty if it runs
- *     through
+ * @param mildOutdoor outdoor temperature for which mild weather stands: {@link #MILD}, or design
+ *     weather where that is milder [°C]
+ * @param mild how it starts and stops there with the water as it is; empty if it runs through
  * @param mildCured the same with a vessel that makes up for the water lacking; empty likewise
+ * @param days how it worked in the weathers that were run
  * @param water what it needs of water and has
  * @param doubts in words, each with its remedy; empty if nothing is doubtful
  */
@@ -45,15 +48,20 @@ public record HeatPumpAnswer(
     Season season,
     OptionalDouble bivalence,
     OptionalDouble cyclesAbove,
+    double mildOutdoor,
     Optional<Cycling> mild,
     Optional<Cycling> mildCured,
     Water water,
+    List<SourceDay> days,
     List<String> doubts) {
 
   /** Outdoor temperature for which mild weather stands [°C]; common practice, no source. */
   public static final double MILD = 10;
 
+  private static final int WEATHERS = 7;
+
   public HeatPumpAnswer {
+    days = List.copyOf(days);
     doubts = List.copyOf(doubts);
   }
 
@@ -63,28 +71,36 @@ public record HeatPumpAnswer(
    * @param house the house
    * @param arrangement one of its arrangements
    * @param season what that takes over a season
+   * @param days how the source worked in the weathers that were run
    * @return empty if the house has no heat pump
    */
-  public static Optional<HeatPumpAnswer> of(House house, Arrangement arrangement, Season season) {
+  public static Optional<HeatPumpAnswer> of(
+      House house, Arrangement arrangement, Season season, List<SourceDay> days) {
     if (!(house.source() instanceof HeatPump pump)) {
       return Optional.empty();
     }
     SeasonAtRest rest = new SeasonAtRest(house, arrangement, season.climate());
     double outdoor = house.designOutdoor();
     SeasonAtRest.Drawn design = rest.controlled(outdoor);
-    SeasonAtRest.Drawn mild = rest.controlled(MILD);
+    double mildOutdoor = Math.max(MILD, outdoor);
+    SeasonAtRest.Drawn mild = rest.controlled(mildOutdoor);
     Delivery atDesign =
         Delivery.of(pump, outdoor, design.load(), design.flow(), design.returning());
-    Delivery atMild = Delivery.of(pump, MILD, mild.load(), mild.flow(), mild.returning());
+    Delivery atMild = Delivery.of(pump, mildOutdoor, mild.load(), mild.flow(), mild.returning());
     WaterProperties liquid = house.water();
     double heatOfWater = liquid.density() * liquid.specificHeat();
+    DoubleUnaryOperator moved = rest.waterMoved(mildOutdoor);
     Water water =
         new Water(
+            moved.applyAsDouble(pump.minimumOnTime()),
             new HouseModel(house, arrangement, 1).waterVolume(),
-            WaterNeeded.of(pump, MILD, mild.flow(), heatOfWater),
+            WaterNeeded.of(pump, mildOutdoor, mild.flow(), heatOfWater),
             pump.minimumFlow(),
             mild.throughSource(),
-            rest.controlled(Holding.COLDEST).throughSource());
+            rest.throughSourceAtMost(),
+            throttledFrom(rest, outdoor, pump.minimumFlow()),
+            atMild.least() / (mild.throughSource() * liquid.specificHeat()),
+            2 * pump.switchingBand());
     HeatPumpAnswer answer =
         new HeatPumpAnswer(
             pump.name(),
@@ -98,15 +114,35 @@ public record HeatPumpAnswer(
             season,
             season.asControlled().bivalence(),
             season.asControlled().cyclesAbove(),
-            Cycling.of(pump, mild.load(), atMild.least(), water.volume() * heatOfWater),
+            mildOutdoor,
+            Cycling.of(pump, mild.load(), atMild.least(), moved, heatOfWater),
             Cycling.of(
                 pump,
                 mild.load(),
                 atMild.least(),
-                (water.volume() + water.lacking()) * heatOfWater),
+                time -> moved.applyAsDouble(time) + water.lacking(),
+                heatOfWater),
             water,
+            days,
             List.of());
     return Optional.of(answer.with(SourceDoubts.about(answer, house)));
+  }
+
+  /** Lowest outdoor temperature of the season from which on the valves leave too little flow. */
+  private static OptionalDouble throttledFrom(SeasonAtRest rest, double design, double least) {
+    double mildest = Holding.mildest(design);
+    double before = Double.NaN;
+    for (int i = 0; i < WEATHERS; i++) {
+      double outdoor = design + (mildest - design) * i / (WEATHERS - 1);
+      double lacking = least - rest.controlled(outdoor).throughSource();
+      if (lacking > 0) {
+        double back =
+            i == 0 ? 0 : (mildest - design) / (WEATHERS - 1) * lacking / (lacking - before);
+        return OptionalDouble.of(outdoor - back);
+      }
+      before = lacking;
+    }
+    return OptionalDouble.empty();
   }
 
   private HeatPumpAnswer with(List<String> said) {
@@ -122,9 +158,11 @@ public record HeatPumpAnswer(
         season,
         bivalence,
         cyclesAbove,
+        mildOutdoor,
         mild,
         mildCured,
         water,
+        days,
         said);
   }
 
@@ -170,6 +208,26 @@ public record HeatPumpAnswer(
       return Optional.of(new Cycling(load, least, on, on * surplus / load));
     }
 
+    /**
+     * The same with as much water as takes part in a run as long as it comes out.
+     *
+     * @param moved water that takes part in a run of some length [s] [m³]
+     * @param heatOfWater rho c of the water [J/(m³ K)]
+     */
+    static Optional<Cycling> of(
+        HeatPump pump, double load, double least, DoubleUnaryOperator moved, double heatOfWater) {
+      Optional<Cycling> cycling = Optional.empty();
+      double time = pump.minimumOnTime();
+      for (int k = 0; k < ROUNDS; k++) {
+        cycling = of(pump, load, least, moved.applyAsDouble(time) * heatOfWater);
+        time = cycling.map(Cycling::onTime).orElse(time);
+      }
+      return cycling;
+    }
+
+    /** More water makes runs longer, by less each time, up to all there is. */
+    private static final int ROUNDS = 20;
+
     /** Starts an hour [1/h]. */
     public double startsPerHour() {
       return 3600 / (onTime + offTime);
@@ -179,15 +237,38 @@ public record HeatPumpAnswer(
   /**
    * Water.
    *
-   * @param volume in circulation, source and vessel included [m³]
+   * @param volume in circulation in mild weather, source and vessel included: of each circuit what
+   *     its valve then lets through within the shortest run, nothing of one that is shut [m³]
+   * @param total with every circuit open [m³]
    * @param needed so that the shortest run in mild weather stays within the switching band though
    *     no heat is taken [m³]
    * @param least flow below which the unit does not run [kg/s]
    * @param flowLeft flow through the unit in mild weather, valves throttling [kg/s]
-   * @param flowAtMost the same with every valve as far open as it goes, all rooms being cold [kg/s]
+   * @param flowAtMost the same with every valve as far open as it goes, as when all rooms are cold
+   *     [kg/s]
+   * @param throttledFrom lowest outdoor temperature of the season from which on the valves leave
+   *     less than {@code least} [°C]; empty if they never do
+   * @param rise by how much its least output warms what passes it in mild weather [K]
+   * @param swing of its water from start to stop, twice the half-band [K]
    */
   public record Water(
-      double volume, double needed, double least, double flowLeft, double flowAtMost) {
+      double volume,
+      double total,
+      double needed,
+      double least,
+      double flowLeft,
+      double flowAtMost,
+      OptionalDouble throttledFrom,
+      double rise,
+      double swing) {
+
+    /**
+     * Whether its least output warms what passes by more than lies between start and stop: then it
+     * stops however much water stands in series.
+     */
+    public boolean passesTooLittle() {
+      return rise > swing;
+    }
 
     /** Whether the unit never runs, since even open valves pass too little water. */
     public boolean neverRuns() {

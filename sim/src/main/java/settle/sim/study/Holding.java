@@ -23,10 +23,13 @@ import settle.sim.house.House;
  */
 public final class Holding {
 
-  /** Outdoor temperatures between which answers are sought [°C]. */
-  public static final double COLDEST = -40;
+  /**
+   * Outdoor temperature below which nobody asks whether a house is held, unless its design weather
+   * is colder [°C]; common practice, no source.
+   */
+  public static final double COLDEST = -20;
 
-  /** Upper end of those, up to which a house is heated [°C]; EN 14825:2018 ends its bins there. */
+  /** Heating limit: up to which a house is heated [°C]; EN 14825:2018 ends its bins there. */
   public static final double MILDEST = 15;
 
   /** Flow temperatures between which answers are sought [°C]. */
@@ -72,7 +75,7 @@ public final class Holding {
    * @param settled operative temperature at which it settles in design weather, as controlled [°C]
    * @param holds whether that holds it
    * @param holdingOutdoor lowest outdoor temperature down to which it is held, as controlled [°C];
-   *     empty if not even in mild weather; {@link #COLDEST} stands for that and below
+   *     empty if not even in mild weather; {@link #coldest} stands for that and below
    * @param leastFlow lowest flow temperature that holds it in design weather [°C]; empty if none up
    *     to {@link #HOTTEST_FLOW} does
    */
@@ -86,10 +89,40 @@ public final class Holding {
       OptionalDouble holdingOutdoor,
       OptionalDouble leastFlow) {
 
+    /**
+     * The same room as it was judged.
+     *
+     * @param operative operative temperature it has in design weather [°C]
+     * @param held whether it is held all season
+     * @param downTo lowest outdoor temperature down to which it is held [°C]; empty if not even in
+     *     mild weather
+     */
+    RoomAnswer judged(double operative, boolean held, OptionalDouble downTo) {
+      return new RoomAnswer(room, want, load, output, operative, held, downTo, leastFlow);
+    }
+
     /** What emitters and pipes can give more than the load, as a share of it [-]. */
     public double margin() {
       return output / load - 1;
     }
+  }
+
+  /**
+   * Lowest outdoor temperature that is looked at [°C].
+   *
+   * @param designOutdoor design temperature [°C]
+   */
+  public static double coldest(double designOutdoor) {
+    return Math.min(COLDEST, designOutdoor);
+  }
+
+  /**
+   * Highest outdoor temperature at which rooms are to be held [°C].
+   *
+   * @param designOutdoor design temperature [°C]
+   */
+  public static double mildest(double designOutdoor) {
+    return Math.max(MILDEST, designOutdoor);
   }
 
   /** Answers for every room that has an emitter, in the house's order. */
@@ -203,7 +236,7 @@ public final class Holding {
   private OptionalDouble holdingOutdoor(int room) {
     double known = house.designOutdoor();
     boolean held = shortAt(known)[room] <= 0;
-    double end = held ? COLDEST : MILDEST;
+    double end = held ? coldest(known) : mildest(known);
     while (known != end) {
       double next = held ? Math.max(known - SPACING, end) : Math.min(known + SPACING, end);
       if (shortAt(next)[room] <= 0 != held) {
@@ -214,12 +247,29 @@ public final class Holding {
       }
       known = next;
     }
-    return held ? OptionalDouble.of(COLDEST) : OptionalDouble.empty();
+    return held ? OptionalDouble.of(end) : OptionalDouble.empty();
   }
 
   /** Shortfall of every room, solved once for each outdoor temperature. */
   private double[] shortAt(double outdoor) {
     return solved.computeIfAbsent(outdoor, t -> shortfalls(settled(t).asControlled()));
+  }
+
+  /**
+   * Most that a room's emitters give at a flow temperature, the room at want, with what its pipes
+   * give there when it has settled on it [W].
+   *
+   * @param room which
+   * @param outdoor outdoor temperature [°C]
+   * @param flow flow temperature [°C]
+   */
+  double output(int room, double outdoor, double flow) {
+    return new FullOutput(model, flow).of(room) + settled(outdoor).at(flow).pipeHeat(room);
+  }
+
+  /** Heat a room needs at an outdoor temperature [W]. */
+  double load(int room, double outdoor) {
+    return new DesignFlows(model, outdoor).load(room);
   }
 
   /**

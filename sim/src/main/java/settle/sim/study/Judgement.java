@@ -174,8 +174,17 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
   }
 
   /**
-   * Whether runs say what {@link #holds} does. No: a run shows a room cold. Yes: runs in design and
-   * in milder weather show all held, and leave no weather in doubt.
+   * Whether a room is held all season.
+   *
+   * @param room position among {@link #rooms}
+   */
+  public boolean holds(int room) {
+    return weathers.stream().allMatch(w -> w.shortfall()[room] <= 0);
+  }
+
+  /**
+   * Whether runs say what {@link #holds()} does. No: a run shows a room cold. Yes: runs in design
+   * and in milder weather show all held, and leave no weather in doubt.
    */
   public boolean confirmedByRun() {
     return holds()
@@ -197,6 +206,51 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
               rooms.get(r).name(), worst.shortfall()[r], worst.outdoor(), worst.byRun(), notHeld));
     }
     return judged;
+  }
+
+  /** Whether a room is held in design weather. */
+  public boolean heldAtDesign(int room) {
+    return weathers.get(0).shortfall()[room] <= 0;
+  }
+
+  /**
+   * Outdoor temperature from which on a room that is not held in design weather is held in every
+   * milder one, straight between those looked at [°C]; empty if it is not in the mildest.
+   *
+   * @param room position among {@link #rooms}
+   */
+  public OptionalDouble heldFrom(int room) {
+    int i = weathers.size() - 1;
+    if (weathers.get(i).shortfall()[room] > 0) {
+      return OptionalDouble.empty();
+    }
+    while (i > 0 && weathers.get(i - 1).shortfall()[room] <= 0) {
+      i--;
+    }
+    return OptionalDouble.of(
+        i == 0 ? weathers.get(0).outdoor() : between(weathers.get(i - 1), weathers.get(i), room));
+  }
+
+  /**
+   * Lowest outdoor temperature from which on a room that is held in design weather is not held,
+   * straight between those looked at [°C]; empty if it is held all season or not in design weather.
+   *
+   * @param room position among {@link #rooms}
+   */
+  public OptionalDouble lostFrom(int room) {
+    for (int i = 1; i < weathers.size() && heldAtDesign(room); i++) {
+      if (weathers.get(i).shortfall()[room] > 0) {
+        return OptionalDouble.of(between(weathers.get(i - 1), weathers.get(i), room));
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** Where a room's shortfall vanishes between two weathers that differ in it [°C]. */
+  private static double between(Weather colder, Weather milder, int room) {
+    double a = colder.shortfall()[room];
+    double b = milder.shortfall()[room];
+    return colder.outdoor() + (milder.outdoor() - colder.outdoor()) * a / (a - b);
   }
 
   /** The weather in which the worst room is furthest from being held. */
@@ -303,6 +357,18 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
     return rooms.get(room).need() - weather.atRest()[room];
   }
 
+  /** What a stage came to, or the exception that ended it. */
+  static <T> T joined(CompletableFuture<T> stage) {
+    try {
+      return stage.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      throw e;
+    }
+  }
+
   /** Looks and runs. */
   private static final class Judge {
     private final House house;
@@ -369,17 +435,25 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
       return judged;
     }
 
-    /** Of the weathers well milder than design weather the worst; of equals the mildest. */
-    private Optional<Weather> worstMild(Judgement swept) {
-      double from = Math.min(house.designOutdoor() + SPACING / 2, Holding.MILDEST);
+    /**
+     * Of the weathers milder than design weather the worst of those that are worse than both their
+     * neighbours, of equals the mildest; the mildest of all where the milder the better.
+     */
+    private static Optional<Weather> worstMild(Judgement swept) {
+      List<Weather> all = swept.weathers();
       Weather worst = null;
-      for (Weather weather : swept.weathers()) {
-        boolean milder = weather.outdoor() > house.designOutdoor() && weather.outdoor() >= from;
-        if (milder && (worst == null || weather.worst() >= worst.worst())) {
-          worst = weather;
+      for (int i = 1; i < all.size(); i++) {
+        double here = all.get(i).worst();
+        boolean peak =
+            here >= all.get(i - 1).worst()
+                && (i == all.size() - 1 || here >= all.get(i + 1).worst());
+        if (peak && (worst == null || here >= worst.worst())) {
+          worst = all.get(i);
         }
       }
-      return Optional.ofNullable(worst);
+      return all.size() == 1
+          ? Optional.empty()
+          : Optional.of(worst != null ? worst : all.get(all.size() - 1));
     }
 
     private List<Weather> run(List<Weather> weathers, Executor executor) {
@@ -398,17 +472,6 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
             new Weather(weather.outdoor(), weather.atRest(), Optional.of(day), shortfalls(day)));
       }
       return run;
-    }
-
-    private static HeldRun.Day joined(CompletableFuture<HeldRun.Day> day) {
-      try {
-        return day.join();
-      } catch (CompletionException e) {
-        if (e.getCause() instanceof RuntimeException cause) {
-          throw cause;
-        }
-        throw e;
-      }
     }
 
     private double[] shortfalls(HeldRun.Day day) {

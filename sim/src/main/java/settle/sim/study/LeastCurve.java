@@ -25,6 +25,9 @@ public record LeastCurve(FlowCurve curve, List<Need> needs) {
 
   private static final int POINTS = 6;
 
+  /** Range of outdoor temperatures below which no slope is to be found [K]. */
+  private static final double FLAT = 1;
+
   public LeastCurve {
     needs = List.copyOf(needs);
   }
@@ -45,9 +48,10 @@ public record LeastCurve(FlowCurve curve, List<Need> needs) {
    * @return empty if at some temperature no flow temperature holds every room
    */
   public static Optional<LeastCurve> of(Holding holding, double designOutdoor) {
+    double mildest = Holding.mildest(designOutdoor);
     List<Need> needs = new ArrayList<>();
     for (int i = 0; i < POINTS; i++) {
-      double outdoor = designOutdoor + (Holding.MILDEST - designOutdoor) * i / (POINTS - 1);
+      double outdoor = designOutdoor + (mildest - designOutdoor) * i / (POINTS - 1);
       OptionalDouble flow = holding.leastFlow(outdoor);
       if (flow.isEmpty()) {
         return Optional.empty();
@@ -71,6 +75,9 @@ public record LeastCurve(FlowCurve curve, List<Need> needs) {
               new double[] {colder, 1}, Relationship.GEQ, need.flow() - FlowCurve.FOOT));
       hottest = Math.max(hottest, need.flow());
       coolest = Math.min(coolest, need.flow());
+    }
+    if (needs.get(needs.size() - 1).outdoor() - needs.get(0).outdoor() < FLAT) {
+      return new FlowCurve(0, hottest - FlowCurve.FOOT, hottest, hottest, 0);
     }
     constraints.add(new LinearConstraint(new double[] {1, 0}, Relationship.GEQ, 0));
     double[] found =

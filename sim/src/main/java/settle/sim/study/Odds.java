@@ -72,12 +72,14 @@ public record Odds(
    *
    * @param room its name
    * @param fails share of the houses in which it is not held [-]
+   * @param failsTurnedUp the same once heads set too low are turned up [-]
    * @param worst share of the houses in which it is the furthest from being held, or the nearest to
    *     failing [-]
    * @param medianShortfall how far below what counts as held it is in the middle house [K]; below 0
    *     where it is held
    */
-  public record RoomOdds(String room, double fails, double worst, double medianShortfall) {}
+  public record RoomOdds(
+      String room, double fails, double failsTurnedUp, double worst, double medianShortfall) {}
 
   /**
    * How much of the scatter something causes.
@@ -92,6 +94,18 @@ public record Odds(
   /** The estimate from all samples. */
   public Estimate estimate() {
     return convergence.get(convergence.size() - 1);
+  }
+
+  /**
+   * The room that is too cold most often once heads set too low are turned up; of equals the one
+   * that fails most often as they are.
+   */
+  public RoomOdds weakest() {
+    RoomOdds weakest = rooms.get(0);
+    for (RoomOdds room : rooms) {
+      weakest = room.failsTurnedUp() > weakest.failsTurnedUp() ? room : weakest;
+    }
+    return weakest;
   }
 
   /**
@@ -144,16 +158,18 @@ public record Odds(
       z[i] = sobol.normal(i % SHIFTS, i / SHIFTS);
     }
     double[][] shortfalls = new double[all][];
-    double[] turnedUp = new double[all];
+    double[][] turnedUp = new double[all][];
     settle(drawn, z, shortfalls, turnedUp, executor, progress);
     double[] worst = new double[all];
+    double[] worstTurnedUp = new double[all];
     for (int i = 0; i < all; i++) {
       worst[i] = StatUtils.max(shortfalls[i]);
+      worstTurnedUp[i] = StatUtils.max(turnedUp[i]);
     }
     return new Odds(
         convergence(worst),
-        estimate(turnedUp, all / SHIFTS),
-        rooms(drawn.rooms(), shortfalls, worst),
+        estimate(worstTurnedUp, all / SHIFTS),
+        rooms(drawn.rooms(), shortfalls, turnedUp, worst),
         influences(drawn.inputs(), z, worst));
   }
 
@@ -161,13 +177,13 @@ public record Odds(
    * Settles every house.
    *
    * @param shortfalls set to the shortfall of each room with an emitter [K], by house
-   * @param turnedUp set to that of the worst room once low heads are turned up [K], by house
+   * @param turnedUp set to the same once low heads are turned up [K], by house
    */
   private static void settle(
       DrawnHouse drawn,
       double[][] z,
       double[][] shortfalls,
-      double[] turnedUp,
+      double[][] turnedUp,
       Executor executor,
       IntConsumer progress) {
     AtomicInteger done = new AtomicInteger();
@@ -178,11 +194,10 @@ public record Odds(
                     CompletableFuture.runAsync(
                         () -> {
                           shortfalls[i] = drawn.shortfalls(z[i]);
-                          turnedUp[i] = StatUtils.max(shortfalls[i]);
-                          if (turnedUp[i] > 0) {
-                            double[] turned = drawn.shortfalls(drawn.headsTurnedUp(z[i]));
-                            turnedUp[i] = StatUtils.max(turned);
-                          }
+                          turnedUp[i] =
+                              StatUtils.max(shortfalls[i]) > 0
+                                  ? drawn.shortfalls(drawn.headsTurnedUp(z[i]))
+                                  : shortfalls[i];
                           progress.accept(done.incrementAndGet());
                         },
                         executor))
@@ -215,21 +230,25 @@ public record Odds(
         points * SHIFTS, StatUtils.mean(share), Math.sqrt(StatUtils.variance(share) / SHIFTS));
   }
 
-  private static List<RoomOdds> rooms(List<String> names, double[][] shortfalls, double[] worst) {
+  private static List<RoomOdds> rooms(
+      List<String> names, double[][] shortfalls, double[][] turnedUp, double[] worst) {
     List<RoomOdds> odds = new ArrayList<>();
     for (int r = 0; r < names.size(); r++) {
       double[] own = new double[worst.length];
       int fails = 0;
+      int failsTurnedUp = 0;
       int isWorst = 0;
       for (int i = 0; i < own.length; i++) {
         own[i] = shortfalls[i][r];
         fails += own[i] > 0 ? 1 : 0;
+        failsTurnedUp += turnedUp[i][r] > 0 ? 1 : 0;
         isWorst += own[i] == worst[i] ? 1 : 0;
       }
       odds.add(
           new RoomOdds(
               names.get(r),
               (double) fails / own.length,
+              (double) failsTurnedUp / own.length,
               (double) isWorst / own.length,
               StatUtils.percentile(own, 50)));
     }

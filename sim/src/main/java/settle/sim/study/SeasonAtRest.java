@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import settle.sim.control.Thermostat;
+import settle.sim.engine.HouseModel;
 import settle.sim.engine.SettledHouse;
 import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.house.Tariffs;
 import settle.sim.source.Boiler;
@@ -66,6 +69,37 @@ final class SeasonAtRest {
     // The thermostat lets it run and rest: mean heat, but water as hot as while it runs.
     Drawn running = drawn(settled.at(Math.min(holding.asked(outdoor), highestFlow)));
     return new Drawn(mean.load(), running.flow(), running.returning(), running.throughSource());
+  }
+
+  /**
+   * Water that takes part in a start of some length [s]: what source, vessel and mains hold, and of
+   * each circuit what its valve lets through within that time [m³].
+   *
+   * @param outdoor outdoor temperature [°C]
+   */
+  DoubleUnaryOperator waterMoved(double outdoor) {
+    SettledHouse settled = holding.settled(outdoor).asControlled();
+    List<Branch> branches = holding.model().arrangement().branches();
+    double all = new HouseModel(house, holding.model().arrangement(), 1).waterVolume();
+    return time -> {
+      double still = 0;
+      for (int b = 0; b < branches.size(); b++) {
+        Branch branch = branches.get(b);
+        double volume = branch.emitter().waterVolume() + branch.pipe().waterVolume();
+        still += Math.max(volume - settled.massFlow(b) / house.water().density() * time, 0);
+      }
+      return all - still;
+    };
+  }
+
+  /** Flow through the source with every valve open [kg/s]. */
+  double throughSourceAtMost() {
+    double open = holding.settled(house.designOutdoor()).totalFlow();
+    return house
+        .buffer()
+        .filter(b -> b.placement() == Buffer.Placement.PARALLEL)
+        .map(Buffer::sourceFlow)
+        .orElse(open);
   }
 
   Optional<Season.Year> leastFlow() {

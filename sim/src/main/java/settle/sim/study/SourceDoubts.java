@@ -19,6 +19,9 @@ final class SourceDoubts {
   /** Flow temperature asked for beyond need that is worth a word [K]. */
   private static final double FLOW_SURPLUS = 5;
 
+  /** Share of a day without the least flow that is worth a word [-]. */
+  private static final double BLOCKED = 0.01;
+
   /** Gain that is worth a word, as a share of the factor [-]. */
   private static final double WORTHWHILE = 0.01;
 
@@ -70,23 +73,44 @@ final class SourceDoubts {
                   + " it never runs",
               house.water().litresPerHour(water.flowAtMost()),
               house.water().litresPerHour(water.least())));
-    } else if (water.flowLeft() < water.least()) {
+    } else if (water.throttledFrom().isPresent() && !blocked(doubts, answer.days())) {
       doubts.add(
           text(
-              "at %.0f °C outdoors the valves leave it %.0f l/h of water, it needs %.0f l/h to run:"
-                  + " fit a bypass or a parallel buffer, or leave some emitters without heads",
-              HeatPumpAnswer.MILD,
-              house.water().litresPerHour(water.flowLeft()),
-              house.water().litresPerHour(water.least())));
+              "from %.0f °C outdoors up the valves leave it less water than the %.0f l/h it needs"
+                  + " to run, at %.0f °C %.0f l/h (at rest, not run): fit a bypass or a parallel"
+                  + " buffer, or leave some emitters without heads",
+              water.throttledFrom().getAsDouble(),
+              house.water().litresPerHour(water.least()),
+              answer.mildOutdoor(),
+              house.water().litresPerHour(water.flowLeft())));
     }
     return doubts;
+  }
+
+  /** What runs say of too little flow; whether they say anything. */
+  private static boolean blocked(List<String> doubts, List<SourceDay> days) {
+    SourceDay most = null;
+    for (SourceDay day : days) {
+      boolean notable = day.blocked() > BLOCKED;
+      most = notable && (most == null || day.blocked() > most.blocked()) ? day : most;
+    }
+    if (most == null) {
+      return false;
+    }
+    doubts.add(
+        text(
+            "run at %.0f °C outdoors it stands still for %.0f %% of the time, since the valves leave"
+                + " it too little water: fit a bypass or a parallel buffer, or leave some emitters"
+                + " without heads",
+            most.outdoor(), 100 * most.blocked()));
+    return true;
   }
 
   private static void power(List<String> doubts, HeatPumpAnswer answer) {
     if (answer.capacityWithBackup() < answer.load()) {
       doubts.add(
           text(
-              "in design weather it gives %.1f kW, the house takes %.1f kW: take a larger one, or"
+              "in design weather it gives %.1f kW, the house takes %.1f kW: choose a larger one, or"
                   + " an electric heater of %.1f kW",
               answer.capacityWithBackup() / 1000,
               answer.load() / 1000,
@@ -110,13 +134,22 @@ final class SourceDoubts {
     }
     HeatPumpAnswer.Cycling now = answer.mild().get();
     boolean often = now.startsPerHour() > MOST_STARTS;
-    if (lacking > 0) {
+    double outdoor = answer.mildOutdoor();
+    if (answer.water().passesTooLittle()) {
+      doubts.add(
+          text(
+              "at %.0f °C outdoors so little water passes that even its least output warms it by"
+                  + " %.1f K, more than the %.1f K between on and off: more water in series does"
+                  + " not help; a parallel buffer with a pump of its own does, or more open"
+                  + " emitters",
+              outdoor, answer.water().rise(), answer.water().swing()));
+    } else if (lacking > 0) {
       HeatPumpAnswer.Cycling cured = answer.mildCured().orElseThrow();
       doubts.add(
           text(
               "at %.0f °C outdoors it makes at least %.1f kW, the house takes %.1f kW: it starts"
                   + " %.1f times an hour; a volumiser of %.0f l more makes that %.1f",
-              HeatPumpAnswer.MILD,
+              outdoor,
               now.least() / 1000,
               now.load() / 1000,
               now.startsPerHour(),
@@ -127,7 +160,7 @@ final class SourceDoubts {
           text(
               "at %.0f °C outdoors it starts %.1f times an hour, more than %.0f: a smaller one, a"
                   + " longer least run, or a volumiser",
-              HeatPumpAnswer.MILD, now.startsPerHour(), MOST_STARTS));
+              outdoor, now.startsPerHour(), MOST_STARTS));
     }
   }
 
@@ -136,7 +169,7 @@ final class SourceDoubts {
     if (answer.capacity() < answer.load()) {
       doubts.add(
           text(
-              "in design weather it gives %.1f kW, the house takes %.1f kW: take a larger one",
+              "in design weather it gives %.1f kW, the house takes %.1f kW: choose a larger one",
               answer.capacity() / 1000, answer.load() / 1000));
     }
     flow(doubts, answer.flowAsked(), answer.flowNeeded());
@@ -154,7 +187,7 @@ final class SourceDoubts {
       doubts.add(
           text(
               "above %.0f °C outdoors it makes more than the house takes and starts and stops: set"
-                  + " its range lower, or take one that modulates further",
+                  + " its range lower, or choose one that modulates further",
               answer.cyclesAbove().getAsDouble()));
     }
     return doubts;
@@ -201,6 +234,7 @@ final class SourceDoubts {
   }
 
   private static String text(String form, Object... figures) {
-    return String.format(Locale.ROOT, form, figures);
+    // A minus is none of the hyphens of the words.
+    return String.format(Locale.ROOT, form, figures).replaceAll("-(?=\\d)", "\u2212");
   }
 }

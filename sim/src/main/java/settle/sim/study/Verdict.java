@@ -4,8 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.function.IntConsumer;
 import settle.sim.engine.DesignFlows;
 import settle.sim.engine.FullOutput;
+import settle.sim.engine.HeldRun;
 import settle.sim.engine.SettledHouse;
 import settle.sim.house.Aims;
 import settle.sim.house.Arrangement;
@@ -15,7 +19,9 @@ import settle.sim.house.House;
  * Whether an arrangement keeps a house warm, why, and what would help.
  *
  * @param arrangement what was asked about
- * @param rooms answers at rest, every room that has an emitter
+ * @param judgement whether every room is held all season, at rest and by runs
+ * @param rooms answers for every room that has an emitter: warmth in design weather and whether it
+ *     is held as it was judged, by the run; all else at rest
  * @param governing position among {@code rooms} of the one that needs the hottest water
  * @param flowAsked flow temperature that the controls ask for in design weather [°C]
  * @param flowHeld flow temperature that controls and source bring about then, the mean of starts
@@ -23,6 +29,7 @@ import settle.sim.house.House;
  * @param leastFlow least flow temperature that holds every room in design weather [°C]; empty if
  *     none does
  * @param leastCurve least weather compensation that holds every room; empty if none does
+ * @param shortage the room furthest from being held, and why; empty if all are held
  * @param warmUps how soon rooms are warm in design weather
  * @param heatPump whether it fits, if the source is one
  * @param boiler the same of a boiler
@@ -31,15 +38,20 @@ import settle.sim.house.House;
  * @param remedies for rooms that are not held
  * @param demand the house's need and what the emitters can give over outdoor temperature
  * @param aims what warm-up and overshoot are held against
+ * @param odds how many houses like it are held; empty if none were tried
+ * @param lift where too few are, what lets enough be held; empty otherwise and if nothing tried
+ *     does
  */
 public record Verdict(
     Arrangement arrangement,
+    Judgement judgement,
     List<Holding.RoomAnswer> rooms,
     int governing,
     double flowAsked,
     double flowHeld,
     OptionalDouble leastFlow,
     Optional<LeastCurve> leastCurve,
+    Optional<Shortage> shortage,
     WarmUps warmUps,
     Optional<HeatPumpAnswer> heatPump,
     Optional<BoilerAnswer> boiler,
@@ -47,13 +59,28 @@ public record Verdict(
     List<ComfortAtRest> comfort,
     List<Remedies.Remedy> remedies,
     List<Demand> demand,
-    Aims aims) {
+    Aims aims,
+    Optional<Odds> odds,
+    Optional<Lift> lift) {
 
   public Verdict {
     rooms = List.copyOf(rooms);
     comfort = List.copyOf(comfort);
     remedies = List.copyOf(remedies);
     demand = List.copyOf(demand);
+  }
+
+  /** Whether it keeps the house warm. */
+  public enum Outcome {
+    /** It does. */
+    YES,
+    /**
+     * As stated it does, but of the houses like it fewer than the aims ask for, once heads set too
+     * low are turned up.
+     */
+    ONLY_JUST,
+    /** A room is not held, or warm too late. */
+    NO
   }
 
   /** How much colder than design weather need and delivery are compared [K]. */
@@ -65,33 +92,115 @@ public record Verdict(
   private static final int POINTS = 13;
 
   /**
-   * Asks everything.
+   * Asks everything, in the calling thread, and tries no houses.
    *
    * @param house the house
    * @param arrangement one of its arrangements
    */
   public static Verdict of(House house, Arrangement arrangement) {
+    return of(house, arrangement, Runnable::run);
+  }
+
+  /**
+   * The same, with the runs done by an executor: the same answer whatever it does.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @param executor what does the runs; must not wait for the calling thread
+   */
+  public static Verdict of(House house, Arrangement arrangement, Executor executor) {
+    CompletableFuture<WarmUps> running =
+        CompletableFuture.supplyAsync(() -> WarmUps.of(house, arrangement), executor);
+    Judgement judgement = Judgement.of(house, arrangement, executor);
     Holding holding = new Holding(house, arrangement);
-    List<Holding.RoomAnswer> rooms = holding.rooms();
+    List<Holding.RoomAnswer> atRest = holding.rooms();
     double design = house.designOutdoor();
     Season season = Season.of(house, arrangement);
-    WarmUps warmUps = WarmUps.of(house, arrangement);
+    List<SourceDay> days = SourceDay.of(judgement);
+    WarmUps warmUps = Judgement.joined(running);
     return new Verdict(
         arrangement,
-        rooms,
-        governing(rooms),
+        judgement,
+        judged(judgement, atRest),
+        governing(atRest),
         holding.asked(design),
         holding.held(design),
         holding.leastFlow(design),
         LeastCurve.of(holding, design),
+        judgement.holds()
+            ? Optional.empty()
+            : Optional.of(Shortage.of(house, arrangement, holding, judgement)),
         warmUps,
-        HeatPumpAnswer.of(house, arrangement, season),
-        BoilerAnswer.of(house, arrangement, season),
+        HeatPumpAnswer.of(house, arrangement, season, days),
+        BoilerAnswer.of(house, arrangement, season, days),
         season,
         ComfortAtRest.of(house, arrangement),
-        remedies(house, arrangement, holding, rooms, warmUps),
+        remedies(house, arrangement, holding, atRest, warmUps),
         demand(house, holding),
-        house.aims());
+        house.aims(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /**
+   * The same once houses like it were tried, and where too few of them are held, what would lift
+   * that.
+   *
+   * @param house the house
+   * @param samples how many houses
+   * @param seed of the draws
+   * @param executor what does the work
+   * @param progress told how many are done
+   */
+  public Verdict tried(
+      House house, int samples, long seed, Executor executor, IntConsumer progress) {
+    Odds found = Odds.of(house, arrangement, samples, seed, executor, progress);
+    Verdict with = with(found, Optional.empty());
+    return with.outcome() == Outcome.ONLY_JUST
+        ? with(found, Lift.of(house, arrangement, found.weakest().room(), seed, executor))
+        : with;
+  }
+
+  private Verdict with(Odds found, Optional<Lift> lifted) {
+    return new Verdict(
+        arrangement,
+        judgement,
+        rooms,
+        governing,
+        flowAsked,
+        flowHeld,
+        leastFlow,
+        leastCurve,
+        shortage,
+        warmUps,
+        heatPump,
+        boiler,
+        season,
+        comfort,
+        remedies,
+        demand,
+        aims,
+        Optional.of(found),
+        lifted);
+  }
+
+  /** What was found of rooms at rest, with the word of the judgement where it has one. */
+  private static List<Holding.RoomAnswer> judged(
+      Judgement judgement, List<Holding.RoomAnswer> atRest) {
+    Judgement.Weather design = judgement.weathers().get(0);
+    List<Holding.RoomAnswer> judged = new ArrayList<>();
+    for (int r = 0; r < atRest.size(); r++) {
+      int index = judgement.rooms().get(r).index();
+      Holding.RoomAnswer rest = atRest.get(r);
+      double operative =
+          design.run().map((HeldRun.Day day) -> day.operative()[index]).orElse(rest.settled());
+      OptionalDouble downTo =
+          !judgement.heldAtDesign(r)
+              ? judgement.heldFrom(r)
+              : rest.holds() ? rest.holdingOutdoor() : OptionalDouble.of(design.outdoor());
+      judged.add(rest.judged(operative, judgement.holds(r), downTo));
+    }
+    return judged;
   }
 
   private static List<Remedies.Remedy> remedies(
@@ -125,9 +234,10 @@ public record Verdict(
 
   private static List<Demand> demand(House house, Holding holding) {
     double coldest = house.designOutdoor() - COLDER;
+    double mildest = Math.max(MILDEST, house.designOutdoor());
     List<Demand> demand = new ArrayList<>();
     for (int i = 0; i < POINTS; i++) {
-      double outdoor = coldest + (MILDEST - coldest) * i / (POINTS - 1);
+      double outdoor = coldest + (mildest - coldest) * i / (POINTS - 1);
       double flow = holding.asked(outdoor);
       DesignFlows needs = new DesignFlows(holding.model(), outdoor);
       FullOutput full = new FullOutput(holding.model(), flow);
@@ -144,22 +254,35 @@ public record Verdict(
     return demand;
   }
 
-  /**
-   * Whether every room is held in design weather, and warm as soon as the aims allow, by a source
-   * that runs.
-   */
+  /** Whether it keeps the house warm, as far as was tried. */
+  public Outcome outcome() {
+    if (!keepsUp()) {
+      return Outcome.NO;
+    }
+    return odds.filter(o -> o.headsTurnedUp().keepUp() < aims.sure()).isPresent()
+        ? Outcome.ONLY_JUST
+        : Outcome.YES;
+  }
+
+  /** Whether runs say what is answered, of the house as it is stated. */
+  public boolean confirmedByRun() {
+    // Too late is by the run of a warm-up anyhow.
+    return judgement.confirmedByRun() || judgement.holds() && !slow().isEmpty();
+  }
+
+  /** Whether every room is held all season, and warm as soon as the aims allow. */
   public boolean keepsUp() {
-    return held() && slow().isEmpty() && !sourceNeverRuns();
+    return held() && slow().isEmpty();
   }
 
-  /** Whether the source never runs, since the emitters carry too little water for it. */
+  /** Whether a run shows that the source never runs in the weather that is worst. */
   public boolean sourceNeverRuns() {
-    return heatPump.map(h -> h.water().neverRuns()).orElse(false);
+    return shortage.filter(s -> s.cause() == Shortage.Cause.NEVER_RUNS).isPresent();
   }
 
-  /** Whether every room is held in design weather. */
+  /** Whether every room is held all season. */
   public boolean held() {
-    return rooms.stream().allMatch(Holding.RoomAnswer::holds);
+    return judgement.holds();
   }
 
   /** Rooms whose usual warm-up takes longer than the aims allow. */
@@ -183,7 +306,7 @@ public record Verdict(
    * even in mild weather.
    */
   public OptionalDouble holdingOutdoor() {
-    double highest = Holding.COLDEST;
+    double highest = Double.NEGATIVE_INFINITY;
     for (Holding.RoomAnswer room : rooms) {
       if (room.holdingOutdoor().isEmpty()) {
         return OptionalDouble.empty();

@@ -10,6 +10,7 @@ import settle.sim.control.Timetable;
 import settle.sim.engine.SampleHouses;
 import settle.sim.engine.Simulation;
 import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.source.Boiler;
@@ -49,7 +50,7 @@ class SourceAnswersTest {
     assertThat(answer.doubts())
         .anySatisfy(d -> assertThat(d).contains("takes 11.0 kW").contains("larger"))
         .anySatisfy(d -> assertThat(d).contains("stops at 60 °C").contains("more emitter"))
-        .anySatisfy(d -> assertThat(d).contains("does not reach -3 °C"))
+        .anySatisfy(d -> assertThat(d).contains("does not reach −3 °C"))
         .hasSize(3);
   }
 
@@ -108,8 +109,32 @@ class SourceAnswersTest {
   }
 
   @Test
-  void volumiserCuresWhatIsLacking() {
+  void moreWaterInSeriesIsNoCureWhereTooLittlePasses() {
     House house = SampleHouses.wetSystem(1).withSource(withModulation(1));
+    HeatPumpAnswer answer = heatPump(house).orElseThrow();
+    assertThat(answer.water().rise()).isGreaterThan(answer.water().swing());
+    assertThat(answer.doubts())
+        .anySatisfy(d -> assertThat(d).contains("more water in series does not help"))
+        .noneSatisfy(d -> assertThat(d).contains("volumiser"));
+  }
+
+  /** A head that is shut leaves its circuit's water standing; it takes no part in a start. */
+  @Test
+  void onlyWaterThatMovesCounts() {
+    House house = SampleHouses.wetSystem(1);
+    Branch first = house.arrangements().get(0).branches().get(0);
+    House shut =
+        SampleHouses.withValves(
+            house, b -> b.room().equals(first.room()) ? SampleHouses.head(1) : b.valve());
+    HeatPumpAnswer.Water water = heatPump(shut).orElseThrow().water();
+    double standing = first.emitter().waterVolume() + first.pipe().waterVolume();
+    assertThat(water.volume()).isLessThanOrEqualTo(water.total() - standing + 1e-12);
+    assertThat(water.volume()).isPositive();
+  }
+
+  @Test
+  void volumiserCuresWhatIsLacking() {
+    House house = SampleHouses.wetSystem(1).withSource(withModulation(0.6));
     HeatPumpAnswer answer = heatPump(house).orElseThrow();
     double lacking = answer.water().lacking();
     assertThat(lacking).isPositive();
@@ -171,7 +196,7 @@ class SourceAnswersTest {
         large.withBranches(
             large.branches().stream().map(b -> b.withEmitter(SampleHouses.skirting(40))).toList());
     Season season = Season.of(house, large);
-    HeatPumpAnswer answer = HeatPumpAnswer.of(house, large, season).orElseThrow();
+    HeatPumpAnswer answer = HeatPumpAnswer.of(house, large, season, List.of()).orElseThrow();
     assertThat(season.leastFlow().orElseThrow().consumption().orElseThrow().factor())
         .isGreaterThan(season.asControlled().consumption().orElseThrow().factor());
     assertThat(answer.doubts()).anySatisfy(d -> assertThat(d).contains("with no more than needed"));
@@ -193,12 +218,12 @@ class SourceAnswersTest {
 
   private static Optional<HeatPumpAnswer> heatPump(House house) {
     Season season = Season.of(house, house.arrangements().get(0));
-    return HeatPumpAnswer.of(house, house.arrangements().get(0), season);
+    return HeatPumpAnswer.of(house, house.arrangements().get(0), season, List.of());
   }
 
   private static Optional<BoilerAnswer> boiler(House house) {
     Season season = Season.of(house, house.arrangements().get(0));
-    return BoilerAnswer.of(house, house.arrangements().get(0), season);
+    return BoilerAnswer.of(house, house.arrangements().get(0), season, List.of());
   }
 
   private static HeatPump withModulation(double least) {

@@ -1,0 +1,160 @@
+package settle.sim.study;
+
+import java.util.OptionalDouble;
+import settle.sim.control.Thermostat;
+import settle.sim.engine.HeldRun;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.hydraulics.Balance;
+
+/**
+ * The room that is furthest from being held, in the weather in which it is, and why.
+ *
+ * @param room its name
+ * @param want day want-temperature [°C]
+ * @param outdoor outdoor temperature [°C]
+ * @param operative operative temperature it has: by the run the mean of its day, else at rest [°C]
+ * @param least lowest in the run [°C]; the same as the mean at rest
+ * @param most highest in the run [°C]; likewise
+ * @param byRun whether a run says so
+ * @param settles whether the run's mean is where the room settles by the house at rest
+ * @param cause why
+ * @param flowAsked flow temperature asked for in that weather [°C]
+ * @param flowNeeded lowest flow temperature that holds the room there [°C]; empty if none does
+ * @param output most its emitters and pipes give at the flow temperature asked for [W]
+ * @param load heat it needs there [W]
+ * @param blocked share of the day run in which too little flow kept the source off [-]
+ */
+public record Shortage(
+    String room,
+    double want,
+    double outdoor,
+    double operative,
+    double least,
+    double most,
+    boolean byRun,
+    boolean settles,
+    Cause cause,
+    double flowAsked,
+    OptionalDouble flowNeeded,
+    double output,
+    double load,
+    double blocked) {
+
+  /** Why a room is not held. The first that is so is given. */
+  public enum Cause {
+    /** The source is called and never runs. */
+    NEVER_RUNS,
+    /** Too little flow keeps the called source off for part of the time. */
+    BLOCKED,
+    /** The house takes more than the source has. */
+    SOURCE,
+    /** The room gets less than its share of the water; balanced it would be held. */
+    UNBALANCED,
+    /** A room thermostat elsewhere stops the source; water as asked for would hold the room. */
+    THERMOSTAT,
+    /** The water asked for is too cool; the source could make what holds the room. */
+    COOL_WATER,
+    /** Emitters and pipes give less than the room needs. */
+    EMITTER,
+    /** They could give enough, but the valve does not let them. */
+    VALVE
+  }
+
+  /** Share of a day with the source kept off that matters [-]. */
+  private static final double NOTABLE = 0.02;
+
+  /** How much more than the source has the house must take for the source to be the reason [-]. */
+  private static final double WEAK = 1.005;
+
+  /**
+   * Looks for the room and the reason.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @param holding its answers at rest
+   * @param judgement what was found of it, some room not being held
+   */
+  static Shortage of(House house, Arrangement arrangement, Holding holding, Judgement judgement) {
+    Judgement.Weather weather = judgement.worst();
+    int at = 0;
+    for (int r = 1; r < weather.shortfall().length; r++) {
+      at = weather.shortfall()[r] > weather.shortfall()[at] ? r : at;
+    }
+    Judgement.Asked room = judgement.rooms().get(at);
+    int index = room.index();
+    double outdoor = weather.outdoor();
+    double asked = holding.asked(outdoor);
+    OptionalDouble needed = holding.leastFlow(index, outdoor);
+    double output = holding.output(index, outdoor, asked);
+    double load = holding.load(index, outdoor);
+    double rest = weather.atRest()[at];
+    double blocked = weather.run().map(HeldRun.Day::blocked).orElse(0.0);
+    Cause cause;
+    if (weather.run().filter(Shortage::neverRan).isPresent()) {
+      cause = Cause.NEVER_RUNS;
+    } else if (blocked > NOTABLE) {
+      cause = Cause.BLOCKED;
+    } else if (weak(house, holding, outdoor, asked)) {
+      cause = Cause.SOURCE;
+    } else if (unbalanced(house, arrangement, holding, index, outdoor)) {
+      cause = Cause.UNBALANCED;
+    } else if (thermostatElsewhere(house, room.name())
+        && needed.orElse(Double.POSITIVE_INFINITY) <= asked) {
+      cause = Cause.THERMOSTAT;
+    } else if (needed.isPresent()
+        && needed.getAsDouble() > asked
+        && needed.getAsDouble() <= house.source().highestFlow()) {
+      cause = Cause.COOL_WATER;
+    } else {
+      cause = output < load ? Cause.EMITTER : Cause.VALVE;
+    }
+    double mean = weather.run().map(day -> day.operative()[index]).orElse(rest);
+    return new Shortage(
+        room.name(),
+        room.want(),
+        outdoor,
+        mean,
+        weather.run().map(day -> day.least()[index]).orElse(rest),
+        weather.run().map(day -> day.most()[index]).orElse(rest),
+        weather.byRun(),
+        Math.abs(mean - rest) <= Judgement.DISAGREEMENT,
+        cause,
+        asked,
+        needed,
+        output,
+        load,
+        blocked);
+  }
+
+  private static boolean neverRan(HeldRun.Day day) {
+    return day.called() > 0 && day.sourceHeat() <= 0;
+  }
+
+  private static boolean weak(House house, Holding holding, double outdoor, double asked) {
+    double taken = holding.settled(outdoor).at(asked).sourceHeat();
+    return taken > house.source().maximumPower(outdoor, asked) * WEAK;
+  }
+
+  private static boolean thermostatElsewhere(House house, String room) {
+    return !(house.control().thermostat() instanceof Thermostat.None)
+        && !house.control().referenceRoom().equals(room);
+  }
+
+  private static boolean unbalanced(
+      House house, Arrangement arrangement, Holding holding, int room, double outdoor) {
+    if (arrangement.balanced()) {
+      return false;
+    }
+    String name = house.rooms().get(room).name();
+    double share = Double.POSITIVE_INFINITY;
+    for (Balance.BranchBalance b : holding.model().balance().branches()) {
+      int branch = holding.model().balance().branches().indexOf(b);
+      if (arrangement.branches().get(branch).room().equals(name)) {
+        share = Math.min(share, b.flow() / b.designFlow());
+      }
+    }
+    Arrangement balanced = new Arrangement(arrangement.name(), arrangement.branches(), true);
+    return share < 1 && new Holding(house, balanced).shortfall(outdoor, room) <= 0;
+  }
+}
