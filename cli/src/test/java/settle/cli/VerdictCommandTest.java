@@ -164,7 +164,7 @@ class VerdictCommandTest {
     assertThat(run.status()).isEqualTo(1);
     assertThat(run.out())
         .contains("Skirting: no: at 14.3 °C outdoors living room settles at ")
-        .containsPattern("held only in colder\\sweather, not from \\d+\\.\\d °C\\sup")
+        .containsPattern("held\\sonly\\sin\\scolder\\sweather, not from \\d+\\.\\d °C\\sup")
         .containsPattern("the\\sweather\\scompensation\\sasks\\sfor\\s20.5 °C");
   }
 

@@ -124,7 +124,7 @@ public record Answer(House house, Verdict verdict) {
         + Quantities.setting(shortage.want())
         + " is wanted"
         + (shortage.byRun() ? " (run)" : " (at rest, not run)")
-        + ", and is held "
+        + ", and it is "
         + where(position(shortage.room()))
         + ". "
         + reason(shortage)
@@ -170,14 +170,14 @@ public record Answer(House house, Verdict verdict) {
     Judgement judgement = verdict.judgement();
     OptionalDouble lost = judgement.lostFrom(room);
     if (lost.isPresent()) {
-      return "only in colder weather, not from "
+      return "held only in colder weather, not from "
           + Quantities.temperature(lost.getAsDouble())
           + " up";
     }
     OptionalDouble from = judgement.heldFrom(room);
     return from.isEmpty()
-        ? "not even in mild weather"
-        : "only down to " + Quantities.temperature(from.getAsDouble());
+        ? "not held even in mild weather"
+        : "held only down to " + Quantities.temperature(from.getAsDouble());
   }
 
   /** Outdoor temperatures at which the house is held, the lowest looked at standing for below. */
