@@ -52,6 +52,9 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
 
   private static final int MOST_RUNS = 8;
 
+  /** For how many days more a run that still drifts may go on as it did [-]. */
+  private static final double DAYS_OF_DRIFT = 10;
+
   public Judgement {
     rooms = List.copyOf(rooms);
     weathers = List.copyOf(weathers);
@@ -84,6 +87,15 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
     /** Whether a run has the word. */
     public boolean byRun() {
       return run.isPresent();
+    }
+
+    /** Whether it was run until its means stayed, or as near to it as the answer needs. */
+    boolean isSure() {
+      return run.filter(
+              day ->
+                  day.ending() != HeldRun.Ending.DRIFTS
+                      || Math.abs(worst()) > DAYS_OF_DRIFT * day.drift())
+          .isPresent();
     }
 
     /** Shortfall of the room furthest from being held [K]. */
@@ -187,9 +199,12 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
    * and in milder weather show all held, and leave no weather in doubt.
    */
   public boolean confirmedByRun() {
+    List<Weather> ended = runs().stream().filter(Weather::isSure).toList();
     return holds()
-        ? runs().size() >= Math.min(2, weathers.size()) && doubtful().isEmpty()
-        : runs().stream().anyMatch(w -> w.worst() > 0);
+        ? ended.size() == runs().size()
+            && ended.size() >= Math.min(2, weathers.size())
+            && doubtful().isEmpty()
+        : ended.stream().anyMatch(w -> w.worst() > 0);
   }
 
   /** Each room where it is worst, in the order of {@link #rooms}. */

@@ -3,15 +3,18 @@ package settle.sim.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
 import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
+import settle.sim.engine.HeldRun;
 import settle.sim.engine.SampleHouses;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.Spreads;
+import settle.sim.hydraulics.ConstantPump;
 import settle.sim.source.IdealSource;
 
 class JudgementTest {
@@ -51,6 +54,50 @@ class JudgementTest {
     assertThat(judgement.worst().outdoor()).isGreaterThan(8);
     assertThat(judgement.worst().byRun()).isTrue();
     assertThat(judgement.judged()).anyMatch(r -> !r.holds() && r.notHeld().contains(15.0));
+  }
+
+  /** A pump that needs more water than open valves pass; only a run knows that rooms stay cold. */
+  @Test
+  void aSourceThatNeverRunsIsANoByTheRun() {
+    House house = SampleHouses.wetSystem(1);
+    House thirsty =
+        house.withDistribution(house.distribution().withPump(new ConstantPump(200, 0.3)));
+    Judgement judgement = Judgement.of(thirsty, thirsty.arrangements().get(0));
+    assertThat(judgement.holds()).isFalse();
+    assertThat(judgement.confirmedByRun()).isTrue();
+    assertThat(judgement.neverRan()).hasValue(thirsty.designOutdoor());
+    assertThat(judgement.judged()).noneMatch(Judgement.RoomJudged::holds);
+    Verdict verdict = Verdict.of(thirsty, thirsty.arrangements().get(0));
+    assertThat(verdict.outcome()).isEqualTo(Verdict.Outcome.NO);
+    assertThat(verdict.sourceNeverRuns()).isTrue();
+  }
+
+  /** What was not run is as a run of it would have it: at weathers between those that were. */
+  @Test
+  void runsElsewhereDoNotContradictIt() {
+    for (House house :
+        List.of(
+            HOUSE,
+            SampleHouses.eightRooms(1, SampleHouses.boiler()),
+            SampleHouses.wetSystem(1),
+            withCurve(new FlowCurve(1.8, 0, 20, 80, 0)))) {
+      Arrangement arrangement = house.arrangements().get(0);
+      Judgement judgement = Judgement.of(house, arrangement);
+      for (double outdoor : new double[] {1.1, 6.3, 12.7}) {
+        HeldRun.Day day = HeldRun.of(house, arrangement, outdoor);
+        double worst = Double.NEGATIVE_INFINITY;
+        for (Judgement.Asked room : judgement.rooms()) {
+          worst = Math.max(worst, room.need() - day.operative()[room.index()]);
+        }
+        if (judgement.holds()) {
+          assertThat(worst).as("%s at %s °C", house.title(), outdoor).isLessThan(0.1);
+        }
+      }
+      if (!judgement.holds()) {
+        Judgement.Weather weather = judgement.worst();
+        assertThat(weather.byRun()).as(house.title()).isTrue();
+      }
+    }
   }
 
   @Test
