@@ -23,10 +23,9 @@ final class PipesAtRest {
   private final double[] roomAir;
   private final double[] pipeHeat;
 
-  /** Share of its next change that each room's pipe heat takes, and its last change [W]. */
-  private final double[] pipeShare;
+  /** Of its room's pipe heat, what comes from each branch's own pipe [W]. */
+  final double[] branchHeat;
 
-  private final double[] pipeChange;
   private double outsideLoss;
 
   /**
@@ -55,14 +54,7 @@ final class PipesAtRest {
     int rooms = house.rooms().size();
     roomAir = new double[rooms];
     pipeHeat = new double[rooms];
-    pipeShare = new double[rooms];
-    pipeChange = new double[rooms];
-  }
-
-  /** Forgets how heats went to and fro. */
-  void begin() {
-    Arrays.fill(pipeShare, 1);
-    Arrays.fill(pipeChange, 0);
+    branchHeat = new double[branchNode.length];
   }
 
   /** Temperature at which water enters a branch's pipe [°C]. */
@@ -122,11 +114,12 @@ final class PipesAtRest {
    * Lets the water come back: finds the heat of all pipes that each room gets.
    *
    * @param massFlow of each branch [kg/s]
-   * @param heat of each branch's emitter [W]
+   * @param heat of each branch's emitter [W], its mean
+   * @param duty share of the time in which water flows [-]
    * @param air of each room [°C]
-   * @return what all pipes lose [W]
+   * @return what all pipes lose while it does [W]
    */
-  double back(double[] massFlow, double[] heat, IntToDoubleFunction air) {
+  double back(double[] massFlow, double[] heat, double duty, IntToDoubleFunction air) {
     House house = model.house;
     Arrays.setAll(roomAir, air);
     Arrays.fill(pipeHeat, 0);
@@ -140,15 +133,14 @@ final class PipesAtRest {
       double around = around(b, room >= 0 ? roomAir[room] : 0);
       double entering = arriving[branchNode[b]];
       double inlet = cooled(pipe, m, entering, around);
-      double outlet = m > 0 ? inlet - heat[b] / (m * capacityPerFlow) : around;
+      double outlet = m > 0 ? inlet - heat[b] / (duty * m * capacityPerFlow) : around;
       double back = cooled(pipe, m, outlet, around);
-      if (m > 0) {
-        double lost = m * capacityPerFlow * (entering - inlet + outlet - back);
-        if (room >= 0) {
-          toRooms += give(room, lost);
-        } else {
-          outsideLoss += lost;
-        }
+      double lost = m > 0 ? m * capacityPerFlow * (entering - inlet + outlet - back) : 0;
+      branchHeat[b] = room == model.branchRoom[b] ? duty * lost : 0;
+      if (room >= 0) {
+        toRooms += give(room, lost);
+      } else {
+        outsideLoss += lost;
       }
       returning[branchNode[b]] += m * back;
     }
@@ -170,15 +162,17 @@ final class PipesAtRest {
       }
       returning[parent[i + 1]] += m * back;
     }
+    for (int r = 0; r < pipeHeat.length; r++) {
+      pipeHeat[r] *= duty;
+    }
     return toRooms + outsideLoss;
   }
 
   /**
-   * Lets the rooms have the pipes' heats, each with steps that halve whenever it goes to and fro: a
-   * trickle's pipe may warm its room by more than shuts the head.
+   * Lets the rooms have the pipes' heats.
    *
    * @param heat all heat inputs of the rooms; those of pipes are moved [W]
-   * @param share of its change that any of them takes at most [-]
+   * @param share of its change that any of them takes [-]
    * @return the largest change [W]
    */
   double give(double[] heat, double share) {
@@ -187,10 +181,7 @@ final class PipesAtRest {
       int input = model.pipeHeatInput[r];
       if (input >= 0) {
         double change = pipeHeat[r] - heat[input];
-        boolean toAndFro = change * pipeChange[r] < 0;
-        pipeShare[r] = toAndFro ? pipeShare[r] / 2 : Math.min(1, 1.2 * pipeShare[r]);
-        pipeChange[r] = change;
-        heat[input] += Math.min(share, pipeShare[r]) * change;
+        heat[input] += share * change;
         moved = Math.max(moved, Math.abs(change));
       }
     }

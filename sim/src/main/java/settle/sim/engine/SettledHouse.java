@@ -1,65 +1,77 @@
 package settle.sim.engine;
 
-import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import java.util.ArrayList;
+import java.util.List;
 import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.Thermostat;
-import settle.sim.emitter.EmitterStepper;
+import settle.sim.engine.RestStatus.Kind;
+import settle.sim.engine.RestStatus.Reason;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
-import settle.sim.hydraulics.BranchFlow;
-import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.room.SteadyRooms;
+import settle.sim.valve.MotorHead;
+import settle.sim.valve.OnOffActuator;
+import settle.sim.valve.Valve;
+import settle.sim.valve.WaxValve;
 
 /**
  * A house at rest: where every room settles under weather, gains and flow temperature that stay as
- * they are, valves in the middle of their play. Solved, not run: for each branch the heat Q at
- * which emitter and room agree is a root of a falling function; branches, pipes and flows are swept
- * until none moves.
+ * they are. Solved, not run: {@link RestSweep} finds rooms, emitters and flows on water of one
+ * temperature, and what is asked for, what the source can do and what the controls let it do choose
+ * that temperature.
  *
- * <p>A source that starts and stops is taken at its mean. Where a room thermostat would stop it,
- * the flow temperature is lowered until the reference room settles at its want.
+ * <p>Not every house comes to rest. Where source, thermostat or actuators start and stop, what is
+ * found is the mean they go about, as near as it can be told without a run; {@link #status} says so
+ * and how far a room's mean may be from it. Heads stand in the middle of their play; {@link
+ * #lowest} and {@link #highest} say where rooms are with heads at either end of it.
  */
 public final class SettledHouse {
 
-  /**
-   * Agreement asked of each emitter's heat from one sweep to the next [W]: some 1e-5 K of a room.
-   */
-  private static final double HEAT_AGREEMENT = 0.01;
+  /** Accuracy asked of a flow temperature [K]. */
+  private static final double FLOW_ACCURACY = 1e-5;
+
+  /** Agreement asked of a room with its want [K]. */
+  private static final double ROOM_AGREEMENT = 1e-5;
+
+  /** Lift at which an actuator or motor head counts as open, as its drive has it [-]. */
+  private static final double OPEN = 0.05;
 
   /**
-   * Agreement asked of emitter and room within a sweep [W]. An actuator at its set-point opens from
-   * shut to open for some hundredths of a watt; less agreement than this and its flow would never
-   * come to rest.
+   * How far the mean of a room that is switched on and off may be from the middle between on and
+   * off, besides half the differential [K]; what emitters hold when they are shut off goes on
+   * warming it.
    */
-  private static final double BRANCH_AGREEMENT = 1e-6;
+  private static final double AFTERWARDS = 0.3;
 
-  /** Agreement asked of the pressure at each branch, as a share of the pump's head [-]. */
-  private static final double PRESSURE_AGREEMENT = 1e-7;
-
-  private static final int MOST_SWEEPS = 500;
-
-  /**
-   * Sweeps after which heats and pressures move less and less of the way, should they go to and
-   * fro.
-   */
-  private static final int PATIENCE = 30;
+  /** Smallest share of the time taken for on at all [-]. */
+  private static final double LEAST_DUTY = 1e-3;
 
   private final HouseModel model;
-  private final SteadyRooms rooms;
-  private final EmitterStepper[] emitters;
-  private final BranchFlow[] flows;
-  private final NetworkFlow network;
-  private final double[] heat;
-  private final double[] kv;
-  private final double[] pressure;
-  private final double[] massFlow;
-  private final PipesAtRest pipes;
-  private final double capacityPerFlow;
+  private final House house;
+  private final RestSweep sweep;
+  private final SourceAtRest source;
+  private final RootSearch search = new RootSearch();
   private final double outdoor;
+  private final int branches;
+  private final int rooms;
+
   private double sourceHeat;
   private double flowTemperature;
+
+  /** How far the flow temperature may be from what was found, to either side [K]. */
+  private double flowBelow;
+
+  private double flowAbove;
+  private boolean found = true;
+  private final List<Reason> reasons = new ArrayList<>();
+
+  /** What asks for the state once more, with heads elsewhere in their play. */
+  private Runnable again;
+
+  private RestStatus status;
+  private double[] lowest;
+  private double[] highest;
 
   /**
    * Prepares; {@link #asControlled} or {@link #at} then solve, as often as wanted.
@@ -71,55 +83,22 @@ public final class SettledHouse {
    */
   public SettledHouse(HouseModel model, double outdoor, double[] convective, double[] radiant) {
     this.model = model;
-    House house = model.house;
-    rooms = new SteadyRooms(model.atRest, outdoor, convective, radiant);
-    emitters = model.emitterSteppers(20);
-    flows = model.branchFlows();
-    network = model.networkFlow();
-    heat = new double[model.heatInputs()];
-    kv = new double[emitters.length];
-    pressure = new double[emitters.length];
-    massFlow = new double[emitters.length];
-    pipes = new PipesAtRest(model, network);
-    capacityPerFlow = house.water().specificHeat();
-    for (int b = 0; b < kv.length; b++) {
-      kv[b] = model.arrangement.branches().get(b).valve().kvMaximum();
-    }
-    network.solve(kv, true);
-    for (int b = 0; b < kv.length; b++) {
-      pressure[b] = network.branchPressure(b);
-    }
+    house = model.house;
+    sweep = new RestSweep(model, new SteadyRooms(model.atRest, outdoor, convective, radiant));
+    source = new SourceAtRest(house, outdoor);
     flowTemperature = house.source().flowSetPoint();
     this.outdoor = outdoor;
+    branches = model.branchRoom.length;
+    rooms = house.rooms().size();
   }
 
   /**
    * Settles with the flow temperature that controls and source bring about: asked for by weather
-   * compensation or setting, lowered until the source's power suffices and until no room thermostat
-   * would stop it.
+   * compensation or setting, as far as the source can and its least output lets it; stopped by room
+   * thermostat, interlock or want of flow.
    */
   public SettledHouse asControlled() {
-    House house = model.house;
-    double asked = house.source().flowSetPoint();
-    double coldest = Math.min(outdoor, asked - 1);
-    flowTemperature = Math.min(compensated(asked), house.source().highestFlow());
-    if (excessPower(flowTemperature) > 0) {
-      flowTemperature = lowered(this::excessPower, coldest);
-    }
-    if (!(house.control().thermostat() instanceof Thermostat.None)) {
-      int room = house.roomIndex(house.control().referenceRoom());
-      double want = house.rooms().get(room).want().maximum();
-      if (operative(room) > want) {
-        flowTemperature =
-            lowered(
-                t -> {
-                  sweep(t);
-                  return operative(room) - want;
-                },
-                coldest);
-      }
-    }
-    return this;
+    return settle(this::controlled);
   }
 
   /**
@@ -128,9 +107,99 @@ public final class SettledHouse {
    * @param flow [°C]
    */
   public SettledHouse at(double flow) {
-    flowTemperature = flow;
-    sourceHeat = sweep(flow);
+    return settle(() -> solveAt(flow));
+  }
+
+  /** Settles without heat, the pump running: a house whose source does not run. */
+  public SettledHouse withoutHeat() {
+    return settle(() -> unheated(house.source().flowSetPoint()));
+  }
+
+  private SettledHouse settle(Runnable how) {
+    again = how;
+    status = null;
+    sweep.valves.play = 0;
+    solve();
     return this;
+  }
+
+  /**
+   * Solves; an actuator stays open where its room does not even come to the upper edge of its
+   * differential, and opens and shuts about its set-point otherwise.
+   */
+  private void solve() {
+    boolean any = false;
+    for (int b = 0; b < branches; b++) {
+      if (valve(b) instanceof OnOffActuator actuator) {
+        sweep.switchesAt[b] = actuator.differential() / 2;
+        any = true;
+      }
+    }
+    begin();
+    again.run();
+    if (!any) {
+      return;
+    }
+    boolean switching = false;
+    for (int b = 0; b < branches; b++) {
+      if (valve(b) instanceof OnOffActuator actuator && opening(b) < 1) {
+        double edge = actuator.differential() / 2 + AFTERWARDS;
+        sweep.switchesAt[b] = -sweep.valves.play * edge;
+        switching = true;
+      }
+    }
+    if (switching) {
+      begin();
+      again.run();
+      for (int b = 0; b < branches; b++) {
+        if (valve(b) instanceof OnOffActuator actuator && opening(b) > 0 && opening(b) < 1) {
+          because(Kind.ACTUATOR, room(b), opening(b), actuator.differential());
+        }
+      }
+    }
+  }
+
+  private void begin() {
+    reasons.clear();
+    found = true;
+    flowBelow = 0;
+    flowAbove = 0;
+    sweep.valves.duty = 1;
+  }
+
+  private void because(Kind kind, String room, double value, double limit) {
+    reasons.add(new Reason(kind, room, value, limit));
+  }
+
+  private Valve valve(int b) {
+    return model.arrangement.branches().get(b).valve();
+  }
+
+  private String room(int b) {
+    return model.arrangement.branches().get(b).room();
+  }
+
+  private void solveAt(double flow) {
+    take(flow);
+    found &= sweep.found();
+  }
+
+  /** Lets the water have a temperature; everything follows. */
+  private void take(double flow) {
+    flowTemperature = flow;
+    sourceHeat = sweep.at(flow);
+  }
+
+  private void controlled() {
+    source.ask(compensated(house.source().flowSetPoint()));
+    bySource();
+    double hot = flowTemperature;
+    boolean pumpRuns = byThermostat(hot) && byInterlock(hot);
+    if (pumpRuns) {
+      byFlow(hot);
+    }
+    defrosts();
+    found &= sweep.found();
   }
 
   /**
@@ -138,7 +207,7 @@ public final class SettledHouse {
    * T_room(T)), whose right side falls as T rises.
    */
   private double compensated(double plain) {
-    Control control = model.house.control();
+    Control control = house.control();
     if (control.flowCurve().isEmpty()) {
       return plain;
     }
@@ -147,127 +216,436 @@ public final class SettledHouse {
     if (curve.roomInfluence() == 0 || curve.lowest() == curve.highest()) {
       return uninfluenced;
     }
-    int room = model.house.roomIndex(control.referenceRoom());
-    double want = model.house.rooms().get(room).want().maximum();
-    UnivariateFunction excess =
-        t -> {
-          sweep(t);
-          return t - curve.setPoint(outdoor, want - operative(room));
-        };
-    if (excess.value(curve.lowest()) >= 0) {
-      return curve.lowest();
-    }
-    if (excess.value(curve.highest()) <= 0) {
-      return curve.highest();
-    }
-    return new BrentSolver(1e-6).solve(200, excess, curve.lowest(), curve.highest());
+    int room = house.roomIndex(control.referenceRoom());
+    double want = house.rooms().get(room).want().maximum();
+    double cold = Math.min(outdoor, curve.lowest() - 1);
+    double atCold = overAsked(cold, curve, room, want);
+    double atHighest = overAsked(curve.highest(), curve, room, want);
+    found &=
+        search.from(
+            uninfluenced,
+            t -> overAsked(t, curve, room, want),
+            cold,
+            atCold,
+            curve.highest(),
+            atHighest,
+            FLOW_ACCURACY,
+            FLOW_ACCURACY);
+    take(search.root());
+    return curve.setPoint(outdoor, want - operative(room));
   }
 
-  /** The flow temperature, below the present one, at which an excess vanishes. */
-  private double lowered(UnivariateFunction excess, double coldest) {
-    if (excess.value(coldest) > 0) {
-      sourceHeat = sweep(coldest);
-      return coldest;
-    }
-    double found = new BrentSolver(1e-6).solve(200, excess, coldest, flowTemperature);
-    sourceHeat = sweep(found);
-    return found;
+  /** How far the source is above what it is asked for, water of a temperature in the mains [K]. */
+  private double overAsked(double mains, FlowCurve curve, int room, double want) {
+    feed(mains);
+    return source.temperature() - curve.setPoint(outdoor, want - operative(room));
   }
 
-  /** What the house takes more than the source can give [W]. */
-  private double excessPower(double flow) {
-    double most = model.house.source().maximumPower(outdoor, flow);
-    sourceHeat = sweep(flow);
-    return sourceHeat - most * (1 + 1e-9);
+  /** Flow temperature that the source keeps up, pump and call always on. */
+  private void bySource() {
+    double asked = source.setPoint();
+    double mains = asked;
+    feed(mains);
+    // What a vessel loses or mixes in, the source makes up for.
+    for (int k = 0; k < 30 && Math.abs(source.temperature() - asked) > FLOW_ACCURACY; k++) {
+      mains += asked - source.temperature();
+      feed(mains);
+    }
+    double lacking = source.power() - source.most() * (1 + 1e-9);
+    if (lacking > 0) {
+      double cold = Math.min(outdoor, mains - 1);
+      double there = lackingAt(cold);
+      found &=
+          search.between(
+              this::lackingAt,
+              cold,
+              there,
+              mains,
+              lacking,
+              FLOW_ACCURACY,
+              RestSweep.HEAT_AGREEMENT);
+      feed(search.root());
+    } else if (source.power() < source.least() && totalFlow() > 0) {
+      atLeastOutput(mains);
+    }
   }
 
-  /** Heat the water takes at a flow temperature, everything at rest [W]. */
-  private double sweep(double flow) {
-    double total = 0;
-    pipes.begin();
-    for (int k = 0; k < MOST_SWEEPS; k++) {
-      double moved = 0;
-      double share = Math.min(1, (double) PATIENCE / (k + 1));
-      pipes.outwards(flow, this::air);
-      for (int b = 0; b < emitters.length; b++) {
-        double before = heat[b];
-        double change = solveBranch(b, pipes.arriving(b)) - before;
-        heat[b] = before + share * change;
-        moved = Math.max(moved, Math.abs(change));
-      }
-      network.solve(kv, true);
-      double strained = 0;
-      for (int b = 0; b < emitters.length; b++) {
-        double change = network.branchPressure(b) - pressure[b];
-        pressure[b] += share * change;
-        strained = Math.max(strained, Math.abs(change));
-      }
-      total = pipes.back(massFlow, heat, this::air) + emitted();
-      moved = Math.max(moved, pipes.give(heat, share));
-      if (moved < HEAT_AGREEMENT && strained <= PRESSURE_AGREEMENT * network.head()) {
-        break;
-      }
-    }
-    return total;
+  private void feed(double mains) {
+    take(mains);
+    source.feed(mains, totalFlow(), sourceHeat);
   }
 
-  private double emitted() {
-    double sum = 0;
-    for (int b = 0; b < emitters.length; b++) {
-      sum += heat[b];
-    }
-    return sum;
+  private double lackingAt(double mains) {
+    feed(mains);
+    return source.power() - source.most();
   }
 
-  /** The heat at which a branch's emitter and its room agree, sought from the present one on. */
-  private double solveBranch(int b, double water) {
-    double before = heat[b];
-    UnivariateFunction excess =
-        q -> {
-          heat[b] = q;
-          return emission(b, water) - q;
-        };
-    double now = excess.value(before);
-    if (Math.abs(now) <= BRANCH_AGREEMENT) {
-      return before;
-    }
-    // The excess falls at least as fast as the heat rises, so the root is no further than it is.
-    double low = now > 0 ? before : 0;
-    double high = now > 0 ? before + now : before;
-    if (now > 0 && excess.value(high) >= 0) {
-      return high;
-    }
-    if (now < 0 && excess.value(low) <= BRANCH_AGREEMENT) {
-      return low;
-    }
-    double start = Math.min(Math.max(before + now / 2, low), high);
-    double found = new BrentSolver(1e-9, BRANCH_AGREEMENT).solve(200, excess, low, high, start);
-    excess.value(found);
-    return found;
+  private double unusedAt(double mains) {
+    feed(mains);
+    return source.power() - source.least();
   }
 
   /**
-   * Opens a branch's valve as far as it stands at rest, and sets its flow; returns the temperature
-   * of the water that then arrives there: what the branch pipe leaves of the heat.
+   * At least output the water gets warmer than asked for; the source runs through if that stays
+   * below where it stops.
    */
-  private double inlet(int b, double water, double air, double star) {
-    Branch branch = model.arrangement.branches().get(b);
-    int in = model.pipeRoom[b];
-    double around = pipes.around(b, in >= 0 ? rooms.air(in, heat) : 0);
-    kv[b] = ValvesAtRest.kv(branch, flows[b], pressure[b], pipes, water, around, air, star);
-    massFlow[b] = flows[b].solve(kv[b], pressure[b]);
-    return pipes.cooled(branch.pipe(), massFlow[b], water, around);
+  private void atLeastOutput(double mains) {
+    double unused = source.power() - source.least();
+    double top = mains + source.above();
+    double atTop = unusedAt(top);
+    if (atTop > 0) {
+      found &=
+          search.between(
+              this::unusedAt, mains, unused, top, atTop, FLOW_ACCURACY, RestSweep.HEAT_AGREEMENT);
+      feed(search.root());
+      return;
+    }
+    feed(mains);
+    because(Kind.STARTS_AND_STOPS, "", source.power(), source.least());
+    flowBelow = source.below() + warming(source.power(), source.leastRest());
+    flowAbove = source.above() + warming(source.least() - source.power(), source.leastRun());
   }
 
-  private double emission(int b, double water) {
-    int r = model.branchRoom[b];
-    double air = rooms.air(r, heat);
-    double star = rooms.star(r, heat);
-    double f = model.radiantFraction[b];
-    double inlet = inlet(b, water, air, star);
-    double capacityFlow = massFlow[b] * capacityPerFlow;
-    double reference = f * star + (1 - f) * air;
-    return emitters[b].atRest(capacityFlow, inlet, reference);
+  /** By how much so much heat warms all the water in such a time [K]. */
+  private double warming(double watts, double time) {
+    double perVolume = house.water().density() * house.water().specificHeat();
+    return Math.max(watts, 0) * time / (model.waterVolume() * perVolume);
+  }
+
+  /** Lets the pump run and the water be hot for a share of the time only. */
+  private void share(double duty, double hot) {
+    if (duty < LEAST_DUTY) {
+      sweep.withoutWater();
+      sourceHeat = 0;
+      flowTemperature = hot;
+      return;
+    }
+    sweep.valves.duty = duty;
+    take(hot);
+  }
+
+  /**
+   * Share of the time in which a room thermostat lets the source run; false where it never does.
+   */
+  private boolean byThermostat(double hot) {
+    Thermostat thermostat = house.control().thermostat();
+    if (thermostat instanceof Thermostat.None) {
+      return true;
+    }
+    int room = house.roomIndex(house.control().referenceRoom());
+    double want = house.rooms().get(room).want().maximum();
+    if (thermostat instanceof Thermostat.OnOff onOff) {
+      return operative(room) <= want + onOff.differential() / 2
+          || switched(Kind.THERMOSTAT, d -> operative(room) - want, hot);
+    }
+    double band = ((Thermostat.TimeProportional) thermostat).band();
+    return operative(room) <= want - band / 2
+        || switched(Kind.THERMOSTAT, d -> operative(room) - want - band * (0.5 - d), hot);
+  }
+
+  /** Something that rises with the share of the time in which water is hot. */
+  private interface Excess {
+    double at(double duty);
+  }
+
+  /** Finds the share of the time at which an excess vanishes; false where that is none. */
+  private boolean switched(Kind kind, Excess excess, double hot) {
+    double atAll = excess.at(1);
+    share(0, hot);
+    double atNone = excess.at(0);
+    if (atNone >= 0) {
+      sweep.valves.duty = 0;
+      because(kind, "", 0, 1);
+      return false;
+    }
+    found &=
+        search.between(
+            d -> {
+              share(d, hot);
+              return excess.at(d);
+            },
+            0,
+            atNone,
+            1,
+            atAll,
+            1e-6,
+            ROOM_AGREEMENT);
+    share(search.root(), hot);
+    because(kind, "", search.root(), 1);
+    return true;
+  }
+
+  /** The same of an interlock: heat is called for while an electric valve is open. */
+  private boolean byInterlock(double hot) {
+    if (!house.control().interlock()) {
+      return true;
+    }
+    double most = Double.NEGATIVE_INFINITY;
+    boolean openForGood = false;
+    for (int b = 0; b < branches; b++) {
+      if (valve(b) instanceof OnOffActuator || valve(b) instanceof MotorHead) {
+        most = Math.max(most, opening(b));
+        openForGood |= opening(b) > OPEN && (valve(b) instanceof MotorHead || opening(b) == 1);
+      }
+    }
+    if (most == Double.NEGATIVE_INFINITY || openForGood) {
+      return true;
+    }
+    if (most > OPEN) {
+      because(Kind.INTERLOCK, "", most, 1);
+      return true;
+    }
+    return switched(Kind.INTERLOCK, d -> -coldestElectric(), hot);
+  }
+
+  /** How far the room of an electric valve is below its set-point, the largest of all [K]. */
+  private double coldestElectric() {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int b = 0; b < branches; b++) {
+      if (valve(b) instanceof OnOffActuator actuator) {
+        most = Math.max(most, actuator.setPoint() - sweep.felt(b, actuator.sensing()));
+      } else if (valve(b) instanceof MotorHead motor) {
+        most = Math.max(most, motor.setPoint() - sweep.felt(b, motor.sensing()));
+      }
+    }
+    return most;
+  }
+
+  /** A source that needs more water than flows stops, or never runs. */
+  private void byFlow(double hot) {
+    double least = source.leastFlow();
+    if (least == 0 || throughSource() >= least) {
+      return;
+    }
+    double left = throughSource();
+    unheated(hot);
+    double cold = throughSource();
+    flowBelow = 0;
+    flowAbove = 0;
+    reasons.removeIf(r -> r.kind() == Kind.STARTS_AND_STOPS);
+    if (cold < least) {
+      because(Kind.NEVER_RUNS, "", cold, least);
+      return;
+    }
+    found &=
+        search.between(
+            d -> {
+              share(Math.max(d, LEAST_DUTY), hot);
+              return least - throughSource();
+            },
+            0,
+            least - cold,
+            1,
+            least - left,
+            1e-5,
+            1e-7);
+    share(Math.max(search.root(), LEAST_DUTY), hot);
+    because(Kind.BLOCKED, "", left, least);
+    flowBelow = Math.max(hot - outdoor, 0);
+  }
+
+  /** Lets the water go round without heat: to the temperature at which none is made. */
+  private void unheated(double hot) {
+    sweep.valves.duty = 1;
+    double cold = Math.min(outdoor, hot - 1);
+    double atCold = madeAt(cold);
+    double atHot = madeAt(hot);
+    if (atCold < 0 && atHot > 0) {
+      search.between(
+          this::madeAt, cold, atCold, hot, atHot, FLOW_ACCURACY, RestSweep.HEAT_AGREEMENT);
+      feed(search.root());
+    }
+  }
+
+  private double madeAt(double mains) {
+    feed(mains);
+    return source.power();
+  }
+
+  private double throughSource() {
+    source.feed(flowTemperature, totalFlow(), sourceHeat);
+    return source.massFlow();
+  }
+
+  /**
+   * A defrost takes the water down by what it takes and what the house goes on taking; what lacks
+   * is then made up for with what the source can do more. The mean is lower by no more than that
+   * depth times its share of the time.
+   */
+  private void defrosts() {
+    double duty = sweep.valves.duty;
+    boolean runs = reasons.stream().noneMatch(r -> r.kind() == Kind.NEVER_RUNS);
+    if (duty == 0 || !runs || !source.ices() || totalFlow() == 0 || sourceHeat <= 0) {
+      return;
+    }
+    double time = source.defrost().duration();
+    double taken = source.defrost().heatTaken() + sourceHeat / duty;
+    double through = throughSource() * house.water().specificHeat();
+    double depth = taken / through + warming(taken, time);
+    double spare = source.mostRunning() - sourceHeat / duty;
+    double period = source.defrost().runningTime() + time;
+    double back = spare > 0 ? Math.min(taken * time / spare, period) : period;
+    double lower = depth * Math.min((time + back) / period, 1);
+    because(Kind.DEFROSTS, "", lower, 0);
+    flowBelow += lower;
+    flowAbove += lower;
+  }
+
+  /** Whether the house comes to rest as found, and what keeps it from that. */
+  public RestStatus status() {
+    if (status == null) {
+      status = asked();
+    }
+    return status;
+  }
+
+  /**
+   * Lowest operative temperature that a room may come to rest at, heads standing as far shut as
+   * their play lets them [°C].
+   */
+  public double lowest(int room) {
+    status();
+    return lowest[room];
+  }
+
+  /** The same with heads standing as far open as their play lets them [°C]. */
+  public double highest(int room) {
+    status();
+    return highest[room];
+  }
+
+  private RestStatus asked() {
+    lowest = operatives();
+    highest = operatives();
+    List<Reason> said = new ArrayList<>(reasons);
+    double uncertainty = 0;
+    if (!found) {
+      said.add(new Reason(Kind.NOT_FOUND, "", sweep.moved(), RestSweep.HEAT_AGREEMENT));
+      uncertainty = Double.POSITIVE_INFINITY;
+    }
+    if (switchesItself() || flowBelow > 0 || flowAbove > 0 || headsHavePlay()) {
+      double[] best = operatives();
+      ends(said);
+      for (int r = 0; r < rooms; r++) {
+        uncertainty = Math.max(uncertainty, Math.max(highest[r] - best[r], best[r] - lowest[r]));
+      }
+    }
+    return new RestStatus(uncertainty, said);
+  }
+
+  private boolean switchesItself() {
+    return (sweep.valves.duty < 1 && sweep.valves.duty > 0)
+        || reasons.stream().anyMatch(r -> r.kind() == Kind.ACTUATOR || r.kind() == Kind.INTERLOCK);
+  }
+
+  private boolean headsHavePlay() {
+    for (Branch branch : model.arrangement.branches()) {
+      if (branch.valve() instanceof WaxValve wax && wax.play() > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private double[] operatives() {
+    double[] all = new double[rooms];
+    for (int r = 0; r < rooms; r++) {
+      all[r] = operative(r);
+    }
+    return all;
+  }
+
+  /** Solves with heads and flow temperature at either end, and comes back to where it stood. */
+  private void ends(List<Reason> said) {
+    double[] kept = sweep.kept();
+    double flow = flowTemperature;
+    double taken = sourceHeat;
+    double duty = sweep.valves.duty;
+    double[] at = sweep.switchesAt.clone();
+    List<Reason> own = List.copyOf(reasons);
+    boolean wasFound = found;
+    double below = flowBelow;
+    double above = flowAbove;
+    double hot = flow;
+    end(1, below, said);
+    end(-1, -above, said);
+    sayPlay(said);
+    if (duty > 0 && duty < 1) {
+      switchedAllTheTime(kept, duty, hot);
+    }
+    sweep.valves.play = 0;
+    sweep.valves.duty = duty;
+    System.arraycopy(at, 0, sweep.switchesAt, 0, at.length);
+    sweep.comeBack(kept);
+    if (duty > 0) {
+      sweep.at(flow);
+    } else {
+      sweep.withoutWater();
+    }
+    flowTemperature = flow;
+    sourceHeat = taken;
+    reasons.clear();
+    reasons.addAll(own);
+    found = wasFound;
+    flowBelow = below;
+    flowAbove = above;
+  }
+
+  /** One end of what is possible. */
+  private void end(double play, double lower, List<Reason> said) {
+    sweep.valves.play = play;
+    solve();
+    double duty = sweep.valves.duty;
+    if (lower != 0 && duty > 0) {
+      take(flowTemperature - lower);
+    }
+    for (Reason reason : reasons) {
+      if (said.stream().noneMatch(r -> r.kind() == reason.kind())) {
+        said.add(reason);
+      }
+    }
+    widen();
+  }
+
+  private void sayPlay(List<Reason> said) {
+    for (int b = 0; b < branches; b++) {
+      int r = model.branchRoom[b];
+      boolean moves = highest[r] - lowest[r] > RestStatus.HOLDS_WITHIN;
+      if (moves && valve(b) instanceof WaxValve wax && wax.play() > 0) {
+        said.add(new Reason(Kind.PLAY, room(b), lowest[r], highest[r]));
+      }
+    }
+  }
+
+  private void widen() {
+    for (int r = 0; r < rooms; r++) {
+      lowest[r] = Math.min(lowest[r], operative(r));
+      highest[r] = Math.max(highest[r], operative(r));
+    }
+  }
+
+  /**
+   * Hot water part of the time is not cooler water all the time; where emitters are slow against
+   * the switching the truth lies in between. A switched room goes about its want by half a
+   * differential and more.
+   */
+  private void switchedAllTheTime(double[] kept, double duty, double hot) {
+    sweep.comeBack(kept);
+    sweep.valves.play = 0;
+    sweep.valves.duty = duty;
+    double heat = sweep.at(hot);
+    sweep.valves.duty = 1;
+    double cold = Math.min(outdoor, hot - 1);
+    double atCold = sweep.at(cold) - heat;
+    double atHot = sweep.at(hot) - heat;
+    search.between(
+        t -> sweep.at(t) - heat, cold, atCold, hot, atHot, FLOW_ACCURACY, RestSweep.HEAT_AGREEMENT);
+    sweep.at(search.root());
+    widen();
+    for (int r = 0; r < rooms; r++) {
+      lowest[r] -= AFTERWARDS;
+      highest[r] += AFTERWARDS;
+    }
   }
 
   /**
@@ -278,11 +656,7 @@ public final class SettledHouse {
    * @param watts heat of its emitter [W]
    */
   public double operativeWith(int branch, double watts) {
-    double settled = heat[branch];
-    heat[branch] = watts;
-    double there = operative(model.branchRoom[branch]);
-    heat[branch] = settled;
-    return there;
+    return sweep.operativeWith(branch, watts);
   }
 
   /**
@@ -294,73 +668,76 @@ public final class SettledHouse {
    * @param watts heat that makes the room so warm [W]
    */
   public double heatOffered(int branch, double watts) {
-    double settled = heat[branch];
-    heat[branch] = watts;
-    double offered = emission(branch, pipes.arriving(branch));
-    heat[branch] = settled;
-    emission(branch, pipes.arriving(branch));
-    return offered;
+    return sweep.heatOffered(branch, watts);
   }
 
-  /** Flow through a branch [kg/s]. */
+  /** Flow through a branch while water flows [kg/s]. */
   public double massFlow(int branch) {
-    return massFlow[branch];
+    return sweep.massFlow[branch];
   }
 
   /** How far a branch's valve is open, K_v/K_vs [-]; 0 for one that cannot open. */
   public double opening(int branch) {
-    double most = model.arrangement.branches().get(branch).valve().kvMaximum();
-    return most > 0 ? kv[branch] / most : 0;
+    double most = valve(branch).kvMaximum();
+    return most > 0 ? sweep.kv[branch] / most : 0;
   }
 
   /** Air temperature of a room [°C]. */
   public double air(int room) {
-    return rooms.air(room, heat);
+    return sweep.air(room);
   }
 
   /** Operative temperature of a room [°C]. */
   public double operative(int room) {
-    return (rooms.air(room, heat) + rooms.star(room, heat)) / 2;
+    return sweep.operative(room);
   }
 
-  /** Output of a branch's emitter [W]. */
+  /** Mean output of a branch's emitter [W]. */
   public double heat(int branch) {
-    return heat[branch];
+    return sweep.heat[branch];
   }
 
-  /** Every heat input: emitters by branch, then pipes by room; a new array [W]. */
+  /** Heats that enter the rooms, of each branch's emitter and then of pipes [W]; a new array. */
   double[] heats() {
-    return heat.clone();
+    return sweep.heat.clone();
   }
 
   /** Heat that pipes give to a room [W]. */
   public double pipeHeat(int room) {
     int input = model.pipeHeatInput[room];
-    return input >= 0 ? heat[input] : 0;
+    return input >= 0 ? sweep.heat[input] : 0;
   }
 
   /** Heat lost by mains outside the rooms [W]. */
   public double outsideLoss() {
-    return pipes.outsideLoss();
+    return sweep.valves.duty * sweep.pipes.outsideLoss();
   }
 
-  /** Heat taken from the source [W]. */
+  /** Mean heat taken from the source by the mains [W]. */
   public double sourceHeat() {
     return sourceHeat;
   }
 
-  /** Return temperature at the source, flows mixed [°C]; that of the flow where none runs. */
+  /**
+   * Return temperature at the source while water flows, flows mixed [°C]; that of the flow where
+   * none does.
+   */
   public double returnTemperature() {
-    double capacityFlow = network.totalFlow() * capacityPerFlow;
+    double capacityFlow = sweep.valves.duty * totalFlow() * house.water().specificHeat();
     return capacityFlow > 0 ? flowTemperature - sourceHeat / capacityFlow : flowTemperature;
   }
 
-  /** Flow through the source [kg/s]. */
+  /** Flow through the mains while the pump runs [kg/s]. */
   public double totalFlow() {
-    return network.totalFlow();
+    return sweep.valves.duty > 0 ? sweep.network.totalFlow() : 0;
   }
 
-  /** Flow temperature that the source can hold [°C]. */
+  /** Share of the time in which heat is called for and the source may run [-]. */
+  public double duty() {
+    return sweep.valves.duty;
+  }
+
+  /** Temperature of the water that goes into the mains while it flows [°C]. */
   public double flowTemperature() {
     return flowTemperature;
   }

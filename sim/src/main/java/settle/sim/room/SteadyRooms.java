@@ -49,6 +49,16 @@ public final class SteadyRooms {
     return combined(starFree, response.starByHeat, room, heat);
   }
 
+  /** By how much a heat input warms a room's air [K/W]. */
+  public double airPer(int input, int room) {
+    return response.airByHeat[input][room];
+  }
+
+  /** By how much a heat input warms a room's star [K/W]. */
+  public double starPer(int input, int room) {
+    return response.starByHeat[input][room];
+  }
+
   private static double combined(double[] free, double[][] rise, int room, double[] heat) {
     double sum = free[room];
     for (int h = 0; h < rise.length; h++) {

@@ -31,6 +31,9 @@ public record Boiler(
     BoilerEfficiency efficiency)
     implements Source {
 
+  /** Surroundings to which its casing loses heat [°C]; common practice, no source. */
+  public static final double SURROUNDINGS = 20;
+
   public Boiler {
     require(
         name, minimumPower > 0 && maximumPower >= minimumPower, "need 0 < least <= largest power");

@@ -7,8 +7,6 @@ package settle.sim.source;
  */
 public final class BoilerStepper extends SwitchedStepper {
 
-  private static final double SURROUNDINGS = 20;
-
   private final Boiler boiler;
   private double setPoint;
 
@@ -19,7 +17,7 @@ public final class BoilerStepper extends SwitchedStepper {
   public BoilerStepper(Boiler boiler, double startTemperature) {
     super(
         new ControlledWater(
-            boiler.thermalMass(), boiler.standingLoss(), SURROUNDINGS, boiler.controlTime()),
+            boiler.thermalMass(), boiler.standingLoss(), Boiler.SURROUNDINGS, boiler.controlTime()),
         startTemperature,
         boiler.antiCycleTime());
     this.boiler = boiler;
@@ -60,7 +58,7 @@ public final class BoilerStepper extends SwitchedStepper {
   private double fire(SwitchedState s, double returnTemperature, double high, double left) {
     double least = boiler.minimumPower();
     double stretch =
-        water.modulate(s.temperature, setPoint, least, boiler.maximumPower(), high, left);
+        water.modulate(s.temperature, setPoint, least, boiler.maximumPower(), 0, high, left);
     double load = water.heat() / stretch / boiler.maximumPower();
     double seen = Double.isNaN(returnTemperature) ? s.temperature : returnTemperature;
     s.input += water.heat() / boiler.efficiency().at(seen, load);

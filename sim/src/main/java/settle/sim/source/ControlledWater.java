@@ -108,38 +108,57 @@ final class ControlledWater {
    * @param from temperature at the beginning [°C]
    * @param setPoint [°C]
    * @param least output [W]
-   * @param most largest output [W]
+   * @param most largest output, at that temperature [W]
+   * @param fall by how much less that is per kelvin warmer [W/K], >= 0
    * @param stopAt temperature at which to end at the latest [°C]
    * @param limit time after which to end at the latest [s]
    * @return length of the stretch [s]
    */
   double modulate(
-      double from, double setPoint, double least, double most, double stopAt, double limit) {
+      double from,
+      double setPoint,
+      double least,
+      double most,
+      double fall,
+      double stopAt,
+      double limit) {
     boolean full = asksMoreThan(most, from, setPoint);
     if (!full && !asksLessThan(least, from, setPoint)) {
-      return follow(from, setPoint, least, most, limit);
+      return follow(from, setPoint, least, most, fall, limit);
     }
     double held = full ? most : least;
+    double falling = full ? fall : 0;
+    double heldAtSet = held - falling * (setPoint - from);
     double atSet = askedAt(setPoint);
     double until = limit;
     // The controller takes over again where it asks for just this, if it asks for the opposite at
     // set-point.
-    if (full ? atSet < held : atSet > held) {
-      double where = from + (held - asked(from, setPoint)) / askedRise();
-      until = Math.min(until, timeTo(where, from, held / capacity + rest, pull));
+    if (full ? atSet < heldAtSet : atSet > heldAtSet) {
+      double where = from + (held - asked(from, setPoint)) / (askedRise() + falling);
+      until =
+          Math.min(
+              until,
+              timeTo(
+                  where,
+                  from,
+                  (held + falling * from) / capacity + rest,
+                  pull + falling / capacity));
     }
-    return hold(from, held, stopAt, until, limit);
+    return hold(from, held, falling, stopAt, until, limit);
   }
 
   /** Advances while the controller has its way. */
-  private double follow(double from, double setPoint, double least, double most, double limit) {
+  private double follow(
+      double from, double setPoint, double least, double most, double fall, double limit) {
     double a = setPoint / controlTime;
     double b = 1 / controlTime;
     double atSet = askedAt(setPoint);
+    boolean tooMuch = atSet > most - fall * (setPoint - from);
     double until = limit;
-    if (atSet > most || atSet < least) {
-      double bound = atSet > most ? most : least;
-      double where = from + (bound - asked(from, setPoint)) / askedRise();
+    if (tooMuch || atSet < least) {
+      double bound = tooMuch ? most : least;
+      double rise = askedRise() + (tooMuch ? fall : 0);
+      double where = from + (bound - asked(from, setPoint)) / rise;
       until = Math.min(until, timeTo(where, from, a, b));
     }
     double stretch = advance(from, a, b, until, limit);
@@ -163,15 +182,29 @@ final class ControlledWater {
    * @return length of the stretch [s]
    */
   double hold(double from, double output, double stopAt, double limit) {
-    return hold(from, output, stopAt, limit, limit);
+    return hold(from, output, 0, stopAt, limit, limit);
   }
 
-  private double hold(double from, double output, double stopAt, double until, double limit) {
-    double a = output / capacity + rest;
-    double stretch = advance(from, a, pull, Math.min(until, timeTo(stopAt, from, a, pull)), limit);
-    heat = output * stretch;
+  private double hold(
+      double from, double output, double fall, double stopAt, double until, double limit) {
+    double a = (output + fall * from) / capacity + rest;
+    double b = pull + fall / capacity;
+    double stretch = advance(from, a, b, Math.min(until, timeTo(stopAt, from, a, b)), limit);
+    heat = held(output, fall, from, stretch);
     power = output;
     return stretch;
+  }
+
+  /**
+   * Heat over the last stretch from an output that falls with the temperature [J].
+   *
+   * @param output at the beginning [W]
+   * @param fall per kelvin warmer [W/K]
+   * @param from temperature at the beginning [°C]
+   * @param stretch [s]
+   */
+  double held(double output, double fall, double from, double stretch) {
+    return output * stretch - fall * (area - from * stretch);
   }
 
   private double advance(double from, double a, double b, double time, double limit) {

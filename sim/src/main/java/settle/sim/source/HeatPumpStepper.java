@@ -15,8 +15,9 @@ package settle.sim.source;
  *       proportion. The backup heater rests meanwhile.
  * </ul>
  *
- * <p>Capacity is that at the step's outdoor temperature and set-point, so that a step's output does
- * not depend on where in a swing it begins; COP is that at the mean flow temperature of each
+ * <p>Capacity is that at the step's outdoor temperature and the flow temperature reached, so far as
+ * it is below set-point, straight over a kelvin; least output is that at set-point, so that it does
+ * not depend on where in a swing a step begins. COP is that at the mean flow temperature of each
  * stretch, and the same at part load.
  */
 public final class HeatPumpStepper extends SwitchedStepper {
@@ -35,7 +36,6 @@ public final class HeatPumpStepper extends SwitchedStepper {
   // What holds over the step
   private double outdoor;
   private double setPoint;
-  private double capacity;
   private double least;
   private double backup;
   private boolean covered;
@@ -62,9 +62,8 @@ public final class HeatPumpStepper extends SwitchedStepper {
   public void begin(double outdoorNow, double flowAsked) {
     outdoor = outdoorNow;
     setPoint = Math.min(flowAsked, pump.highestFlow());
-    capacity = pump.performance().capacity(outdoor, setPoint);
     covered = pump.performance().covers(outdoor, setPoint);
-    least = pump.minimumModulation() * capacity;
+    least = pump.minimumPower(outdoor, setPoint);
     backup = pump.backup().isPresent() ? pump.backup().get().availableAt(outdoor) : 0;
     icing = pump.defrost().isPresent() && pump.defrost().get().icesAt(outdoor);
   }
@@ -146,12 +145,16 @@ public final class HeatPumpStepper extends SwitchedStepper {
         stopAt = Math.min(stopAt, setPoint + pump.switchingBand());
       }
     }
-    boolean helped = backup > 0 && water.asksMoreThan(capacity, s.temperature, setPoint);
+    double from = s.temperature;
+    double capacity = capacity(from);
+    double warmer = Math.min(from + 1, setPoint);
+    double fall = warmer > from ? Math.max(capacity - capacity(warmer), 0) / (warmer - from) : 0;
+    boolean helped = backup > 0 && water.asksMoreThan(capacity, from, setPoint);
     double stretch =
         helped
-            ? water.modulate(s.temperature, setPoint, capacity, capacity + backup, stopAt, limit)
-            : water.modulate(s.temperature, setPoint, least, capacity, stopAt, limit);
-    double byBackup = helped ? water.heat() - capacity * stretch : 0;
+            ? water.modulate(from, setPoint, capacity, capacity + backup, fall, stopAt, limit)
+            : water.modulate(from, setPoint, least, capacity, fall, stopAt, limit);
+    double byBackup = helped ? water.heat() - water.held(capacity, fall, from, stretch) : 0;
     double cop = pump.performance().cop(outdoor, water.area() / stretch);
     s.backup += byBackup;
     s.input += (water.heat() - byBackup) / cop + byBackup;
@@ -166,6 +169,10 @@ public final class HeatPumpStepper extends SwitchedStepper {
     }
     s.pass(water, stretch);
     return stretch;
+  }
+
+  private double capacity(double flow) {
+    return pump.performance().capacity(outdoor, Math.min(flow, setPoint));
   }
 
   private double defrost(SwitchedState s, double left) {

@@ -18,9 +18,6 @@ import settle.sim.source.Source;
  */
 record Delivery(double capacity, double least, double backup, double unmet, OptionalDouble input) {
 
-  /** Surroundings to which a boiler's casing loses heat, as {@link Boiler} has them [°C]. */
-  private static final double SURROUNDINGS = 20;
-
   /**
    * Delivers.
    *
@@ -64,7 +61,7 @@ record Delivery(double capacity, double least, double backup, double unmet, Opti
 
   /** What the casing loses is made as well; below its least output it burns at least output. */
   private static Delivery of(Boiler boiler, double load, double flow, double returning) {
-    double loss = boiler.standingLoss() * Math.max(flow - SURROUNDINGS, 0);
+    double loss = boiler.standingLoss() * Math.max(flow - Boiler.SURROUNDINGS, 0);
     double capacity = boiler.maximumPower() - loss;
     double least = boiler.minimumPower() - loss;
     double unmet = Math.max(load - capacity, 0);

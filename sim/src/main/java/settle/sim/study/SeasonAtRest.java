@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
-import settle.sim.control.Thermostat;
 import settle.sim.engine.HouseModel;
 import settle.sim.engine.SettledHouse;
 import settle.sim.house.Arrangement;
@@ -62,13 +61,18 @@ final class SeasonAtRest {
     if (settled.flowTemperature() > highestFlow) {
       settled.at(highestFlow);
     }
-    Drawn mean = drawn(settled);
-    if (house.control().thermostat() instanceof Thermostat.None) {
-      return mean;
+    if (settled.duty() == 1) {
+      return drawn(settled);
     }
-    // The thermostat lets it run and rest: mean heat, but water as hot as while it runs.
+    // It runs and rests: mean heat, but water as hot as while it runs.
+    double load = Math.max(settled.sourceHeat(), 0);
     Drawn running = drawn(settled.at(Math.min(holding.asked(outdoor), highestFlow)));
-    return new Drawn(mean.load(), running.flow(), running.returning(), running.throughSource());
+    return new Drawn(load, running.flow(), running.returning(), running.throughSource());
+  }
+
+  /** Flow through the source with every valve as far open as in the unheated house [kg/s]. */
+  double flowUnheated(double outdoor) {
+    return drawn(holding.settled(outdoor).withoutHeat()).throughSource();
   }
 
   /**
@@ -90,16 +94,6 @@ final class SeasonAtRest {
       }
       return all - still;
     };
-  }
-
-  /** Flow through the source with every valve open [kg/s]. */
-  double throughSourceAtMost() {
-    double open = holding.settled(house.designOutdoor()).totalFlow();
-    return house
-        .buffer()
-        .filter(b -> b.placement() == Buffer.Placement.PARALLEL)
-        .map(Buffer::sourceFlow)
-        .orElse(open);
   }
 
   Optional<Season.Year> leastFlow() {

@@ -46,6 +46,11 @@ public record MotorHead(
         : Math.min(Math.max(gain * error, 0), 1);
   }
 
+  /** Error at which {@link #liftAtRest} is such a lift, where it is anything between [K]. */
+  public double errorAtRest(double lift) {
+    return Double.isFinite(integralTime) ? OnOffActuator.meanError(lift) : lift / gain;
+  }
+
   /** The same head with another controller: K_p [1/K] and T_i [s]. */
   public MotorHead tuned(double kp, double ti) {
     return new MotorHead(name, setPoint, kp, ti, travelTime, kvMaximum, sensing);

@@ -41,6 +41,11 @@ public record OnOffActuator(
     return Math.min(Math.max(0.5 + error / STEP_WIDTH, 0), 1);
   }
 
+  /** Error at which {@link #meanLift} is such a lift, where it is anything between [K]. */
+  public static double meanError(double lift) {
+    return (lift - 0.5) * STEP_WIDTH;
+  }
+
   @Override
   public OnOffActuator raised(double by) {
     return new OnOffActuator(name, setPoint + by, differential, travelTime, kvMaximum, sensing);

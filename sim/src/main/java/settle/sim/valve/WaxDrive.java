@@ -9,18 +9,6 @@ package settle.sim.valve;
  */
 final class WaxDrive implements ValveDrive {
 
-  /**
-   * Water held at the valve body [kg], which takes the passing water's temperature; common
-   * practice, no source.
-   */
-  private static final double BODY_WATER = 0.05;
-
-  /**
-   * Time constant with which standing water at the valve cools to the room [s]; common practice, no
-   * source.
-   */
-  private static final double BODY_COOLING = 1200;
-
   private static final int DELAY_SLOTS = 1024;
 
   /**
@@ -129,9 +117,10 @@ final class WaxDrive implements ValveDrive {
       double inlet,
       double pressureDrop) {
     // dT_w/dt = m/M (T_in - T_w) + (T_a - T_w)/tau_w
-    double renewal = massFlow / BODY_WATER;
-    double rate = renewal + 1 / BODY_COOLING;
-    double settled = massFlow > 0 ? (renewal * inlet + air / BODY_COOLING) / rate : air;
+    double renewal = massFlow / CapacityCurve.BODY_WATER;
+    double rate = renewal + 1 / CapacityCurve.BODY_COOLING;
+    double settled =
+        massFlow > 0 ? (renewal * inlet + air / CapacityCurve.BODY_COOLING) / rate : air;
     double x = rate * length;
     double left = x < 40 ? Math.exp(-x) : 0;
     double meanWater = settled + (water - settled) * (1 - left) / x;

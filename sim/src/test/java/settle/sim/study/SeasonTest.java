@@ -55,8 +55,12 @@ class SeasonTest {
     Season.Bin bin = year(house).bins().get(0);
     assertThat(bin.load()).isGreaterThan(bin.capacity());
     RunResult run = run(house, bin.outdoor());
-    assertThat(run.plant().sourceHeat() / RECORDED)
-        .isCloseTo(bin.capacity(), within(0.01 * bin.capacity()));
+    // Colder water than is asked for, which it makes more of.
+    double reached = run.plant().flowMean();
+    assertThat(reached).isLessThan(bin.flow() - 1);
+    double capacity =
+        Delivery.of(house.source(), bin.outdoor(), bin.load(), reached, reached).capacity();
+    assertThat(run.plant().sourceHeat() / RECORDED).isCloseTo(capacity, within(0.01 * capacity));
   }
 
   @Test
