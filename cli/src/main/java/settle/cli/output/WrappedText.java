@@ -9,7 +9,7 @@ final class WrappedText {
 
   /**
    * Appends lines broken at spaces, but never between a figure and its unit or hours and minutes;
-   * what follows on is indented.
+   * what follows on is indented. A word longer than a line is broken where the line ends.
    *
    * @param text takes the lines
    * @param lead what the first line begins with
@@ -24,7 +24,20 @@ final class WrappedText {
         line = new StringBuilder(" ".repeat(lead.isEmpty() ? 0 : lead.length() + 2));
         empty = line.length();
       }
-      line.append(line.length() > empty ? " " : "").append(word);
+      line.append(line.length() > empty ? " " : "");
+      int from = 0;
+      while (line.length() + word.length() - from > WIDTH) {
+        // One word longer than a line: a name can be.
+        int to = from + Math.max(1, WIDTH - line.length());
+        if (Character.isHighSurrogate(word.charAt(to - 1))) {
+          to++;
+        }
+        text.append(line).append(word, from, to).append('\n');
+        line = new StringBuilder(" ".repeat(lead.isEmpty() ? 0 : lead.length() + 2));
+        empty = line.length();
+        from = to;
+      }
+      line.append(word, from, word.length());
     }
     text.append(line).append('\n');
   }

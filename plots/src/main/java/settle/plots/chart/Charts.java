@@ -28,6 +28,9 @@ public final class Charts {
   /** Stretch of the close look at the source [s]. */
   private static final double FIRST_HOURS = 3 * 3600.0;
 
+  /** Of a run that ends sooner after its first call for heat than this, no closer look is taken. */
+  private static final double SHORTEST_SHOWN = 600;
+
   private final Comparison comparison;
   private final Focus focus;
   private final Meanings meanings;
@@ -106,7 +109,9 @@ public final class Charts {
             1.2 * firstPeriod());
     TimeWindow whole = TimeWindow.whole(first);
     double to = Math.min(whole.to(), first.firstCall() + length);
-    if (slowest == 0 || to - first.firstCall() > whole.length() / 2) {
+    if (slowest == 0
+        || to - first.firstCall() > whole.length() / 2
+        || to - first.firstCall() < SHORTEST_SHOWN) {
       return;
     }
     String title = "Warming up from the first call for heat";
@@ -179,7 +184,9 @@ public final class Charts {
   /** A look close enough to see the source start and stop. */
   private void addFirstHours(List<Supplier<Chart>> charts) {
     TimeWindow whole = TimeWindow.whole(first);
-    if (Double.isNaN(first.firstCall()) || whole.length() < 2 * FIRST_HOURS) {
+    if (Double.isNaN(first.firstCall())
+        || whole.length() < 2 * FIRST_HOURS
+        || whole.to() - first.firstCall() < SHORTEST_SHOWN) {
       return;
     }
     TimeWindow window =

@@ -53,6 +53,10 @@ record TimeWindow(double from, double to) {
     }
     double call = Double.isNaN(result.firstCall()) ? whole.from : result.firstCall();
     double from = Math.max(whole.from, DAY * Math.floor(call / DAY));
+    if (from >= whole.to) {
+      // A call as the run ends begins a day of which nothing is left.
+      from = whole.to - DAY;
+    }
     return new TimeWindow(from, Math.min(whole.to, from + days * DAY));
   }
 

@@ -1,6 +1,5 @@
 package settle.plots.report;
 
-import com.samskivert.mustache.Mustache;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -43,7 +42,7 @@ public final class AnswerReport {
   /** The whole page. */
   public static String html(AnswerContent content) {
     try (InputStream in = AnswerReport.class.getResourceAsStream(TEMPLATE)) {
-      return Mustache.compiler()
+      return Isolation.compiler()
           .compile(new InputStreamReader(in, StandardCharsets.UTF_8))
           .execute(new AnswerReport(content).page());
     } catch (IOException e) {

@@ -1,6 +1,5 @@
 package settle.plots.report;
 
-import com.samskivert.mustache.Mustache;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -43,7 +42,7 @@ public final class BenchReport {
       String scenario,
       String version) {
     try (InputStream in = BenchReport.class.getResourceAsStream(TEMPLATE)) {
-      return Mustache.compiler()
+      return Isolation.compiler()
           .compile(new InputStreamReader(in, StandardCharsets.UTF_8))
           .execute(page(findings, charts, warnings, scenario, version));
     } catch (IOException e) {

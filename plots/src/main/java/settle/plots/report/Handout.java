@@ -1,6 +1,5 @@
 package settle.plots.report;
 
-import com.samskivert.mustache.Mustache;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -41,7 +40,7 @@ public final class Handout {
     all.put("caution", Cautions.brief());
     all.put("made", "Made with settle " + version + ". The houses are invented.");
     try (InputStream in = Handout.class.getResourceAsStream(TEMPLATE)) {
-      return Mustache.compiler()
+      return Isolation.compiler()
           .compile(new InputStreamReader(in, StandardCharsets.UTF_8))
           .execute(all);
     } catch (IOException e) {

@@ -1,6 +1,5 @@
 package settle.plots.report;
 
-import com.samskivert.mustache.Mustache;
 import com.samskivert.mustache.Template;
 import java.io.IOException;
 import java.io.InputStream;
@@ -52,7 +51,7 @@ public final class Report {
 
   private static Template template() {
     try (InputStream in = Report.class.getResourceAsStream(TEMPLATE)) {
-      return Mustache.compiler().compile(new InputStreamReader(in, StandardCharsets.UTF_8));
+      return Isolation.compiler().compile(new InputStreamReader(in, StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException("the report's template cannot be read", e);
     }

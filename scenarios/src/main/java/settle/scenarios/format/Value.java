@@ -41,6 +41,15 @@ public final class Value {
   /** Longest name [characters]: it heads table columns and messages. */
   private static final int LONGEST_NAME = 60;
 
+  /**
+   * Longest list: the walls of a room with many corners, the emitters along them. Effort grows with
+   * the cube of what a room has.
+   */
+  private static final int MOST_ITEMS = 60;
+
+  /** Most things of one kind under names: a house of that many rooms would be a block of flats. */
+  private static final int MOST_NAMED = 200;
+
   private final String where;
   private final Node node;
   private final Position keyPosition;
@@ -323,11 +332,15 @@ public final class Value {
     if (!(node instanceof Node.Items items)) {
       return List.of(this);
     }
-    if (items.items().isEmpty()) {
+    int count = items.items().size();
+    if (count == 0) {
       problem("found an empty list");
+    } else if (count > MOST_ITEMS) {
+      problem("found a list of " + count + ", expected at most " + MOST_ITEMS);
+      return List.of();
     }
     List<Value> values = new ArrayList<>();
-    for (int i = 0; i < items.items().size(); i++) {
+    for (int i = 0; i < count; i++) {
       Node item = items.items().get(i);
       values.add(new Value(where + " " + (i + 1), item, item.position(), findings));
     }
@@ -345,6 +358,15 @@ public final class Value {
     if (node instanceof Node.Mapping mapping) {
       if (mapping.entries().isEmpty()) {
         problem("found no " + kind + ", expected at least one");
+      } else if (mapping.entries().size() > MOST_NAMED) {
+        problem(
+            "found "
+                + mapping.entries().size()
+                + " of the kind "
+                + kind
+                + ", expected at most "
+                + MOST_NAMED);
+        return values;
       }
       for (Node.Entry entry : mapping.entries()) {
         String name = PlainText.line(entry.key());

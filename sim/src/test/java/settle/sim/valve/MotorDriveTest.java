@@ -63,8 +63,8 @@ class MotorDriveTest {
   }
 
   /**
-   * Sixteen parts a step: where an end of the stroke is met inside a part, integral and motor are off
-   * by at most that part, the integral from both sides.
+   * Sixteen parts a step: where an end of the stroke is met inside a part, integral and motor are
+   * off by at most that part, the integral from both sides.
    */
   @Property(tries = 200, shrinking = ShrinkingMode.OFF)
   void itIsTheControllerInSmallSteps(
@@ -81,8 +81,7 @@ class MotorDriveTest {
       double mean = step(head, length, rooms[i - 1], rooms[i]);
       double part = length / 16;
       double late = KVS * (gain * 6 / integralTime * (i + 2) + 1 / travelTime) * part;
-      assertThat(mean)
-          .isEqualTo(small.mean(length, rooms[i - 1], rooms[i]), within(late + 2e-3));
+      assertThat(mean).isEqualTo(small.mean(length, rooms[i - 1], rooms[i]), within(late + 2e-3));
       assertThat(head.lift()).isEqualTo(small.lift, within(late / KVS + 2e-3));
     }
   }
@@ -93,9 +92,7 @@ class MotorDriveTest {
     step(head, 60, 20, 19.8);
     step(head, 60, 19.8, 19.6);
     double ahead = head.lookAhead(60, 0);
-    assertThat(ahead)
-        .isPositive()
-        .isEqualTo(head.feel(60, 0, 19.5, 0, 0, 0), within(1e-12));
+    assertThat(ahead).isPositive().isEqualTo(head.feel(60, 0, 19.5, 0, 0, 0), within(1e-12));
   }
 
   @Test
@@ -138,7 +135,6 @@ class MotorDriveTest {
     step(head, 10, 19, 18);
     // Asked 2 x 2 = 4 of 1; rising by 2 x 0.1 K/s.
     assertThat(head.lift()).isOne();
-    assertThat(head.steadyFor(0.2))
-        .isEqualTo((0.2 * 1.1 + 3 / 2.0) / (2 * 0.1), within(1e-6));
+    assertThat(head.steadyFor(0.2)).isEqualTo((0.2 * 1.1 + 3 / 2.0) / (2 * 0.1), within(1e-6));
   }
 }

@@ -148,8 +148,8 @@ class WaxDriveTest {
   }
 
   /**
-   * Water in the body, dT/dt = m/M (T_in - T) + (T_a - T)/tau_w with M = 0.05 kg and tau_w = 1200 s:
-   * a head with a lag of a hundredth of a second shows it.
+   * Water in the body, dT/dt = m/M (T_in - T) + (T_a - T)/tau_w with M = 0.05 kg and tau_w = 1200
+   * s: a head with a lag of a hundredth of a second shows it.
    */
   @Test
   void waterInTheBodyIsRenewedAndCools() {
@@ -164,7 +164,8 @@ class WaxDriveTest {
       double mean = rest + (water - rest) * (1 - Math.exp(-rate * 40)) / (rate * 40);
       water = rest + (water - rest) * Math.exp(-rate * 40);
       // The step's mean, carried to its end along the line through the last two.
-      assertThat(head.sensed()).isBetween(20 + b * (mean - 50) - 0.01, 20 + b * (water - 50) + 0.25);
+      assertThat(head.sensed())
+          .isBetween(20 + b * (mean - 50) - 0.01, 20 + b * (water - 50) + 0.25);
     }
     step(head, 50_000, 20, flow, 60);
     step(head, 50_000, 20, flow, 60);
