@@ -65,7 +65,7 @@ class RunCommandsTest {
   void errorBarsSayHowFarTheFiguresMove() throws IOException {
     Path scenario = Scenarios.warm(folder);
     CommandLineRun json = CommandLineRun.of("simulate", scenario, "--json", "--error-bars");
-    assertThat(fieldNames(json.out())).contains("numericalError", "settledOperativeK");
+    assertThat(fieldNames(json.out())).contains("numericalError", "lastOperativeK");
     CommandLineRun text = CommandLineRun.of("simulate", scenario, "--error-bars");
     assertThat(text.out()).contains("Numerical error");
   }

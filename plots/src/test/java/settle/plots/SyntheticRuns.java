@@ -27,6 +27,7 @@ import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.CyclingFigures;
 import settle.sim.result.EnergyLedger;
+import settle.sim.result.LastDay;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.Profile;
 import settle.sim.result.RoomFigures;
@@ -228,6 +229,7 @@ public final class SyntheticRuns {
         set(columns, RoomColumn.OPERATIVE, r, i, t);
         set(columns, RoomColumn.WANT, r, i, i == 0 ? Double.NaN : inForce);
         set(columns, RoomColumn.HEAT, r, i, i == 0 ? Double.NaN : heat);
+        set(columns, RoomColumn.PIPE_HEAT, r, i, i == 0 ? Double.NaN : 40);
         double sensed = t - 0.8 * Math.exp(-Math.max(0, (time[i] % 86_400) - CALL) / 4000);
         columns[Trace.index(BranchColumn.SENSED, r, rooms)][i] = sensed;
         columns[Trace.index(BranchColumn.OPENING, r, rooms)][i] =
@@ -245,13 +247,13 @@ public final class SyntheticRuns {
               warmUp < 0 ? OptionalDouble.empty() : OptionalDouble.of(warmUp),
               warmUp < 0 ? 0 : 0.4 - 0.1 * a + 0.1 * r,
               3.5,
-              reach - want,
-              reach,
-              reach + 0.1,
-              warmUp < 0 ? 12.5 : 0,
+              new LastDay(!cold, true, reach, reach + 0.1, reach - 0.6, reach + 0.2, 400, 40),
+              warmUp < 0 ? 12.5 : 2,
+              0,
               0.2,
               1250,
               (5 + r + a) * 3.6e6,
+              0.5 * 3.6e6,
               arrangement.ratedOutput(house.rooms().get(r).name())));
     }
     for (int i = 0; i < n; i++) {

@@ -83,10 +83,12 @@ class ExampleRunsTest {
     assertThat(branch(asFound, "bathroom").flow())
         .isGreaterThan(4 * branch(asFound, "bathroom").designFlow());
     assertThat(branch(balanced, "shop").flow()).isCloseTo(before.designFlow(), within(1e-3));
-    assertThat(room(house, asFound, "shop").droop()).isLessThan(-2);
-    assertThat(room(house, balanced, "shop").droop()).isGreaterThan(-0.5);
-    assertThat(room(house, asFound, "bathroom").droop()).isGreaterThan(2);
-    assertThat(room(house, balanced, "bathroom").droop()).isLessThan(1);
+    assertThat(room(house, asFound, "shop").droop()).isGreaterThan(2);
+    assertThat(room(house, balanced, "shop").droop()).isLessThan(0.5);
+    // Valves of fixed opening: too warm as the thermostat elsewhere swings, far less so balanced.
+    double tooWarm = room(house, asFound, "bathroom").droop();
+    assertThat(tooWarm).isLessThan(-2);
+    assertThat(room(house, balanced, "bathroom").droop()).isGreaterThan(tooWarm / 2);
     assertThat(asFound.plant().condensingShare().orElseThrow()).isLessThan(0.5);
     assertThat(balanced.plant().condensingShare().orElseThrow()).isGreaterThan(0.95);
   }

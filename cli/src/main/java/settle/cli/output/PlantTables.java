@@ -41,7 +41,7 @@ final class PlantTables {
     boolean backup = runs.stream().anyMatch(r -> r.plant().backupHeat() > 0);
     TextTable table = new TextTable(1);
     table.head(
-        cells(
+        TextTable.cells(
             "Source and water",
             "Flow",
             "Return",
@@ -55,7 +55,7 @@ final class PlantTables {
             "Pipes lose",
             "Energy error"));
     table.head(
-        cells(
+        TextTable.cells(
             "",
             "°C",
             "°C",
@@ -71,7 +71,7 @@ final class PlantTables {
     for (RunResult run : runs) {
       PlantFigures plant = run.plant();
       table.row(
-          cells(
+          TextTable.cells(
               run.arrangement().name(),
               Quantities.number(plant.flowMean(), 1),
               Quantities.number(plant.returnMean(), 1),
@@ -98,7 +98,7 @@ final class PlantTables {
     boolean heatPump = house.source() instanceof HeatPump;
     TextTable table = new TextTable(1);
     table.head(
-        cells(
+        TextTable.cells(
             "Source starts",
             "Mean",
             "A day",
@@ -107,11 +107,13 @@ final class PlantTables {
             "At least output",
             heatPump ? "Defrosts" : null,
             heatPump ? "Kept off" : null));
-    table.head(cells("", "1/h", "", "", "min", "h", heatPump ? "" : null, heatPump ? "min" : null));
+    table.head(
+        TextTable.cells(
+            "", "1/h", "", "", "min", "h", heatPump ? "" : null, heatPump ? "min" : null));
     for (RunResult run : runs) {
       CyclingFigures c = run.plant().cycling();
       table.row(
-          cells(
+          TextTable.cells(
               run.arrangement().name(),
               Quantities.number(c.startsPerHour(), 1),
               Quantities.number(c.startsPerDay(), 0),
@@ -175,7 +177,7 @@ final class PlantTables {
     WaterProperties water = house.water();
     TextTable table = new TextTable(1);
     table.head(
-        cells(
+        TextTable.cells(
             run.arrangement().name()
                 + (balance.balanced() ? ", lockshields set" : ", lockshields as given"),
             "Design",
@@ -187,12 +189,12 @@ final class PlantTables {
             "Velocity",
             "Authority"));
     table.head(
-        cells(
+        TextTable.cells(
             "", "l/h", balance.balanced() ? "l/h" : null, "l/h", "%", "turns", "m³/h", "m/s", "%"));
     for (int b = 0; b < balance.branches().size(); b++) {
       BranchBalance branch = balance.branches().get(b);
       table.row(
-          cells(
+          TextTable.cells(
               branch.name() + (b == balance.indexBranch() ? INDEX : ""),
               litres(water.litresPerHour(branch.designFlow())),
               balance.balanced() ? litres(water.litresPerHour(branch.flowAsGiven())) : null,
@@ -209,16 +211,5 @@ final class PlantTables {
   /** A flow in l/h to a litre, a small one to a tenth. */
   private static String litres(double flow) {
     return Quantities.number(flow, flow < 10 ? 1 : 0);
-  }
-
-  /** Leaves out what is null. */
-  private static String[] cells(String... cells) {
-    List<String> kept = new ArrayList<>();
-    for (String cell : cells) {
-      if (cell != null) {
-        kept.add(cell);
-      }
-    }
-    return kept.toArray(String[]::new);
   }
 }

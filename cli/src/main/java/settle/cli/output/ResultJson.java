@@ -3,6 +3,7 @@ package settle.cli.output;
 import settle.sim.house.WaterProperties;
 import settle.sim.hydraulics.Balance;
 import settle.sim.result.CyclingFigures;
+import settle.sim.result.LastDay;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
@@ -80,11 +81,21 @@ public final class ResultJson {
     json.number("warmUpMinutes", room.warmUp(), Units.SECONDS_PER_MINUTE, 3);
     json.number("overshootK", room.overshoot(), 4);
     json.number("droopK", room.droop(), 4);
-    json.number("settledOperativeC", room.settledOperative(), 4);
-    json.number("settledAirC", room.settledAir(), 4);
+    LastDay last = room.lastDay();
+    double ifSettled = last.settles() ? 1 : Double.NaN;
+    json.number("settledOperativeC", ifSettled * last.operative(), 4);
+    json.number("settledAirC", ifSettled * last.air(), 4);
+    json.number("lastDayOperativeC", last.operative(), 4);
+    json.number("lastDayAirC", last.air(), 4);
+    json.number("lastDayLeastC", last.least(), 4);
+    json.number("lastDayMostC", last.most(), 4);
+    json.number("lastDayEmitterW", last.emitterHeat(), 2);
+    json.number("lastDayPipesW", last.pipeHeat(), 2);
     json.number("shortfallDegreeHours", room.shortfall(), 4);
+    json.number("shortfallOnceWarmDegreeHours", room.shortfallOnceWarm(), 4);
     json.number("emitterPeakW", room.emitterPeak(), 2);
     json.number("heatKWh", room.heat() / Units.JOULES_PER_KWH, 4);
+    json.number("pipeHeatKWh", room.pipeHeat() / Units.JOULES_PER_KWH, 4);
   }
 
   private void cycling(CyclingFigures cycling) {
@@ -141,6 +152,6 @@ public final class ResultJson {
     json.text("name", room.name());
     json.number("warmUpMinutes", room.warmUp(), Units.SECONDS_PER_MINUTE, 3);
     json.number("overshootK", room.overshoot(), 4);
-    json.number("settledOperativeK", room.settledOperative(), 4);
+    json.number("lastOperativeK", room.lastOperative(), 4);
   }
 }

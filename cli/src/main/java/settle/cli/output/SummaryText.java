@@ -2,13 +2,17 @@ package settle.cli.output;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import settle.plots.words.Cautions;
 import settle.plots.words.Comparison;
+import settle.plots.words.LastDayWords;
+import settle.plots.words.PlantVerdict;
 import settle.plots.words.Quantities;
 import settle.plots.words.Verdict;
 import settle.sim.house.House;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
+import settle.sim.source.Boiler;
 import settle.sim.study.ErrorEstimate;
 
 /**
@@ -47,13 +51,13 @@ public final class SummaryText {
     for (ErrorEstimate error : errors) {
       returnMean = Math.max(returnMean, error.returnMean());
       for (ErrorEstimate.RoomError room : error.rooms()) {
-        settled = Math.max(settled, room.settledOperative());
+        settled = Math.max(settled, room.lastOperative());
         warmUp = Math.max(warmUp, room.warmUp().orElse(0));
       }
     }
     return String.format(
         Locale.ROOT,
-        "With the steps halved and the fabric cut twice as fine, no room settles more than %.3f K otherwise, no warm-up time moves by"
+        "With the steps halved and the fabric cut twice as fine, no room ends more than %.3f K otherwise, no warm-up time moves by"
             + " more than %.1f min, and no mean return temperature by more than %.3f K.",
         settled,
         warmUp / Units.SECONDS_PER_MINUTE,
@@ -81,6 +85,8 @@ public final class SummaryText {
     comparison.paragraph().ifPresent(this::separateParagraph);
     comparison.fairPairNote().ifPresent(this::separateParagraph);
     separateLines(rooms());
+    text.paragraph(LastDayWords.DEFINITIONS + " " + LastDayWords.DROOP);
+    separateLines(heats());
     plant(new PlantTables(house, outcome.runs()));
     if (!outcome.errors().isEmpty()) {
       separateLines(errors());
@@ -92,6 +98,9 @@ public final class SummaryText {
 
   private void plant(PlantTables tables) {
     separateLines(tables.plants());
+    if (outcome.house().source() instanceof Boiler) {
+      text.paragraph(PlantVerdict.CONDENSING);
+    }
     tables.cycling().ifPresent(this::separateLines);
     tables.water().forEach(text::paragraph);
     tables
@@ -105,46 +114,106 @@ public final class SummaryText {
 
   private String rooms() {
     TextTable table = new TextTable(2);
+    boolean settled = anyRoom(r -> r.lastDay().settles());
+    boolean averaged = anyRoom(r -> !r.lastDay().settles());
     table.head(
-        "Room",
-        "Arrangement",
-        "Want",
-        "Warm-up",
-        "Overshoot",
-        "Droop",
-        "Settled",
-        "Air",
-        "Shortfall",
-        "Peak",
-        "Heat");
-    table.head("", "", "°C", "min", "K", "K", "°C", "°C", "K h", "W", "kWh");
-    int rooms = outcome.house().rooms().size();
-    for (int r = 0; r < rooms; r++) {
-      String name = outcome.house().rooms().get(r).name();
-      for (RunResult run : outcome.runs()) {
-        table.row(roomRow(name, run.arrangement().name(), run.rooms().get(r)));
-        name = "";
-      }
-    }
+        TextTable.cells(
+            "Room",
+            "Arrangement",
+            "Want",
+            "Warm-up",
+            "Overshoot",
+            settled ? "Settled" : null,
+            averaged ? "Averages" : null,
+            averaged ? "Between" : null,
+            "Droop",
+            "Shortfall"));
+    table.head(
+        TextTable.cells(
+            "",
+            "",
+            "°C",
+            "min",
+            "K",
+            settled ? "°C" : null,
+            averaged ? "°C" : null,
+            averaged ? "°C" : null,
+            "K",
+            "K h"));
+    forEachRoom(
+        (name, run, room) -> {
+          LastDayWords last = new LastDayWords(room);
+          boolean heated = room.ratedOutput() > 0;
+          double unlessUnheated = heated ? 1 : Double.NaN;
+          table.row(
+              TextTable.cells(
+                  name,
+                  run.arrangement().name(),
+                  Quantities.number(room.want(), 1),
+                  heated ? warmUpMinutes(room) : "unheated",
+                  Quantities.number(unlessUnheated * room.overshoot(), 1),
+                  settled ? last.settled() : null,
+                  averaged ? last.mean() : null,
+                  averaged ? last.range() : null,
+                  Quantities.number(unlessUnheated * room.droop(), 1),
+                  Quantities.number(unlessUnheated * room.shortfall(), 1)));
+        });
     return table.text();
   }
 
-  private static String[] roomRow(String name, String arrangement, RoomFigures room) {
-    boolean heated = room.ratedOutput() > 0;
-    double unlessUnheated = heated ? 1 : Double.NaN;
-    return new String[] {
-      name,
-      arrangement,
-      Quantities.number(room.want(), 1),
-      heated ? warmUpMinutes(room) : "unheated",
-      Quantities.number(unlessUnheated * room.overshoot(), 1),
-      Quantities.number(unlessUnheated * room.droop(), 1),
-      Quantities.number(room.settledOperative(), 1),
-      Quantities.number(room.settledAir(), 1),
-      Quantities.number(unlessUnheated * room.shortfall(), 1),
-      Quantities.number(room.emitterPeak(), 0),
-      Quantities.kilowattHours(room.heat())
-    };
+  /** What emitters give, and what pipes in the room do: that is no output of an emitter. */
+  private String heats() {
+    boolean piped = anyRoom(r -> r.pipeHeat() > 0);
+    TextTable table = new TextTable(2);
+    table.head(
+        TextTable.cells(
+            "Heat",
+            "Arrangement",
+            "Emitter",
+            piped ? "Pipes" : null,
+            "Emitter, peak",
+            "Emitter",
+            piped ? "Pipes" : null));
+    table.head(
+        TextTable.cells(
+            "",
+            "",
+            "W, in the end",
+            piped ? "W, in the end" : null,
+            "W",
+            "kWh",
+            piped ? "kWh" : null));
+    forEachRoom(
+        (name, run, room) ->
+            table.row(
+                TextTable.cells(
+                    name,
+                    run.arrangement().name(),
+                    Quantities.number(room.lastDay().emitterHeat(), 0),
+                    piped ? Quantities.number(room.lastDay().pipeHeat(), 0) : null,
+                    Quantities.number(room.emitterPeak(), 0),
+                    Quantities.kilowattHours(room.heat()),
+                    piped ? Quantities.kilowattHours(room.pipeHeat()) : null)));
+    return table.text();
+  }
+
+  /** A row of a table by rooms: the room's name stands in the first of its rows only. */
+  private interface RoomRow {
+    void of(String name, RunResult run, RoomFigures room);
+  }
+
+  private void forEachRoom(RoomRow row) {
+    for (int r = 0; r < outcome.house().rooms().size(); r++) {
+      String name = outcome.house().rooms().get(r).name();
+      for (RunResult run : outcome.runs()) {
+        row.of(name, run, run.rooms().get(r));
+        name = "";
+      }
+    }
+  }
+
+  private boolean anyRoom(Predicate<RoomFigures> kind) {
+    return outcome.runs().stream().flatMap(r -> r.rooms().stream()).anyMatch(kind);
   }
 
   private static String warmUpMinutes(RoomFigures room) {
@@ -160,7 +229,7 @@ public final class SummaryText {
         "Arrangement",
         "Warm-up",
         "Overshoot",
-        "Settled",
+        "In the end",
         "Flow",
         "Return",
         "Heat");
@@ -183,7 +252,7 @@ public final class SummaryText {
             arrangement,
             Quantities.number(room.warmUp().orElse(Double.NaN) / Units.SECONDS_PER_MINUTE, 2),
             Quantities.number(room.overshoot(), 3),
-            Quantities.number(room.settledOperative(), 3));
+            Quantities.number(room.lastOperative(), 3));
       }
     }
     return table.text();

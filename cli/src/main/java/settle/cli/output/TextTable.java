@@ -1,8 +1,10 @@
 package settle.cli.output;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A table in plain text: words to the left, figures to the right, columns as wide as what stands in
@@ -21,6 +23,11 @@ final class TextTable {
    */
   TextTable(int wordColumns) {
     this.wordColumns = wordColumns;
+  }
+
+  /** A row without the columns that a table has no use for: cells that are null are left out. */
+  static String[] cells(String... cells) {
+    return Arrays.stream(cells).filter(Objects::nonNull).toArray(String[]::new);
   }
 
   void head(String... cells) {

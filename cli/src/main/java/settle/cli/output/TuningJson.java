@@ -3,6 +3,7 @@ package settle.cli.output;
 import java.util.List;
 import java.util.Locale;
 import settle.plots.words.TuningWords;
+import settle.sim.result.LastDay;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RoomFigures;
 import settle.sim.tuning.Aim;
@@ -164,7 +165,9 @@ public final class TuningJson {
   private void room(RoomFigures room, Day day) {
     json.text("name", room.name());
     json.number("wantC", room.want(), 3);
-    json.number("settledOperativeC", room.settledOperative(), 3);
+    LastDay last = room.lastDay();
+    json.number("settledOperativeC", last.settles() ? last.operative() : Double.NaN, 3);
+    json.number("lastDayOperativeC", last.operative(), 3);
     json.number("warmUpMinutes", room.warmUp(), Units.SECONDS_PER_MINUTE, 2);
     json.number("lateMinutes", day.lateness().get(room.name()) / Units.SECONDS_PER_MINUTE, 2);
     json.number("overshootK", room.overshoot(), 3);

@@ -147,8 +147,8 @@ public final class TuningText {
       table.row(
           usual.name(),
           Quantities.number(usual.want(), 1),
-          Quantities.number(usual.settledOperative(), 1),
-          Quantities.number(usualAfter.settledOperative(), 1),
+          Quantities.number(usual.lastDay().operative(), 1),
+          Quantities.number(usualAfter.lastDay().operative(), 1),
           Quantities.number(tuning.before().coldestSettled(cold), 1),
           Quantities.number(tuning.after().coldestSettled(coldAfter), 1),
           warm(cold.warmUp()),

@@ -24,6 +24,7 @@ import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.CyclingFigures;
 import settle.sim.result.EnergyLedger;
+import settle.sim.result.LastDay;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
@@ -151,13 +152,13 @@ final class OutcomeExample {
                 warmUp,
                 0.6,
                 0,
-                -0.25,
-                20.75,
-                20.875,
-                0,
+                new LastDay(warmUp.isPresent(), true, 20.75, 20.875, 20.5, 21, 491, 392),
+                4.5,
+                0.5,
                 0.1,
                 1480,
                 3.6e7,
+                1.8e7,
                 arrangement.ratedOutput("living room"))),
         new PlantFigures(
             54.8,

@@ -26,12 +26,26 @@ class SummaryTextTest {
     assertThat(summary)
         .contains(
             """
-            Room         Arrangement  Want  Warm-up  Overshoot  Droop  Settled   Air  Shortfall  Peak  Heat
-                                        °C      min          K      K       °C    °C        K h     W   kWh
-            -----------------------------------------------------------------------------------------------
-            living room  skirting     21.0       88        0.6   −0.3     20.8  20.9        0.0  1480  10.0
-                         radiators    21.0    never        0.6   −0.3     20.8  20.9        0.0  1480  10.0
+            Room         Arrangement  Want  Warm-up  Overshoot  Settled  Averages       Between  Droop  Shortfall
+                                        °C      min          K       °C        °C            °C      K        K h
+            -----------------------------------------------------------------------------------------------------
+            living room  skirting     21.0       88        0.6     20.8         –             –    0.3        4.5
+                         radiators    21.0    never        0.6        –      20.8  20.5 to 21.0    0.3        4.5
             """);
+  }
+
+  @Test
+  void heatOfPipesStandsBesideThatOfEmitters() {
+    assertThat(summary)
+        .contains(
+            """
+            Heat         Arrangement        Emitter          Pipes  Emitter, peak  Emitter  Pipes
+                                      W, in the end  W, in the end              W      kWh    kWh
+            -------------------------------------------------------------------------------------
+            living room  skirting               491            392           1480     10.0    5.0
+                         radiators              491            392           1480     10.0    5.0
+            """)
+        .contains("Living room gets 392 W from pipes beside 491 W from");
   }
 
   @Test

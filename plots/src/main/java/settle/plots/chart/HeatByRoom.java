@@ -13,12 +13,15 @@ import settle.plots.words.Quantities;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
 
-/** Heat given to each room, one bar per arrangement, figures at the bars. */
+/**
+ * Heat given to each room, one bar per arrangement, figures at the bars; what pipes in the room
+ * give stands apart behind what its emitters do.
+ */
 final class HeatByRoom {
 
   private static final int BAR = 19;
   private static final int GROUP_GAP = 15;
-  private static final int RIGHT = 80;
+  private static final int RIGHT = 116;
 
   private final Comparison comparison;
 
@@ -53,14 +56,22 @@ final class HeatByRoom {
           top + results.size() * BAR / 2.0 + 5,
           HouseTheme.NAME.at(Anchor.END));
       for (int i = 0; i < results.size(); i++) {
-        double heat = results.get(i).rooms().get(r).heat();
-        double end = panel.px(heat / 3.6e6);
+        RoomFigures figures = results.get(i).rooms().get(r);
+        double ofEmitters = panel.px(figures.heat() / 3.6e6);
+        double end = panel.px((figures.heat() + figures.pipeHeat()) / 3.6e6);
         Rectangle2D bar =
-            new Rectangle2D.Double(x, top + i * BAR + 1, Math.max(end - x, 0.5), BAR - 2);
+            new Rectangle2D.Double(x, top + i * BAR + 1, Math.max(ofEmitters - x, 0.5), BAR - 2);
         bar(g, bar, i);
+        if (figures.pipeHeat() > 0) {
+          pipes(g, new Rectangle2D.Double(bar.getMaxX(), bar.getY(), end - ofEmitters, BAR - 2), i);
+        }
         TextStyle style = HouseTheme.LABEL.in(HouseTheme.INK);
         g.text(
-            Quantities.kilowattHours(heat) + " kWh",
+            Quantities.kilowattHours(figures.heat())
+                + (figures.pipeHeat() > 0
+                    ? " + " + Quantities.kilowattHours(figures.pipeHeat())
+                    : "")
+                + " kWh",
             end + 7,
             bar.getMaxY() - 4,
             style.rimmed(HouseTheme.PAPER));
@@ -75,7 +86,7 @@ final class HeatByRoom {
     double most =
         comparison.results().stream()
             .flatMap(r -> r.rooms().stream())
-            .mapToDouble(RoomFigures::heat)
+            .mapToDouble(r -> r.heat() + r.pipeHeat())
             .max()
             .orElse(0);
     return Axis.round(0, most / 3.6e6, 6, "heat given to the room, kWh");
@@ -89,6 +100,28 @@ final class HeatByRoom {
       g.text(name, x + 54, 19, HouseTheme.LABEL.in(HouseTheme.INK));
       x += 54 + Lettering.width(name, HouseTheme.LABEL) + 28;
     }
+    if (hasPipes()) {
+      pipes(g, new Rectangle2D.Double(x, 7, 46, 14), 0);
+      g.text("dotted: from pipes in the room", x + 54, 19, HouseTheme.LABEL.in(HouseTheme.INK));
+    }
+  }
+
+  private boolean hasPipes() {
+    return comparison.results().stream()
+        .flatMap(r -> r.rooms().stream())
+        .anyMatch(r -> r.pipeHeat() > 0);
+  }
+
+  /** Dots in an outline: no arrangement's bar looks like it. */
+  private static void pipes(Sketch g, Rectangle2D part, int arrangement) {
+    g.setColor(HouseTheme.arrangement(arrangement).colour());
+    g.setStroke(HouseTheme.THIN);
+    for (double x = part.getX() + 4; x + 3 < part.getMaxX(); x += 6) {
+      for (double y = part.getY() + 3; y + 2 < part.getMaxY(); y += 5) {
+        g.fill(new Rectangle2D.Double(x, y, 2, 2));
+      }
+    }
+    g.draw(part);
   }
 
   /** Full, hatched, cross-ruled or empty: told apart without colour. */

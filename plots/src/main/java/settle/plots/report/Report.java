@@ -14,11 +14,14 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import settle.plots.words.Cautions;
 import settle.plots.words.Comparison;
+import settle.plots.words.LastDayWords;
+import settle.plots.words.PlantVerdict;
 import settle.plots.words.Quantities;
 import settle.plots.words.Verdict;
 import settle.sim.house.House;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
+import settle.sim.source.Boiler;
 
 /**
  * The report: one HTML file that needs nothing else, for a screen and for A4 paper. The verdict
@@ -137,18 +140,28 @@ public final class Report {
     row.put("warmUp", heated ? Quantities.warmUp(figures.warmUp()) : "–");
     row.put("never", heated && figures.warmUp().isEmpty());
     row.put("overshoot", heated ? Quantities.number(figures.overshoot(), 1) : "–");
-    row.put("settled", Quantities.number(figures.settledOperative(), 1));
+    LastDayWords last = new LastDayWords(figures);
+    row.put("settled", last.settled());
+    row.put("mean", last.mean());
+    row.put("range", last.range());
+    row.put("droop", heated ? Quantities.number(figures.droop(), 1) : "–");
     row.put("shortfall", heated ? Quantities.number(figures.shortfall(), 1) : "–");
     row.put("peak", Quantities.number(figures.emitterPeak(), 0));
     row.put("heat", Quantities.kilowattHours(figures.heat()));
+    row.put("pipes", Quantities.kilowattHours(figures.pipeHeat()));
     return row;
   }
 
   private String definitions() {
     return "Warm: the operative temperature (mean of air and radiant) comes within "
         + Quantities.tolerance(house.wantTolerance())
-        + " of want, counted from the first call for heat. Overshoot: above the want in force. Settles at: with outdoors held at the"
-        + " last day’s mean. Short of want: degree-hours below want less the tolerance.";
+        + " of want, counted from the first call for heat. Overshoot: above the want in force, once warm. "
+        + LastDayWords.DEFINITIONS
+        + " "
+        + LastDayWords.DROOP
+        + " Short of want: degree-hours below want less the tolerance, from the first call on, the warm-up counted."
+        + " Heat: of the room’s emitters; what pipes in the room give stands beside it."
+        + (house.source() instanceof Boiler ? " " + PlantVerdict.CONDENSING : "");
   }
 
   private List<Map<String, Object>> inputs() {

@@ -93,9 +93,9 @@ public record Meanings(Comparison comparison) {
           if (comparison.house().source() instanceof Boiler
               && plant.condensingShare().isPresent()) {
             text +=
-                ", and the boiler condenses for "
+                ", and "
                     + Quantities.share(plant.condensingShare().getAsDouble())
-                    + " of its heat";
+                    + " of the heat is made with it low enough to condense";
           }
           return text + ".";
         });
@@ -188,25 +188,34 @@ public record Meanings(Comparison comparison) {
         });
   }
 
-  /** How much heat went where. */
+  /** How much heat went where, that of pipes apart. */
   public String ofHeat() {
     return perArrangement(
         (verdict, name) -> {
-          double total = verdict.result().rooms().stream().mapToDouble(RoomFigures::heat).sum();
+          List<RoomFigures> rooms = verdict.result().rooms();
+          double emitted = rooms.stream().mapToDouble(RoomFigures::heat).sum();
+          double piped = rooms.stream().mapToDouble(RoomFigures::pipeHeat).sum();
+          if (emitted + piped == 0) {
+            return "With " + name + " the rooms get no heat.";
+          }
+          String pipes =
+              piped > 0 ? " from emitters and " + Quantities.energy(piped) + " from pipes" : "";
+          String text = "With " + name + " the rooms get " + Quantities.energy(emitted) + pipes;
           RoomFigures most =
-              verdict.result().rooms().stream()
-                  .max(Comparator.comparingDouble(RoomFigures::heat))
-                  .orElseThrow();
-          String text = "With " + name + " the rooms get " + Quantities.energy(total);
-          return verdict.result().rooms().size() == 1
+              rooms.stream().max(Comparator.comparingDouble(Meanings::allHeat)).orElseThrow();
+          return rooms.size() == 1
               ? text + "."
               : text
                   + ", most of it "
                   + most.name()
                   + " ("
-                  + Quantities.share(most.heat() / total)
+                  + Quantities.share(allHeat(most) / (emitted + piped))
                   + ").";
         });
+  }
+
+  private static double allHeat(RoomFigures room) {
+    return room.heat() + room.pipeHeat();
   }
 
   /** What is asked of the source. */

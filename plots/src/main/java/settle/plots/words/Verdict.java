@@ -30,8 +30,11 @@ public record Verdict(House house, RunResult result) {
   /** Length of a run from which on sums are told by the day, too [d]. */
   private static final double WEEKS = 14;
 
-  /** Settling this far above want deserves the explanation that the valve is built so [K]. */
+  /** A room this far above want in the end deserves an explanation [K]. */
   private static final double NOTABLE_RISE = 0.5;
+
+  /** Share of a room's heat from pipes that must not pass for output of its emitter [-]. */
+  private static final double NOTABLE_PIPES = 0.15;
 
   /** All of it in one paragraph, the arrangement's name first. */
   public String paragraph() {
@@ -51,6 +54,7 @@ public record Verdict(House house, RunResult result) {
     addHolding(sentences);
     addOvershoot(sentences);
     addRise(sentences);
+    addPipes(sentences);
     addWater(sentences);
     return sentences;
   }
@@ -74,21 +78,16 @@ public record Verdict(House house, RunResult result) {
   /** Which room, once warm, does not stay so. */
   private String coldLater() {
     return heatedRooms().stream()
-        .max(Comparator.comparingDouble(RoomFigures::shortfall))
-        .filter(r -> r.shortfall() > 0)
+        .max(Comparator.comparingDouble(RoomFigures::shortfallOnceWarm))
+        .filter(r -> r.shortfallOnceWarm() > 0)
         .map(
             r ->
                 " Later "
                     + r.name()
                     + " falls short of want, by "
-                    + Quantities.number(r.shortfall(), 1)
-                    + " K h in all.")
+                    + Quantities.degreeHours(r.shortfallOnceWarm())
+                    + " in all.")
         .orElse("");
-  }
-
-  /** Whether the source gave anything; where it did not, nothing settles as the source would. */
-  private boolean heats() {
-    return result.plant().sourceHeat() > 0;
   }
 
   private String warmth() {
@@ -140,7 +139,9 @@ public record Verdict(House house, RunResult result) {
     return heatedRooms().stream().allMatch(r -> r.warmUp().orElse(1) == 0);
   }
 
-  /** Degree-hours below want less tolerance, all heated rooms together [K h]. */
+  /**
+   * Degree-hours below want less tolerance from the first call on, all heated rooms together [K h].
+   */
   double shortfall() {
     return heatedRooms().stream().mapToDouble(RoomFigures::shortfall).sum();
   }
@@ -174,9 +175,9 @@ public record Verdict(House house, RunResult result) {
         + Quantities.tolerance(house.wantTolerance())
         + " of its "
         + Quantities.setting(room.want())
-        + (heats()
-            ? " (it settles at " + Quantities.temperature(room.settledOperative()) + ")"
-            : "");
+        + " (it "
+        + new LastDayWords(room).verb()
+        + ")";
   }
 
   /**
@@ -214,8 +215,8 @@ public record Verdict(House house, RunResult result) {
   private void addHolding(List<String> sentences) {
     List<RoomFigures> falling =
         heatedRooms().stream()
-            .filter(r -> r.warmUp().isPresent() && r.shortfall() >= NOTABLE_SHORTFALL)
-            .sorted(Comparator.comparingDouble(RoomFigures::shortfall).reversed())
+            .filter(r -> r.warmUp().isPresent() && r.shortfallOnceWarm() >= NOTABLE_SHORTFALL)
+            .sorted(Comparator.comparingDouble(RoomFigures::shortfallOnceWarm).reversed())
             .toList();
     if (falling.isEmpty()) {
       return;
@@ -243,20 +244,20 @@ public record Verdict(House house, RunResult result) {
             + ".");
   }
 
-  /** Degree-hours; over a run of weeks what that is on an average day, too. */
+  /** Degree-hours once warm; over a run of weeks what that is on an average day, too. */
   private String shortfall(RoomFigures room) {
     double[] time = result.trace().time();
     double days = (time[time.length - 1] - time[0]) / 86_400;
-    String all = Quantities.degreeHours(room.shortfall());
+    String all = Quantities.degreeHours(room.shortfallOnceWarm());
     return days < WEEKS
         ? all
-        : all + " (" + Quantities.degreeHours(room.shortfall() / days) + " a day)";
+        : all + " (" + Quantities.degreeHours(room.shortfallOnceWarm() / days) + " a day)";
   }
 
   /** Settling above want by design is told apart; here only what goes beyond it counts. */
   private void addOvershoot(List<String> sentences) {
     heatedRooms().stream()
-        .filter(r -> r.overshoot() - Math.max(r.droop(), 0) >= NOTABLE_OVERSHOOT)
+        .filter(r -> r.overshoot() - rise(r) >= NOTABLE_OVERSHOOT)
         .max(Comparator.comparingDouble(RoomFigures::overshoot))
         .ifPresent(
             r ->
@@ -270,16 +271,56 @@ public record Verdict(House house, RunResult result) {
 
   private void addRise(List<String> sentences) {
     heatedRooms().stream()
-        .filter(r -> heats())
-        .max(Comparator.comparingDouble(RoomFigures::droop))
-        .filter(r -> r.droop() >= NOTABLE_RISE)
+        .max(Comparator.comparingDouble(Verdict::rise))
+        .filter(r -> rise(r) >= NOTABLE_RISE)
         .ifPresent(
-            r ->
-                sentences.add(
-                    capitalised(r.name())
-                        + " settles "
-                        + Quantities.difference(r.droop())
-                        + " above want: at little load a proportional valve does so by design; a lower knob setting brings it down."));
+            r -> {
+              LastDayWords words = new LastDayWords(r);
+              sentences.add(
+                  capitalised(r.name())
+                      + " "
+                      + words.ofDifference()
+                      + " "
+                      + Quantities.difference(rise(r))
+                      + " above want"
+                      + words.rangeAside()
+                      + ": "
+                      + new WarmerWords(house, result, house.roomIndex(r.name())).why());
+            });
+  }
+
+  /** How far above want a room is at the end [K]; 0 where it is not. */
+  private static double rise(RoomFigures room) {
+    return room.lastDay().wanted() ? Math.max(-room.droop(), 0) : 0;
+  }
+
+  /** Pipes that warm a room much: they do so whether its valve is open or not. */
+  private void addPipes(List<String> sentences) {
+    List<RoomFigures> piped =
+        heatedRooms().stream()
+            .filter(r -> r.lastDay().pipeShare() >= NOTABLE_PIPES)
+            .sorted(
+                Comparator.comparingDouble((RoomFigures r) -> r.lastDay().pipeHeat()).reversed())
+            .toList();
+    if (piped.isEmpty()) {
+      return;
+    }
+    RoomFigures most = piped.get(0);
+    sentences.add(
+        capitalised(most.name())
+            + " gets "
+            + Quantities.power(most.lastDay().pipeHeat())
+            + " from pipes beside "
+            + Quantities.power(most.lastDay().emitterHeat())
+            + " from its emitter in the end"
+            + (piped.size() == 1
+                ? ""
+                : "; pipes give "
+                    + counted(piped.size() - 1, "other room")
+                    + " "
+                    + Quantities.share(NOTABLE_PIPES)
+                    + " or more of the heat, too")
+            + ".");
   }
 
   private void addWater(List<String> sentences) {
@@ -298,9 +339,9 @@ public record Verdict(House house, RunResult result) {
       water
           .append("; ")
           .append(Quantities.share(plant.condensingShare().getAsDouble()))
-          .append(" of the heat is made condensing (return below ")
+          .append(" of the heat is made with the return below the dew point of ")
           .append(Quantities.setting(boiler.efficiency().dewPoint()))
-          .append(")");
+          .append(", so condensing");
     }
     sentences.add(water.append(".").toString());
     sentences.addAll(new PlantVerdict(house, result).sentences());

@@ -109,6 +109,7 @@ final class RunRecorder {
     recordRooms(time, want);
     for (int r = 0; r < rooms; r++) {
       recorder.set(Trace.index(RoomColumn.HEAT, r), 0);
+      recorder.set(Trace.index(RoomColumn.PIPE_HEAT, r), circuit.pipeHeat(r) / length);
     }
     NetworkFlow network = circuit.network();
     for (int b = 0; b < branches; b++) {

@@ -86,6 +86,7 @@ public final class Simulation {
     Trace trace = run.trace();
     FigureReader reader = new FigureReader(trace);
     SettledHouse settled = settled(model, settings);
+    boolean held = isHeld(house, settings);
     List<RoomFigures> figures = new ArrayList<>();
     boolean keepsUp = true;
     for (int r = 0; r < house.rooms().size(); r++) {
@@ -97,7 +98,8 @@ public final class Simulation {
               room.want(),
               run.firstCall(r),
               settled.operative(r),
-              settled.air(r),
+              settled.operative(r),
+              held,
               rated);
       figures.add(reader.room(r, facts, house.wantTolerance()));
       if (rated > 0) {
@@ -152,6 +154,27 @@ public final class Simulation {
             .orElse(pump.flowSetPoint());
     double volumetricHeat = house.water().density() * house.water().specificHeat();
     return OptionalDouble.of(WaterNeeded.of(pump, mildest, flow, volumetricHeat));
+  }
+
+  /** Whether weather, gains and wants stay as they are all the last day. */
+  private static boolean isHeld(House house, RunSettings settings) {
+    double end = settings.length();
+    double from = Math.max(0, end - DAY);
+    double hour = (end - from) / 24;
+    double outdoor = house.weather().outdoorAt(from);
+    double sun = house.weather().meanIrradiance(from, from + hour);
+    boolean held = true;
+    for (int i = 0; i < 24; i++) {
+      double at = from + i * hour;
+      held &= Math.abs(house.weather().meanOutdoor(at, at + hour) - outdoor) < 1e-6;
+      held &= Math.abs(house.weather().meanIrradiance(at, at + hour) - sun) < 1e-6;
+    }
+    for (Room room : house.rooms()) {
+      held &= room.want().nextChange(from) >= end;
+      held &= room.convectiveGain().nextChange(from) >= end;
+      held &= room.radiantGain().nextChange(from) >= end;
+    }
+    return held;
   }
 
   /** The house at rest under the last day's mean weather and the mean gains. */

@@ -355,7 +355,12 @@ final class WaterCircuit {
     return returning[main + 1];
   }
 
-  /** Heat given by pipes to rooms over the step [J]. */
+  /** Heat given by pipes to one room over the step [J]. */
+  double pipeHeat(int room) {
+    return pipeHeat[room];
+  }
+
+  /** Heat given by pipes to all rooms over the step [J]. */
   double pipeHeat() {
     double sum = 0;
     for (double given : pipeHeat) {

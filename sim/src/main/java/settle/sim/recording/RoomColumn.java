@@ -11,7 +11,9 @@ public enum RoomColumn implements Column {
   /** Want-temperature in force during the step [°C]. */
   WANT("want", "°C", true),
   /** Mean output of the room's emitters over the step, pipes not counted [W]. */
-  HEAT("heat", "W", true);
+  HEAT("heat", "W", true),
+  /** Mean heat over the step from pipes that lie in the room [W]. */
+  PIPE_HEAT("heat from pipes", "W", true);
 
   private final Heading heading;
 

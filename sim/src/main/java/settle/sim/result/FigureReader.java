@@ -28,13 +28,25 @@ public final class FigureReader {
     time = trace.time();
   }
 
-  /** What a room's figures need besides the trace. */
+  /**
+   * What a room's figures need besides the trace.
+   *
+   * @param name the room
+   * @param programme its wants
+   * @param firstCall when the first day period begins [s]; infinite if never
+   * @param restLeast operative temperature by solving the house at rest in the last day's mean
+   *     weather, heads as far shut as their play lets them [°C]; not a number where none was found
+   * @param restMost the same with heads as far open [°C]
+   * @param held whether weather, gains and wants of the house stay as they are all the last day
+   * @param ratedOutput rated output (75/65/20) of its emitters [W]
+   */
   public record RoomFacts(
       String name,
       Timetable programme,
       double firstCall,
-      double settledOperative,
-      double settledAir,
+      double restLeast,
+      double restMost,
+      boolean held,
       double ratedOutput) {}
 
   /**
@@ -47,19 +59,21 @@ public final class FigureReader {
   public RoomFigures room(int room, RoomFacts facts, double tolerance) {
     RoomReading reading = reading(room, facts, tolerance);
     double[] heat = trace.column(RoomColumn.HEAT, room);
+    double[] pipeHeat = trace.column(RoomColumn.PIPE_HEAT, room);
+    double[] air = trace.column(RoomColumn.AIR, room);
     return new RoomFigures(
         facts.name(),
         reading.dayWant(),
         reading.warmUp(),
         reading.overshoot(),
         reading.undershoot(),
-        facts.settledOperative() - reading.dayWant(),
-        facts.settledOperative(),
-        facts.settledAir(),
+        reading.lastDay(air, heat, pipeHeat, facts.restLeast(), facts.restMost(), facts.held()),
         reading.shortfall(),
+        reading.shortfallOnceWarm(),
         reading.swing(),
         peak(heat),
         integral(heat),
+        integral(pipeHeat),
         facts.ratedOutput());
   }
 

@@ -13,16 +13,15 @@ import java.util.OptionalDouble;
  *     period [K]; 0 if never above
  * @param undershoot how far below the day want the room is when a set-back ends [K], largest; 0
  *     without set-back
- * @param droop settled operative temperature less want [K]
- * @param settledOperative operative temperature at which the room settles, outdoors held at the
- *     last day's mean [°C]
- * @param settledAir air temperature there [°C]
- * @param shortfall degree-hours below want less tolerance, after the first warm-up or, if it never
- *     warmed up, from the first call [K h]
+ * @param lastDay where it has come to in the end
+ * @param shortfall degree-hours below want less tolerance from the first call for heat on, the
+ *     first warm-up counted [K h]
+ * @param shortfallOnceWarm of it, what comes after the first warm-up [K h]; 0 if it never warms up
  * @param valveSwing peak-to-peak operative temperature over the last hour of the last day period
  *     [K]
  * @param emitterPeak largest step-mean output of its emitters [W]
  * @param heat heat given by its emitters over the recording [J]
+ * @param pipeHeat heat given by the pipes that lie in it [J]
  * @param ratedOutput rated output (75/65/20) of its emitters [W]
  */
 public record RoomFigures(
@@ -31,11 +30,20 @@ public record RoomFigures(
     OptionalDouble warmUp,
     double overshoot,
     double undershoot,
-    double droop,
-    double settledOperative,
-    double settledAir,
+    LastDay lastDay,
     double shortfall,
+    double shortfallOnceWarm,
     double valveSwing,
     double emitterPeak,
     double heat,
-    double ratedOutput) {}
+    double pipeHeat,
+    double ratedOutput) {
+
+  /**
+   * Want less where the room settles, or less its mean of the last day where it does not [K]: above
+   * zero for a room below its want. Not a number if nothing is wanted that day.
+   */
+  public double droop() {
+    return lastDay.wanted() ? want - lastDay.operative() : Double.NaN;
+  }
+}

@@ -12,6 +12,8 @@ import settle.sim.control.Timetable;
  */
 final class RoomReading {
 
+  private static final double DAY = 86_400;
+
   private final double[] time;
   private final double[] operative;
   private final double[] want;
@@ -97,21 +99,127 @@ final class RoomReading {
     return most;
   }
 
-  /**
-   * Degree-hours below want less tolerance, after the first warm-up or, without one, from the first
-   * call [K h].
-   */
+  /** Degree-hours below want less tolerance from the first call on [K h]. */
   double shortfall() {
-    double from = warmUp.isPresent() ? warmFrom() : firstCall;
+    return shortfallFrom(firstCall);
+  }
+
+  /** Of them, those after the first warm-up [K h]; 0 without one. */
+  double shortfallOnceWarm() {
+    return shortfallFrom(warmFrom());
+  }
+
+  private double shortfallFrom(double from) {
     double sum = 0;
     for (int i = 1; i < time.length; i++) {
-      if (time[i - 1] >= from) {
-        double shortBefore = Math.max(want[i] - tolerance - operative[i - 1], 0);
-        double shortAfter = Math.max(want[i] - tolerance - operative[i], 0);
-        sum += (shortBefore + shortAfter) / 2 * (time[i] - time[i - 1]);
+      if (time[i] > from) {
+        double before = Math.max(want[i] - tolerance - at(from, operative, i), 0);
+        double after = Math.max(want[i] - tolerance - operative[i], 0);
+        sum += (before + after) / 2 * (time[i] - Math.max(time[i - 1], from));
       }
     }
     return sum / 3600;
+  }
+
+  /**
+   * Where the room has come to in the end.
+   *
+   * @param air air temperature at the ends of steps [°C]
+   * @param emitterHeat mean output of its emitters during them [W]
+   * @param pipeHeat mean heat from pipes during them [W]
+   * @param restLeast lowest operative temperature by solving the house at rest [°C]; not a number
+   *     where none was found
+   * @param restMost highest [°C]
+   * @param held whether nothing changes from outside all the last day
+   */
+  LastDay lastDay(
+      double[] air,
+      double[] emitterHeat,
+      double[] pipeHeat,
+      double restLeast,
+      double restMost,
+      boolean held) {
+    double end = time[time.length - 1];
+    double from = end - (held ? LastDay.LONG_ENOUGH : DAY);
+    if (staysAtRest(from, restLeast, restMost)) {
+      return over(from, false, air, emitterHeat, pipeHeat, true);
+    }
+    double warm = warmUp.isPresent() ? warmFrom() : firstCall;
+    double begin = Math.max(end - DAY, warm);
+    boolean wanted = isWantedAfter(begin);
+    return over(wanted ? begin : end - DAY, wanted, air, emitterHeat, pipeHeat, false);
+  }
+
+  /** Whether the room keeps still, and is never further from rest than counts as agreement. */
+  private boolean staysAtRest(double from, double least, double most) {
+    if (from < time[0] - 1e-6) {
+      return false;
+    }
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int i = time.length - 1; i >= 0 && time[i] >= from - 1e-6; i--) {
+      low = Math.min(low, operative[i]);
+      high = Math.max(high, operative[i]);
+    }
+    return high - low <= 2 * LastDay.AGREEMENT
+        && low >= least - LastDay.AGREEMENT
+        && high <= most + LastDay.AGREEMENT;
+  }
+
+  private boolean isWantedAfter(double instant) {
+    for (int i = time.length - 1; i > 0 && time[i] > instant; i--) {
+      if (day(i)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Means and extremes from an instant on, over day periods only or over all of the time. */
+  private LastDay over(
+      double from,
+      boolean dayOnly,
+      double[] air,
+      double[] emitterHeat,
+      double[] pipeHeat,
+      boolean settles) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    double all = 0;
+    double operativeSum = 0;
+    double airSum = 0;
+    double emitted = 0;
+    double piped = 0;
+    for (int i = 1; i < time.length; i++) {
+      if (time[i] <= from || (dayOnly && !day(i))) {
+        continue;
+      }
+      double h = time[i] - Math.max(time[i - 1], from);
+      double before = at(from, operative, i);
+      all += h;
+      operativeSum += (before + operative[i]) / 2 * h;
+      airSum += (at(from, air, i) + air[i]) / 2 * h;
+      emitted += emitterHeat[i] * h;
+      piped += pipeHeat[i] * h;
+      least = Math.min(least, Math.min(before, operative[i]));
+      most = Math.max(most, Math.max(before, operative[i]));
+    }
+    return new LastDay(
+        settles,
+        settles || dayOnly,
+        operativeSum / all,
+        airSum / all,
+        least,
+        most,
+        emitted / all,
+        piped / all);
+  }
+
+  /** A state at the beginning of what is looked at of a step. */
+  private double at(double from, double[] states, int step) {
+    double length = time[step] - time[step - 1];
+    double skipped = Math.max(from - time[step - 1], 0);
+    return states[step - 1] + (states[step] - states[step - 1]) * skipped / length;
   }
 
   /** Peak-to-peak operative temperature over the last hour of the last day period [K]. */

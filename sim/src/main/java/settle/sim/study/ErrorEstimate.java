@@ -27,10 +27,11 @@ public record ErrorEstimate(
    * @param name the room
    * @param warmUp change of the warm-up time [s]; empty unless both runs warm up
    * @param overshoot change of the overshoot [K]
-   * @param settledOperative change of the settled operative temperature [K]
+   * @param lastOperative change of the operative temperature at which it settles, or of its mean of
+   *     the last day [K]
    */
   public record RoomError(
-      String name, OptionalDouble warmUp, double overshoot, double settledOperative) {}
+      String name, OptionalDouble warmUp, double overshoot, double lastOperative) {}
 
   /**
    * Runs again, finer, and compares.
@@ -57,7 +58,7 @@ public record ErrorEstimate(
                   ? OptionalDouble.of(Math.abs(a.warmUp().getAsDouble() - b.warmUp().getAsDouble()))
                   : OptionalDouble.empty(),
               Math.abs(a.overshoot() - b.overshoot()),
-              Math.abs(a.settledOperative() - b.settledOperative())));
+              Math.abs(a.lastDay().operative() - b.lastDay().operative())));
     }
     return new ErrorEstimate(
         rooms,

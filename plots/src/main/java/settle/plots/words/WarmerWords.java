@@ -1,0 +1,111 @@
+package settle.plots.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+import settle.sim.recording.BranchColumn;
+import settle.sim.result.RoomFigures;
+import settle.sim.result.RunResult;
+import settle.sim.valve.FixedOpening;
+import settle.sim.valve.MotorHead;
+import settle.sim.valve.OnOffActuator;
+import settle.sim.valve.Valve;
+import settle.sim.valve.WaxValve;
+
+/**
+ * Why a room is warmer than it is wanted, and what brings it down: that depends on where its heat
+ * comes from, and on what its valve is.
+ *
+ * @param house the house
+ * @param result a run
+ * @param index position of the room
+ */
+record WarmerWords(House house, RunResult result, int index) {
+
+  /** Share of a room's heat below which its emitter is not what makes it warm [-]. */
+  private static final double HARDLY = 0.2;
+
+  /** A head set further above want than this is what makes the room warm [K]. */
+  private static final double SET_ABOVE = 0.05;
+
+  /** Heat from pipes that is worth its words [W]. */
+  private static final double NOTABLE_PIPES = 10;
+
+  /** An explanation with a remedy, to follow a colon. */
+  String why() {
+    RoomFigures room = result.rooms().get(index);
+    double emitted = room.lastDay().emitterHeat();
+    double piped = room.lastDay().pipeHeat();
+    double needed = room.ratedOutput();
+    if (emitted <= HARDLY * (emitted + piped) || emitted < 0.01 * needed) {
+      return "its emitter gives hardly any of that ("
+          + Quantities.power(emitted)
+          + "); "
+          + (piped >= NOTABLE_PIPES ? "pipes in it give " + Quantities.power(piped) + ", and " : "")
+          + "neighbouring rooms, sun or people "
+          + (piped >= NOTABLE_PIPES ? "the rest." : "keep it warm.");
+    }
+    return of(warmest().valve());
+  }
+
+  private String of(Valve valve) {
+    double want = house.rooms().get(index).want().maximum();
+    if (valve instanceof WaxValve wax) {
+      return wax.setPoint() > want + SET_ABOVE
+          ? setTooHigh(wax.setPoint())
+          : "at little load a proportional valve does so by design; a lower knob setting brings it down.";
+    }
+    if (valve instanceof OnOffActuator actuator) {
+      return electric(actuator.setPoint(), want, "its actuator");
+    }
+    if (valve instanceof MotorHead motor) {
+      return electric(motor.setPoint(), want, "its motor head");
+    }
+    if (valve instanceof FixedOpening) {
+      return "its valve stays as it is set, however warm the room gets: less open, or a head on it, brings it down.";
+    }
+    throw new IllegalStateException("no words for " + valve.getClass());
+  }
+
+  private static String setTooHigh(double set) {
+    return "its head is set to " + Quantities.setting(set) + ": turn it down.";
+  }
+
+  private static String electric(double set, double want, String named) {
+    return set > want + SET_ABOVE
+        ? named + " is set to " + Quantities.setting(set) + ": set it lower."
+        : named
+            + " is set to "
+            + Quantities.setting(set)
+            + " and overshoots it: the water is hotter than the room needs.";
+  }
+
+  /** The branch that gives the room most. */
+  private Branch warmest() {
+    List<Branch> branches = result.arrangement().branches();
+    List<Integer> mine = new ArrayList<>();
+    for (int b = 0; b < branches.size(); b++) {
+      if (branches.get(b).room().equals(result.rooms().get(index).name())) {
+        mine.add(b);
+      }
+    }
+    int most = mine.get(0);
+    for (int b : mine) {
+      most = heat(b) > heat(most) ? b : most;
+    }
+    return branches.get(most);
+  }
+
+  /** Heat of a branch over the last day [J]. */
+  private double heat(int branch) {
+    double[] time = result.trace().time();
+    double[] heat = result.trace().column(BranchColumn.HEAT, branch);
+    double from = time[time.length - 1] - 86_400;
+    double sum = 0;
+    for (int i = 1; i < time.length; i++) {
+      sum += time[i] > from ? heat[i] * (time[i] - time[i - 1]) : 0;
+    }
+    return sum;
+  }
+}
