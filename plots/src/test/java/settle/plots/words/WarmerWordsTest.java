@@ -96,6 +96,7 @@ class WarmerWordsTest {
             run.firstCall(),
             true,
             run.steps(),
+            run.stepsUnagreed(),
             run.warnings());
     return new Verdict(house, warmer).paragraph();
   }
