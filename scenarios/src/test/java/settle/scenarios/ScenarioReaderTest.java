@@ -417,7 +417,13 @@ class ScenarioReaderTest {
     assertThat(perimeter.length()).isEqualTo(3.5);
     assertThat(perimeter.waterPerMetre()).isCloseTo(0.28e-3, within(EXACT));
     assertThat(perimeter.metalCapacityPerMetre()).isCloseTo(1.9 * 880, within(1e-9));
-    assertThat(perimeter.fixedTo()).isEqualTo(Fixing.outside("front"));
+    // 8 m² of a wall 2.5 m high: 3.2 m of the run are along it, the rest goes on along an inner
+    // wall.
+    assertThat(perimeter.fixedTo())
+        .extracting(Fixing::wall)
+        .containsExactly("front", "inner walls");
+    assertThat(perimeter.fixedTo().get(0).share()).isCloseTo(3.2 / 3.5, within(EXACT));
+    assertThat(perimeter.backLoss()).isCloseTo(0.08 * 3.2 / 3.5, within(EXACT));
     assertThat(perimeter.backFraction()).isEqualTo(0.08);
     assertThat(((WaxValve) skirting.valve()).setPoint()).isCloseTo(18, within(EXACT));
     assertThat(skirting.pipe().bore()).isCloseTo(0.0088, within(EXACT));

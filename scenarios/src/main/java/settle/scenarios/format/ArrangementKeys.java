@@ -30,15 +30,19 @@ public final class ArrangementKeys {
           Forms.of(Dimension.LENGTH, 0.05, 500, "what a single branch can feed").usually(0.2, 60),
           "heated length of skirting, or length of a radiator");
   public static final Key FIXED_TO =
-      Key.optional("fixed to", new Words(), "name of the outside wall behind it, or 'inner wall'")
-          .orElse("the room's first wall to outdoors");
+      Key.optional(
+              "fixed to",
+              new Several(new Words()),
+              "name of the wall behind it, or 'inner wall'; where skirting goes round corners a list,"
+                  + " in the order of the run")
+          .orElse("outside walls first; by 'walls', on from there round the room");
   public static final Key BACK_LOSS =
       Key.optional(
               "back loss",
               Forms.of(Dimension.SHARE, 0, 0.5, "none of it to as much as the room gets")
                   .usually(0, 0.2),
-              "share of the output that passes into the wall behind")
-          .orElse("on a wall to outdoors; none elsewhere; " + PRACTICE);
+              "share of the output that passes into the wall behind, as far as that leads outdoors")
+          .orElse("5 %", "thin insulation behind the emitter, " + PRACTICE);
   public static final Key PIPE =
       Key.optional("pipe", new Reference(DefinitionKeys.PIPE), "pipe of the branch by name")
           .orElse("15 mm copper", "common branch, " + PRACTICE);

@@ -5,11 +5,13 @@ import settle.scenarios.format.Form.Beyond;
 import settle.scenarios.format.Form.Either;
 import settle.scenarios.format.Form.Keys;
 import settle.scenarios.format.Form.Named;
+import settle.scenarios.format.Form.Quantity;
 import settle.scenarios.format.Form.Reference;
 import settle.scenarios.format.Form.Several;
 import settle.scenarios.format.Form.Size;
 import settle.scenarios.format.Form.Span;
 import settle.scenarios.format.Form.Words;
+import settle.scenarios.format.Form.YesNo;
 import settle.scenarios.quantity.Dimension;
 
 /** A room: its size, what surrounds it, what is wanted in it. */
@@ -34,8 +36,29 @@ public final class RoomKeys {
       Key.optional("U-value", DefinitionKeys.OPENING_U.form(), "U-value with its frame");
   public static final Key OPENING_AREA =
       Key.required("area", new Area(), "area with its frame, such as 1.8 x 1.2 m");
+  public static final Key OPENING_WIDTH =
+      Key.optional(
+              "width",
+              Forms.of(Dimension.LENGTH, 0.05, MOST_SIDE, ROOMS).usually(0.3, 8),
+              "its width, where 'area' does not tell")
+          .orElse(
+              "the first side of 'area'; of an area alone, that over the height of a door, 2.1 m,"
+                  + " common practice, no source");
+  public static final Key OPENING_TO_FLOOR =
+      Key.optional(
+              "to the floor",
+              new YesNo(),
+              "whether it reaches the floor, so that no skirting runs under it")
+          .orElse(
+              "yes for a door (g-value 0) and for what is 1.9 m high or more, common practice, no"
+                  + " source");
   public static final Table OPENING_TABLE =
-      Table.of("an opening in a wall or roof", OPENING_AREA, DefinitionKeys.OPENING_G)
+      Table.of(
+              "an opening in a wall or roof",
+              OPENING_AREA,
+              OPENING_WIDTH,
+              OPENING_TO_FLOOR,
+              DefinitionKeys.OPENING_G)
           .oneOf(OPENING_TYPE, OPENING_U);
 
   // Surfaces.
@@ -63,6 +86,58 @@ public final class RoomKeys {
               "a wall, floor or ceiling", SURFACE_NAME, SURFACE_AREA, DefinitionKeys.MASS, OPENINGS)
           .oneOf(WALL, FLOOR, CEILING)
           .oneOf(SURFACE_CONSTRUCTION, DefinitionKeys.LAYERS, DefinitionKeys.U_VALUE);
+
+  // What stands at the foot of the walls.
+
+  private static final Quantity WIDTH =
+      Forms.of(Dimension.LENGTH, 0, 4 * MOST_SIDE, "none to all that a hall has").usually(0, 30);
+  private static final String UNITS_ARE =
+      "fitted units, wardrobes, a bath: what skirting cannot run behind";
+  private static final String EXCLUDED_IS =
+      "what else the designer keeps free of skirting: a hearth, the foot of stairs";
+  public static final Key FOOT_NAME =
+      Key.required("name", new Words(), "its name; that of the surface where 'surfaces' has it");
+  public static final Key FOOT_LENGTH =
+      Key.required(
+          "length",
+          Forms.of(Dimension.LENGTH, 0.05, MOST_SIDE, ROOMS).usually(0.1, 30),
+          "length along the floor");
+  public static final Key FOOT_DOORS =
+      Key.optional(
+              "doors",
+              WIDTH,
+              "width of its inner doors, linings included; 'openings' of the surface count by"
+                  + " themselves")
+          .orElse("none");
+  public static final Key FOOT_UNITS = Key.optional("units", WIDTH, UNITS_ARE).orElse("none");
+  public static final Key FOOT_EXCLUDED =
+      Key.optional("excluded", WIDTH, EXCLUDED_IS).orElse("none");
+  public static final Table FOOT_TABLE =
+      Table.of(
+          "a wall with what stands at its foot",
+          FOOT_NAME,
+          FOOT_LENGTH,
+          FOOT_DOORS,
+          FOOT_UNITS,
+          FOOT_EXCLUDED);
+  public static final Key WALLS =
+      Key.optional(
+              "walls",
+              new Several(new Keys(FOOT_TABLE)),
+              "its walls in order round the room, for skirting that goes round corners")
+          .orElse(
+              "those of 'surfaces', as long as their area over the height, and the rest of the"
+                  + " perimeter");
+  public static final Key DOORS =
+      Key.optional(
+              "doors",
+              WIDTH,
+              "width of the inner doors together, linings included, where there is no 'walls'")
+          .orElse("0.9 m", "one door with its lining, common practice, no source");
+  public static final Key UNITS =
+      Key.optional("units", WIDTH, UNITS_ARE + "; where there is no 'walls'").orElse("none");
+  public static final Key EXCLUDED =
+      Key.optional("excluded", WIDTH, EXCLUDED_IS + "; where there is no 'walls'").orElse("none");
 
   // Programme and gains.
 
@@ -108,7 +183,12 @@ public final class RoomKeys {
               "perimeter",
               Forms.of(Dimension.LENGTH, 4 * LEAST_SIDE, 4 * MOST_SIDE, ROOMS),
               "length of all walls along the floor")
-          .orElse("that of the rectangle of 'size', or of a square of the floor area");
+          .orElse(
+              "the sum of 'walls'; else that of the rectangle of 'size', or of a square of the"
+                  + " floor area");
+  public static final Key HEATED =
+      Key.optional("heated", new YesNo(), "'no' for a room that is meant to be unheated")
+          .orElse("yes where an arrangement has an emitter in it");
   public static final Key WANT =
       Key.optional("want", Forms.WANT, "want-temperature, operative")
           .orElse("21 °C", "living rooms, EN 12831:2003 national annex, from memory");
@@ -153,6 +233,11 @@ public final class RoomKeys {
               "a room",
               HEIGHT,
               PERIMETER,
+              WALLS,
+              DOORS,
+              UNITS,
+              EXCLUDED,
+              HEATED,
               WANT,
               AIR_CHANGE,
               FURNISHING,

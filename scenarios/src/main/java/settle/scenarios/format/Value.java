@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import settle.scenarios.document.Node;
 import settle.scenarios.document.PlainText;
 import settle.scenarios.document.Position;
@@ -254,6 +255,16 @@ public final class Value {
       return 1;
     }
     return number(AREA_LIMITS);
+  }
+
+  /** The two sides that an area is written as [m]; empty where it is one figure, or wrong. */
+  public Optional<double[]> sides() {
+    try {
+      String text = text(AREA);
+      return Product.is(text) ? Optional.of(Product.lengths(text, 2, AREA)) : Optional.empty();
+    } catch (QuantityException e) {
+      return Optional.empty(); // noted by whoever asks for the area
+    }
   }
 
   /** Seconds since midnight. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import settle.scenarios.catalogue.Catalogue;
 import settle.scenarios.catalogue.Definitions;
 import settle.scenarios.catalogue.EmitterType;
@@ -22,9 +23,7 @@ import settle.scenarios.format.RoomKeys;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
-import settle.sim.emitter.Emitter;
 import settle.sim.emitter.Fixing;
-import settle.sim.fabric.Surface;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.WaterProperties;
@@ -36,9 +35,6 @@ import settle.sim.valve.Valve;
 
 /** Reads the arrangements. */
 final class ArrangementsReader {
-
-  /** Share of the output that passes into an outside wall behind an emitter, common practice. */
-  private static final double BACK_LOSS = 0.05;
 
   private final Definitions known;
   private final Map<String, RoomDraft> rooms;
@@ -65,8 +61,8 @@ final class ArrangementsReader {
     sections.forEach(
         (name, s) -> {
           Set<String> roomsHeated = new LinkedHashSet<>();
-          List<Branch> branches = branches(s, roomsHeated);
           boolean balanced = s.yesNo(ArrangementKeys.BALANCED);
+          List<Branch> branches = branches(s, roomsHeated, balanced);
           if (!branches.isEmpty()) {
             arrangements.add(new Arrangement(name, branches, balanced));
             heated.put(s, roomsHeated);
@@ -90,7 +86,7 @@ final class ArrangementsReader {
         });
   }
 
-  private List<Branch> branches(Section arrangement, Set<String> heated) {
+  private List<Branch> branches(Section arrangement, Set<String> heated, boolean balanced) {
     Section common = arrangement.section(ArrangementKeys.EVERY_ROOM);
     List<Branch> branches = new ArrayList<>();
     arrangement
@@ -103,21 +99,19 @@ final class ArrangementsReader {
                 return;
               }
               heated.add(name);
-              double alongTheWalls = 0;
+              if (!room.heated()) {
+                value.warn("has an emitter, though the room is 'heated: no'");
+              }
+              WallRuns runs = new WallRuns(room);
+              List<BranchReader> readers = new ArrayList<>();
               for (Value item : value.several()) {
                 Section own = item.section(ArrangementKeys.BRANCH_TABLE);
-                Branch branch = new BranchReader(room, own, common).read();
-                branches.add(branch);
-                if (branch.emitter() instanceof settle.sim.emitter.PerimeterEmitter skirting) {
-                  alongTheWalls += skirting.length();
-                }
+                readers.add(new BranchReader(room, own, common, runs, balanced));
               }
-              if (alongTheWalls > room.perimeter) {
-                value.warn(
-                    Dimension.LENGTH.show(alongTheWalls)
-                        + " of skirting is more than the room's walls are long, "
-                        + Dimension.LENGTH.show(room.perimeter));
-              }
+              readers.stream().filter(r -> r.namesWalls()).forEach(BranchReader::lay);
+              readers.stream().filter(r -> !r.namesWalls()).forEach(BranchReader::lay);
+              readers.forEach(r -> branches.add(r.read()));
+              runs.doubt(value);
             });
     return branches;
   }
@@ -130,11 +124,39 @@ final class ArrangementsReader {
     private final RoomDraft room;
     private final Section own;
     private final Section common;
+    private final WallRuns runs;
+    private final boolean balanced;
+    private final EmitterType type;
+    private final double length;
+    private final List<String> walls;
+    private List<Fixing> fixings = List.of();
 
-    BranchReader(RoomDraft room, Section own, Section common) {
+    BranchReader(RoomDraft room, Section own, Section common, WallRuns runs, boolean balanced) {
       this.room = room;
       this.own = own;
       this.common = common;
+      this.runs = runs;
+      this.balanced = balanced;
+      type = type();
+      length = length();
+      walls = runs.named(with(ArrangementKeys.FIXED_TO));
+    }
+
+    boolean namesWalls() {
+      return !walls.isEmpty();
+    }
+
+    /** Finds its walls; emitters that name theirs come first. */
+    void lay() {
+      fixings =
+          type instanceof EmitterType.Perimeter
+              ? runs.lay(own, length, walls)
+              : runs.hang(with(ArrangementKeys.FIXED_TO), walls);
+      if (walls.isEmpty() && !fixings.isEmpty()) {
+        own.note(
+            ArrangementKeys.FIXED_TO,
+            fixings.stream().map(Fixing::wall).collect(Collectors.joining(", ")));
+      }
     }
 
     /**
@@ -154,16 +176,48 @@ final class ArrangementsReader {
     }
 
     Branch read() {
-      return new Branch(
-          room.name,
-          name(),
-          emitter(),
-          valve(),
-          lockshield(),
-          pipe(),
-          pipePlace(),
-          fedFrom(),
-          designFlow());
+      Branch branch =
+          new Branch(
+              room.name,
+              name(),
+              type.placed(length, backLoss(), fixings),
+              valve(),
+              lockshield(),
+              pipe(),
+              pipePlace(),
+              fedFrom(),
+              designFlow());
+      doubt(branch);
+      return branch;
+    }
+
+    /** What is written and yet cannot be meant, or will not be done. */
+    private void doubt(Branch branch) {
+      Section turns = with(ArrangementKeys.LOCKSHIELD_TURNS, ArrangementKeys.LOCKSHIELD);
+      Section kv = with(ArrangementKeys.LOCKSHIELD, ArrangementKeys.LOCKSHIELD_TURNS);
+      Optional<Value> lockshield =
+          turns
+              .value(ArrangementKeys.LOCKSHIELD_TURNS)
+              .or(() -> kv.value(ArrangementKeys.LOCKSHIELD));
+      if (branch.isShut()) {
+        own.warn("is shut by hand: no water ever flows through this emitter");
+        return;
+      }
+      if (balanced) {
+        lockshield.ifPresent(v -> v.warn("is set anew before the run: 'balanced: yes'"));
+      }
+      if (room.heated() && !room.setUp()) {
+        SetPointDoubts.below(branch.valve(), room.wantOverTime.maximum())
+            .ifPresent(
+                message ->
+                    with(ArrangementKeys.SET, ArrangementKeys.KNOB)
+                        .value(ArrangementKeys.SET)
+                        .or(
+                            () ->
+                                with(ArrangementKeys.KNOB, ArrangementKeys.SET)
+                                    .value(ArrangementKeys.KNOB))
+                        .ifPresentOrElse(v -> v.warn(message), () -> own.warn(message)));
+      }
     }
 
     /** Its own name; null where it goes by its emitter's. */
@@ -178,19 +232,19 @@ final class ArrangementsReader {
       return name.map(Value::words).orElse(null);
     }
 
-    private Emitter emitter() {
+    private EmitterType type() {
       if (own.isSound() && !with(ArrangementKeys.EMITTER).has(ArrangementKeys.EMITTER)) {
         own.lacks(ArrangementKeys.EMITTER);
       }
-      EmitterType type =
-          known
-              .emitters()
-              .get(
-                  with(ArrangementKeys.EMITTER)
-                      .name(
-                          ArrangementKeys.EMITTER,
-                          known.emitters().keySet(),
-                          Catalogue.ANY_EMITTER));
+      return known
+          .emitters()
+          .get(
+              with(ArrangementKeys.EMITTER)
+                  .name(ArrangementKeys.EMITTER, known.emitters().keySet(), Catalogue.ANY_EMITTER));
+    }
+
+    /** Its length [m]; 1 where it is of one size. */
+    private double length() {
       Section lengthFrom = with(ArrangementKeys.LENGTH);
       if (type.soldByLength() && !lengthFrom.has(ArrangementKeys.LENGTH) && own.isSound()) {
         own.lacks(ArrangementKeys.LENGTH);
@@ -204,56 +258,30 @@ final class ArrangementsReader {
                             + type.described().name()
                             + "' is of one size and has no length to choose"));
       }
-      double length = lengthFrom.numberIfWritten(ArrangementKeys.LENGTH).orElse(1);
-      if (type instanceof EmitterType.Panel && length > room.longestWall) {
+      double written = lengthFrom.numberIfWritten(ArrangementKeys.LENGTH).orElse(1);
+      if (type instanceof EmitterType.Panel && written > room.longestWall) {
         own.value(ArrangementKeys.LENGTH)
             .ifPresent(
                 v ->
                     v.warn(
                         "a radiator "
-                            + Dimension.LENGTH.show(length)
+                            + Dimension.LENGTH.show(written)
                             + " long is longer than the room's longest wall, "
                             + Dimension.LENGTH.show(room.longestWall)));
       }
-      String wall = wallBehind();
-      return type.placed(length, backLoss(wall), wall == null ? List.of() : Fixing.outside(wall));
+      return written;
     }
 
-    private String wallBehind() {
-      List<String> walls = new ArrayList<>();
-      for (Surface surface : room.outsideWalls()) {
-        walls.add(surface.name());
-      }
-      Optional<Value> fixedTo = own.value(ArrangementKeys.FIXED_TO);
-      if (fixedTo.isPresent()) {
-        String name = fixedTo.get().words();
-        if (name.equals(ArrangementKeys.INNER_WALL)) {
-          return null;
-        }
-        if (!walls.contains(name)) {
-          List<String> valid = new ArrayList<>(walls);
-          valid.add(ArrangementKeys.INNER_WALL);
-          fixedTo.get().unknownValue("outside wall of '" + room.name + "'", name, valid);
-        }
-        return name;
-      }
-      if (walls.isEmpty()) {
-        return null;
-      }
-      own.note(ArrangementKeys.FIXED_TO, walls.get(0));
-      return walls.get(0);
-    }
-
-    private double backLoss(String wall) {
+    private double backLoss() {
+      boolean outside = fixings.stream().anyMatch(Fixing::outside);
       Section from = with(ArrangementKeys.BACK_LOSS);
-      if (from.has(ArrangementKeys.BACK_LOSS)) {
-        double share = from.number(ArrangementKeys.BACK_LOSS);
-        return wall == null ? 0 : share;
-      }
-      if (wall == null) {
+      if (!outside) {
+        from.numberIfWritten(ArrangementKeys.BACK_LOSS);
+        own.value(ArrangementKeys.BACK_LOSS)
+            .ifPresent(v -> v.warn("has no effect: no wall to outdoors is behind it"));
         return 0;
       }
-      return own.number(ArrangementKeys.BACK_LOSS, BACK_LOSS);
+      return from.number(ArrangementKeys.BACK_LOSS);
     }
 
     private Valve valve() {

@@ -70,6 +70,7 @@ public final class HouseReader {
             new ControlReader(control, roomNames, programmes.any()).read(source, arrangements),
             AimsReader.read(root.section(ScenarioFormat.AIMS)),
             run);
+    new Doubts(house, root, rooms.drafts()).note();
     if (root.has(ScenarioFormat.SOURCE)) {
       HeatPumpDoubts.warnOfLittleFlow(house, root.section(ScenarioFormat.SOURCE));
     }

@@ -2,6 +2,7 @@ package settle.scenarios.house;
 
 import java.util.ArrayList;
 import java.util.List;
+import settle.scenarios.format.RoomKeys;
 import settle.scenarios.format.Section;
 import settle.sim.control.Timetable;
 import settle.sim.fabric.Boundary;
@@ -27,6 +28,9 @@ final class RoomDraft {
   /** Longest wall [m]. */
   final double longestWall;
 
+  /** Its walls, with what stands at their foot. */
+  final WallFeet feet;
+
   final double want;
   final double airChange;
   final double furnishing;
@@ -47,6 +51,7 @@ final class RoomDraft {
       double[] size,
       double perimeter,
       double longestWall,
+      WallFeet feet,
       double want,
       double airChange,
       double furnishing,
@@ -58,6 +63,7 @@ final class RoomDraft {
     this.height = size[1];
     this.perimeter = perimeter;
     this.longestWall = longestWall;
+    this.feet = feet;
     this.want = want;
     this.airChange = airChange;
     this.furnishing = furnishing;
@@ -76,6 +82,16 @@ final class RoomDraft {
 
   double covered(Facing facing) {
     return covered[facing.ordinal()];
+  }
+
+  /** Whether it is meant to be heated: unless it says that it is not. */
+  boolean heated() {
+    return !section.has(RoomKeys.HEATED) || section.yesNo(RoomKeys.HEATED);
+  }
+
+  /** Whether its setback is warmer than its want, which is doubted elsewhere. */
+  boolean setUp() {
+    return !wantOverTime.isConstant() && wantOverTime.minimum() >= want;
   }
 
   /** Walls to outdoors, which an emitter may be fixed to. */
@@ -109,7 +125,7 @@ final class RoomDraft {
     return new Room(
         name,
         floorArea,
-        perimeter,
+        feet.walls(),
         floorArea * height,
         airChange,
         furnishing,

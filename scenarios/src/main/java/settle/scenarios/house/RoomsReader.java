@@ -37,6 +37,12 @@ final class RoomsReader {
   /** Walls listed over walls there are that still passes as rounding [1]. */
   private static final double ROUNDING = 1.05;
 
+  /** Height of a door, to tell its width from its area [m]; common practice, no source. */
+  private static final double DOOR_HEIGHT = 2.1;
+
+  /** Height from which a window reaches the floor [m]; common practice, no source. */
+  private static final double TALL = 1.9;
+
   private static final String AS_WARM = "towards a room as warm, common practice, no source";
 
   private final Definitions known;
@@ -90,6 +96,8 @@ final class RoomsReader {
     double height;
     double perimeter;
     double longest;
+    double rectangle;
+    WallFeet feet = new WallFeet(s);
     Optional<Value> size = s.value(RoomKeys.SIZE);
     if (size.isPresent()) {
       double[] lengths = size.get().size();
@@ -97,7 +105,9 @@ final class RoomsReader {
       height = lengths[2];
       longest = Math.max(lengths[0], lengths[1]);
       double around = 2 * (lengths[0] + lengths[1]);
-      perimeter = s.numberIfWritten(RoomKeys.PERIMETER).orElse(around);
+      perimeter =
+          feet.inOrder() ? feet.listed() : s.numberIfWritten(RoomKeys.PERIMETER).orElse(around);
+      rectangle = around;
       s.value(RoomKeys.HEIGHT)
           .ifPresent(v -> v.problem("is part of 'size'; leave one of them out"));
       warnOfSize(size.get(), floorArea, height);
@@ -109,7 +119,12 @@ final class RoomsReader {
       }
       height = s.number(RoomKeys.HEIGHT);
       longest = Double.POSITIVE_INFINITY;
-      perimeter = s.number(RoomKeys.PERIMETER, 4 * Math.sqrt(floorArea));
+      perimeter =
+          feet.inOrder() ? feet.listed() : s.number(RoomKeys.PERIMETER, 4 * Math.sqrt(floorArea));
+      rectangle = Double.POSITIVE_INFINITY;
+    }
+    if (feet.inOrder()) {
+      feet.doubtSize(rectangle, floorArea);
     }
     return new RoomDraft(
         name,
@@ -117,6 +132,7 @@ final class RoomsReader {
         new double[] {floorArea, height},
         perimeter,
         longest,
+        feet,
         want,
         s.number(RoomKeys.AIR_CHANGE),
         s.number(RoomKeys.FURNISHING),
@@ -176,7 +192,13 @@ final class RoomsReader {
     }
     double gross = area(room, s, facing);
     room.cover(facing, gross);
-    double net = gross - openings(room, s, name, boundary, gross);
+    Openings openings = openings(room, s, name, boundary, gross);
+    double net = gross - openings.area();
+    if (facing == Facing.WALL) {
+      room.feet.add(
+          new WallFeet.Behind(
+              name, gross, openings.toFloor(), boundary instanceof Boundary.Outdoors));
+    }
     if (net > 1e-6) {
       room.surfaces.add(new Surface(name, facing, net, construction(s, facing), boundary));
     }
@@ -195,21 +217,36 @@ final class RoomsReader {
     return room.floorArea;
   }
 
-  /** Reads the openings of a surface. Answers their area [m2]. */
-  private double openings(RoomDraft room, Section s, String wall, Boundary boundary, double gross) {
+  /**
+   * The openings of a surface.
+   *
+   * @param area of all [m2]
+   * @param toFloor width of those that reach the floor [m]
+   */
+  private record Openings(double area, double toFloor) {
+
+    static final Openings NONE = new Openings(0, 0);
+  }
+
+  /** Reads the openings of a surface. */
+  private Openings openings(
+      RoomDraft room, Section s, String wall, Boundary boundary, double gross) {
     double total = 0;
+    double toFloor = 0;
     List<Value> values = s.several(RoomKeys.OPENINGS);
     if (!values.isEmpty() && !(boundary instanceof Boundary.Outdoors)) {
       s.value(RoomKeys.OPENINGS)
           .orElseThrow()
           .problem("openings lead outdoors; this surface does not");
-      return 0;
+      return Openings.NONE;
     }
     for (Value value : values) {
       Section o = value.section(RoomKeys.OPENING_TABLE);
       double area = o.value(RoomKeys.OPENING_AREA).map(Value::area).orElse(0.0);
       if (area > 0) {
-        room.windows.add(window(room.freeName("opening in " + wall), area, o));
+        Window window = window(room.freeName("opening in " + wall), area, o);
+        room.windows.add(window);
+        toFloor += widthAtFloor(o, window);
       }
       total += area;
     }
@@ -222,9 +259,23 @@ final class RoomsReader {
                   + " in a surface of "
                   + Dimension.AREA.show(gross)
                   + ", expected less");
-      return 0;
+      return Openings.NONE;
     }
-    return total;
+    return new Openings(total, toFloor);
+  }
+
+  /** How much of the floor's edge an opening takes [m]. */
+  private static double widthAtFloor(Section o, Window window) {
+    Optional<double[]> sides = o.value(RoomKeys.OPENING_AREA).flatMap(Value::sides);
+    double width =
+        o.numberIfWritten(RoomKeys.OPENING_WIDTH)
+            .orElse(sides.isPresent() ? sides.get()[0] : window.area() / DOOR_HEIGHT);
+    boolean tall = sides.isPresent() && window.area() / width >= TALL;
+    boolean toFloor =
+        o.has(RoomKeys.OPENING_TO_FLOOR)
+            ? o.yesNo(RoomKeys.OPENING_TO_FLOOR)
+            : window.gValue() == 0 || tall;
+    return toFloor ? width : 0;
   }
 
   private Window window(String name, double area, Section o) {
@@ -318,9 +369,14 @@ final class RoomsReader {
         s.words(RoomKeys.SURFACE_NAME, part + " between " + p.room().name + " and " + p.other());
     p.room().cover(p.facing(), area);
     other.cover(facingInOther, area);
+    String free = freePartitionName(name);
+    if (p.facing() == Facing.WALL) {
+      p.room().feet.add(new WallFeet.Behind(free, area, 0, false));
+      other.feet.add(new WallFeet.Behind(free, area, 0, false));
+    }
     partitions.add(
         new Partition(
-            freePartitionName(name),
+            free,
             p.room().name,
             p.other(),
             p.facing(),
@@ -372,6 +428,7 @@ final class RoomsReader {
   }
 
   private void closeRoom(RoomDraft room) {
+    room.feet.close(room.perimeter, room.height);
     for (Facing facing : Facing.values()) {
       double whole = room.area(facing);
       double rest = whole - room.covered(facing);

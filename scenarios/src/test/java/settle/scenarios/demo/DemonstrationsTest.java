@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import settle.scenarios.ScenarioReader;
+import settle.scenarios.finding.Finding;
 import settle.sim.demo.BeforeAndAfter;
 import settle.sim.demo.Change;
 import settle.sim.demo.Figure;
@@ -33,6 +35,10 @@ class DemonstrationsTest {
             .collect(Collectors.toMap(Map.Entry::getKey, e -> e.getValue().run()));
   }
 
+  /** Where the lesson is what the reader doubts: a head that shuts before its room is warm. */
+  private static final Set<String> SHUT_BELOW_WANT =
+      Set.of("covered-head", "thermostat-with-valve", "shut-neighbour");
+
   static Stream<String> names() {
     return Demonstrations.names().stream();
   }
@@ -43,8 +49,14 @@ class DemonstrationsTest {
     ReadyMade demonstration = all.get(name);
     for (String text : List.of(demonstration.before(), demonstration.after())) {
       assertThat(text).startsWith("# Demonstration '" + name + "'").contains("invented");
-      assertThat(ScenarioReader.read(text, Path.of(name)).warnings()).isEmpty();
       assertThat(ScenarioReader.read(text, Path.of(name)).house().arrangements()).hasSize(1);
+    }
+    assertThat(ScenarioReader.read(demonstration.before(), Path.of(name)).warnings()).isEmpty();
+    List<Finding> doubts = ScenarioReader.read(demonstration.after(), Path.of(name)).warnings();
+    if (SHUT_BELOW_WANT.contains(name)) {
+      assertThat(doubts).singleElement().asString().contains("is shut where the room is at");
+    } else {
+      assertThat(doubts).isEmpty();
     }
   }
 
