@@ -21,7 +21,7 @@ class VerdictCommandTest {
         .containsPattern(
             "Skirting: yes: from −3 °C to 15 °C outdoors the room is held \\(run at −3 °C and\\s15 °C\\)")
         .contains("Radiators: yes: ", "Least flow", "Season: ")
-        .containsPattern("At\\srest,\\snot\\srun: load");
+        .containsPattern("At\\srest,\\snot\\srun:\\sload");
     assertThat(run.err()).isEmpty();
   }
 

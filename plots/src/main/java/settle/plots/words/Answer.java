@@ -294,7 +294,9 @@ public record Answer(House house, Verdict verdict) {
         ? Optional.empty()
         : Optional.of(
             all.get(0)
-                + (all.size() > 1 ? "; and in " + (all.size() - 1) + " more places" : "")
+                + (all.size() > 2
+                    ? "; and in " + (all.size() - 1) + " more places"
+                    : all.size() == 2 ? "; and in one more place" : "")
                 + ". The run counts; what is said at rest of this house may be as far off.");
   }
 
