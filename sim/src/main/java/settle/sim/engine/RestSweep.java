@@ -467,6 +467,8 @@ final class RestSweep {
   private void begin(int b, double water) {
     branch = b;
     entering = water;
+    // While all heats are there: the emitter warms the room next door too.
+    aroundElse = around(b);
     int r = model.branchRoom[b];
     Pipe pipe = model.arrangement.branches().get(b).pipe();
     boolean inRoom = pipe.delays() && model.pipeRoom[b] == r;
@@ -484,7 +486,6 @@ final class RestSweep {
     }
     airFree = rooms.air(r, heat);
     starFree = rooms.star(r, heat);
-    aroundElse = around(b);
   }
 
   /** Temperature about a branch's pipe as rooms are [°C]. */

@@ -110,11 +110,6 @@ public final class SettledHouse {
     return settle(() -> solveAt(flow));
   }
 
-  /** Settles without heat, the pump running: a house whose source does not run. */
-  public SettledHouse withoutHeat() {
-    return settle(() -> unheated(house.source().flowSetPoint()));
-  }
-
   private SettledHouse settle(Runnable how) {
     again = how;
     status = null;
@@ -450,11 +445,10 @@ public final class SettledHouse {
     double cold = Math.min(outdoor, hot - 1);
     double atCold = madeAt(cold);
     double atHot = madeAt(hot);
-    if (atCold < 0 && atHot > 0) {
-      search.between(
-          this::madeAt, cold, atCold, hot, atHot, FLOW_ACCURACY, RestSweep.HEAT_AGREEMENT);
-      feed(search.root());
-    }
+    found &=
+        search.between(
+            this::madeAt, cold, atCold, hot, atHot, FLOW_ACCURACY, RestSweep.HEAT_AGREEMENT);
+    feed(search.root());
   }
 
   private double madeAt(double mains) {

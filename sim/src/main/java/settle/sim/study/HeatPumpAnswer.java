@@ -97,7 +97,7 @@ public record HeatPumpAnswer(
             WaterNeeded.of(pump, mildOutdoor, mild.flow(), heatOfWater),
             pump.minimumFlow(),
             mild.throughSource(),
-            rest.flowUnheated(outdoor),
+            rest.throughSourceAtMost(),
             throttledFrom(rest, outdoor, pump.minimumFlow()),
             atMild.least() / (mild.throughSource() * liquid.specificHeat()),
             2 * pump.switchingBand());
@@ -244,8 +244,8 @@ public record HeatPumpAnswer(
    *     no heat is taken [m³]
    * @param least flow below which the unit does not run [kg/s]
    * @param flowLeft flow through the unit in mild weather, valves throttling [kg/s]
-   * @param flowAtMost the same with every valve as far open as in the unheated house in design
-   *     weather [kg/s]
+   * @param flowAtMost the same with every valve as far open as it goes, as when all rooms are cold
+   *     [kg/s]
    * @param throttledFrom lowest outdoor temperature of the season from which on the valves leave
    *     less than {@code least} [°C]; empty if they never do
    * @param rise by how much its least output warms what passes it in mild weather [K]

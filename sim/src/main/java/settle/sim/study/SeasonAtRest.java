@@ -70,11 +70,6 @@ final class SeasonAtRest {
     return new Drawn(load, running.flow(), running.returning(), running.throughSource());
   }
 
-  /** Flow through the source with every valve as far open as in the unheated house [kg/s]. */
-  double flowUnheated(double outdoor) {
-    return drawn(holding.settled(outdoor).withoutHeat()).throughSource();
-  }
-
   /**
    * Water that takes part in a start of some length [s]: what source, vessel and mains hold, and of
    * each circuit what its valve lets through within that time [m³].
@@ -94,6 +89,16 @@ final class SeasonAtRest {
       }
       return all - still;
     };
+  }
+
+  /** Flow through the source with every valve open [kg/s]. */
+  double throughSourceAtMost() {
+    double open = holding.settled(house.designOutdoor()).totalFlow();
+    return house
+        .buffer()
+        .filter(b -> b.placement() == Buffer.Placement.PARALLEL)
+        .map(Buffer::sourceFlow)
+        .orElse(open);
   }
 
   Optional<Season.Year> leastFlow() {

@@ -37,6 +37,7 @@ import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.Pipe;
+import settle.sim.hydraulics.PipePlace;
 import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Pump;
 import settle.sim.hydraulics.Tube;
@@ -424,14 +425,20 @@ public record PlausibleHouse(
           if (valve == null || one(0.5)) {
             valve = valve(want, massFlow);
           }
-          branches.add(branch(rooms.get(r), emitter, valve, mains, massFlow, tails));
+          branches.add(branch(rooms, r, emitter, valve, mains, massFlow, tails));
         }
       }
       return branches;
     }
 
     private Branch branch(
-        Room room, Emitter emitter, Valve valve, List<Main> mains, double massFlow, boolean tail) {
+        List<Room> rooms,
+        int room,
+        Emitter emitter,
+        Valve valve,
+        List<Main> mains,
+        double massFlow,
+        boolean tail) {
       Tube tube = massFlow > 0.05 ? Tube.copper(0.015, 0.0007) : Tube.copper(0.010, 0.0006);
       double length = between(4, 18);
       Pipe pipe =
@@ -444,15 +451,24 @@ public record PlausibleHouse(
         from = mains.get(0).name();
       }
       return new Branch(
-          room.name(),
+          rooms.get(room).name(),
+          null,
           emitter,
           valve,
           one(0.2)
               ? LockshieldScale.TYPICAL.open()
               : new Lockshield("lockshield", 1, Math.max(kv, 0.03)),
           pipe,
+          place(rooms, room),
           from,
           OptionalDouble.empty());
+    }
+
+    private PipePlace place(List<Room> rooms, int room) {
+      if (one(0.15)) {
+        return PipePlace.outside(between(8, 16));
+      }
+      return PipePlace.in(rooms.get(one(0.1) ? random.nextInt(rooms.size()) : room).name());
     }
 
     private static Pipe pipe(Tube tube, double length, double fittings, double loss) {

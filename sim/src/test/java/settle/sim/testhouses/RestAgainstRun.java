@@ -66,6 +66,17 @@ public record RestAgainstRun(
     return worst;
   }
 
+  /**
+   * How far the run contradicts the rest [K]: 0 where the rest says that it does not hold, for
+   * another reason than that heads have play.
+   */
+  public double disagreement() {
+    if (status.holds()) {
+      return off();
+    }
+    return range() ? outside() : 0;
+  }
+
   /** Whether heads anywhere in their play are all that keeps the rest from one state. */
   public boolean range() {
     return !status.holds()
