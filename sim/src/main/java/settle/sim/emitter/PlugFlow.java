@@ -29,6 +29,12 @@ public final class PlugFlow implements EmitterStepper {
   /** Two neighbouring parcels shorter than this share of the path are mixed. */
   private static final double SHORTEST_SHARE = 1.0 / 200;
 
+  /**
+   * Time constant with which heat that is only a matter of how parcels are seen is given off [s]:
+   * long against a step, short against a room's hours.
+   */
+  private static final double SETTLING = 600;
+
   /** Relative change within which powers are followed by their series [-]. */
   private static final double SMALL = 0.02;
 
@@ -53,6 +59,13 @@ public final class PlugFlow implements EmitterStepper {
   private double[] lower = new double[CAPACITY];
   private double storedHeat;
 
+  /**
+   * Heat held beyond what the parcels show [J]. Between the same edges a parcel holds otherwise
+   * when it is seen from another T_ref, and two that are joined hold a little otherwise than each;
+   * taken for emission that would be a blow, the harder the shorter the step.
+   */
+  private double apart;
+
   // w of the edges, for the reference temperature of the last step
   private double[] upperW = new double[CAPACITY];
   private double[] lowerW = new double[CAPACITY];
@@ -72,6 +85,11 @@ public final class PlugFlow implements EmitterStepper {
   private double[] nextUpperW = new double[CAPACITY];
   private double[] nextLowerW = new double[CAPACITY];
   private double nextStored;
+  private double nextApart;
+
+  /** Excess of what was pushed so far, times its length, before any of it was joined [K m]. */
+  private double pushed;
+
   private double nextReference;
   private double emittedHeat;
   private double returnTemperature;
@@ -115,6 +133,7 @@ public final class PlugFlow implements EmitterStepper {
     double shift = newReference - reference;
     nextCount = 0;
     nextStored = 0;
+    pushed = 0;
     double left = 0;
     double position = 0;
     if (moved > 0) {
@@ -130,6 +149,7 @@ public final class PlugFlow implements EmitterStepper {
       left += (moved - stay) * endY;
       position = stay;
     }
+    double seenAnew = 0;
     double passed = moved;
     double growth = kappa * stepLength;
     for (int i = 0; i < count; i++) {
@@ -137,6 +157,7 @@ public final class PlugFlow implements EmitterStepper {
       double yl = lower[i] - newReference;
       double wu = moved(upper[i] - reference, shift, upperW[i]);
       double wl = yl == yu ? wu : moved(lower[i] - reference, shift, lowerW[i]);
+      seenAnew += size[i] * mean(yu, yl, wu, wl);
       double from = passed;
       passed += size[i];
       double stay = Math.min(passed, length) - from;
@@ -185,7 +206,11 @@ public final class PlugFlow implements EmitterStepper {
     nextStored = heatCapacity * (nextStored + length * newReference);
     double leaving = heatCapacity * (left + moved * newReference);
     double entering = moved > 0 ? heatCapacity * moved * inlet : 0;
-    emittedHeat = storedHeat + entering - leaving - nextStored;
+    double seen = heatCapacity * (seenAnew + length * newReference);
+    double held = heatCapacity * (pushed + length * newReference);
+    double unseen = (apart + storedHeat - seen) * Math.exp(-stepLength / SETTLING);
+    emittedHeat = entering - leaving - held + apart + storedHeat - unseen;
+    nextApart = unseen + held - nextStored;
     returnTemperature = moved > 0 ? newReference + left / moved : nextLower[nextCount - 1];
   }
 
@@ -223,6 +248,7 @@ public final class PlugFlow implements EmitterStepper {
 
   /** Adds a parcel downstream, joining it to the last one where that changes next to nothing. */
   private void push(double parcel, double yu, double yl, double wu, double wl) {
+    pushed += parcel * mean(yu, yl, wu, wl);
     int last = nextCount - 1;
     if (last >= 0 && joins(last, parcel, yu, yl, wu, wl)) {
       nextSize[last] += parcel;
@@ -443,11 +469,12 @@ public final class PlugFlow implements EmitterStepper {
     reference = nextReference;
     count = nextCount;
     storedHeat = nextStored;
+    apart = nextApart;
   }
 
   @Override
   public double stored() {
-    return storedHeat;
+    return storedHeat + apart;
   }
 
   /** Number of parcels now. */

@@ -58,7 +58,7 @@ public final class HouseRun {
   private static final double HEAT_AGREEMENT_SHARE = 1e-3;
 
   /** Rounds after which flow and reference temperatures of a step are given up. */
-  private static final int MOST_ROUNDS = 16;
+  private static final int MOST_ROUNDS = 30;
 
   private static final double DAY = 86_400;
 
@@ -77,6 +77,9 @@ public final class HouseRun {
    * Agreement asked of the opening held with the one the head really takes, as a share of it [-].
    */
   private static final double OPENING_AGREEMENT = 0.003;
+
+  /** Steps without agreement after which none is made shorter than the shortest for it. */
+  private static final int MANY = 100;
 
   /** Corrections after which the openings of a step are given up. */
   private static final int MOST_CORRECTIONS = 8;
@@ -104,6 +107,7 @@ public final class HouseRun {
   private final FlowSearch search = new FlowSearch();
   private final PlantControl control;
   private final StepLadder ladder;
+  private final TemperatureSpan span;
   private double time;
   private double nextEvent;
   private HouseModel later;
@@ -156,6 +160,7 @@ public final class HouseRun {
     circuit = new WaterCircuit(model, start);
     valves = model.valveStepper(start);
     source = model.sourceStepper(start);
+    span = new TemperatureSpan(model, start);
     ladder = new StepLadder(settings.shortestStep(), settings.longestStep());
     roomStepper.prepare(ladder.lengths());
     Control rules = house.control();
@@ -211,8 +216,8 @@ public final class HouseRun {
   /**
    * Runs from start to end.
    *
-   * @throws ArithmeticException if a temperature stops being a number; the message names room and
-   *     time
+   * @throws ArithmeticException if a temperature leaves what source, weather and gains span; the
+   *     message names room or part of the plant, and time
    */
   public void run() {
     run(done -> {});
@@ -298,6 +303,7 @@ public final class HouseRun {
    */
   void hasten(boolean faster) {
     HouseFabric own = model.fabric();
+    span.askNumbersOnly();
     roomStepper.goOnThrough(faster ? own.hastened(HASTENED_LAG, MOST_HASTE) : own);
   }
 
@@ -318,6 +324,7 @@ public final class HouseRun {
   private void atEvent() {
     if (time >= laterFrom - 1e-6) {
       roomStepper.linkAs(later.fabric());
+      span.goOnAs(later.atRest);
       circuit.runThrough(later.networkFlow());
       laterFrom = Double.POSITIVE_INFINITY;
       ladder.reset();
@@ -354,6 +361,11 @@ public final class HouseRun {
       double heat = circuit.heat(b);
       emitted += heat * h;
       double now = circuit.emitters()[b].emissionNow();
+      // Where the star follows an emitter at once, what that gives now is no better known than its
+      // mean, with which the star agrees.
+      if (roomStepper.followsAtOnce(b)) {
+        now = heat;
+      }
       roomStepper.setHeat(b, now);
       heatRate = Math.max(heatRate, Math.abs(now - heat) / airCapacity[model.branchRoom[b]]);
     }
@@ -373,6 +385,7 @@ public final class HouseRun {
     timeOutsideMap += source.timeOutsideMap();
     time += h;
     steps++;
+    check();
     // Multiples of the shortest step are kept exact, so that events are met exactly.
     if (Math.abs(time - stop) < 1e-6) {
       time = stop + 0.0;
@@ -402,7 +415,7 @@ public final class HouseRun {
       if (h <= longest) {
         return h;
       }
-      int shorter = ladder.shorter(longest);
+      int shorter = h > leastStep() ? ladder.shorter(longest) : -1;
       if (shorter < 0) {
         stepsUnagreed += agreed ? 0 : 1;
         return h;
@@ -414,6 +427,14 @@ public final class HouseRun {
     }
   }
 
+  /**
+   * The shortest step that is tried for the sake of agreement [s]; once many came to none, that is
+   * no matter of length, and the run is to come to its end.
+   */
+  private double leastStep() {
+    return stepsUnagreed < MANY ? ladder.lengths()[0] : ladder.shortest();
+  }
+
   /** Tries a step; returns whether all that has to agree in it does. */
   private boolean attempt(int level, double h) {
     weatherAndGains(h);
@@ -423,7 +444,7 @@ public final class HouseRun {
       roomStepper.begin(h);
     }
     roomStepper.settleLinks();
-    circuit.feel(roomStepper);
+    circuit.begin(roomStepper);
     circuit.flows(valves.lookAhead(h, valveDrop), pumping);
     for (int k = 0; k < MOST_CORRECTIONS; k++) {
       boolean agreed = agree(h);
@@ -489,6 +510,34 @@ public final class HouseRun {
     double sun = weather.meanIrradiance(time, time + h);
     for (int r = 0; r < rooms; r++) {
       roomStepper.setGains(r, convective[r], radiant[r] + solarAperture[r] * sun);
+      span.see(r, convective[r], radiant[r] + solarAperture[r] * sun);
+    }
+    span.see(outdoor, flowSetPoint, called);
+  }
+
+  /** Ends the run where a temperature is none that the house can have. */
+  private void check() {
+    for (int r = 0; r < rooms; r++) {
+      double air = roomStepper.air(r);
+      double star = roomStepper.star(r);
+      boolean airAllowed = span.allowsRoom(r, air);
+      if (!airAllowed || !span.allowsRoom(r, star)) {
+        String room = "room '" + house.rooms().get(r).name() + "', ";
+        throw span.outside(room + (airAllowed ? "surfaces" : "air"), airAllowed ? star : air, time);
+      }
+    }
+    boolean flowing = circuit.totalFlow() > 0;
+    for (int b = 0; b < branches; b++) {
+      double leaving = circuit.emitters()[b].meanReturn();
+      if (!span.allowsWater(leaving) || !Double.isFinite(circuit.heat(b))) {
+        throw span.outside("water leaving " + model.branchNames().get(b), leaving, time);
+      }
+    }
+    if (flowing && !span.allowsWater(flowTemperature)) {
+      throw span.outside("water leaving the source", flowTemperature, time);
+    }
+    if (!span.allowsWater(circuit.returnTemperature())) {
+      throw span.outside("water coming back to the source", circuit.returnTemperature(), time);
     }
   }
 
@@ -537,7 +586,7 @@ public final class HouseRun {
       if (round == MOST_ROUNDS) {
         return false;
       }
-      circuit.foresee(h, roomStepper);
+      circuit.foresee(round, h, roomStepper);
       guess = search.next(guess, answer);
     }
   }

@@ -79,7 +79,7 @@ final class RunRecorder {
   void begin(double time, double[] want) {
     recorder.begin(time);
     recorder.clear();
-    recordRooms(time, want);
+    recordRooms(want);
     recordHouse(HouseColumn.STARTS, 0);
     for (int b = 0; b < branches; b++) {
       recordBranch(BranchColumn.SENSED, b, valves.element(b));
@@ -106,7 +106,7 @@ final class RunRecorder {
       double flow,
       int starts) {
     recorder.begin(time);
-    recordRooms(time, want);
+    recordRooms(want);
     for (int r = 0; r < rooms; r++) {
       recorder.set(Trace.index(RoomColumn.HEAT, r), 0);
       recorder.set(Trace.index(RoomColumn.PIPE_HEAT, r), circuit.pipeHeat(r) / length);
@@ -174,14 +174,10 @@ final class RunRecorder {
     recorder.set(Trace.index(column, main, rooms, branches), value);
   }
 
-  private void recordRooms(double time, double[] want) {
+  private void recordRooms(double[] want) {
     for (int r = 0; r < rooms; r++) {
       double air = roomStepper.air(r);
       double star = roomStepper.star(r);
-      if (Double.isNaN(air)) {
-        throw new ArithmeticException(
-            "room '" + house.rooms().get(r).name() + "': no temperature at " + time + " s");
-      }
       recorder.set(Trace.index(RoomColumn.AIR, r), air);
       recorder.set(Trace.index(RoomColumn.RADIANT, r), star);
       recorder.set(Trace.index(RoomColumn.OPERATIVE, r), (air + star) / 2);

@@ -1,5 +1,6 @@
 package settle.sim.engine;
 
+import java.util.Arrays;
 import java.util.List;
 import settle.sim.emitter.EmitterStepper;
 import settle.sim.house.Branch;
@@ -9,6 +10,7 @@ import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.hydraulics.PipeWater;
 import settle.sim.room.RoomStepper;
+import settle.sim.source.FlowSearch;
 
 /**
  * The water of a run from the source's outlet back to its inlet: flows, and what becomes of the
@@ -22,6 +24,12 @@ import settle.sim.room.RoomStepper;
  * answer to its heats says how good those were.
  */
 final class WaterCircuit {
+
+  /** Trials after which what was foreseen leads nowhere; two or three do in most steps. */
+  private static final int FORESEEN_ROUNDS = 6;
+
+  /** Move of a reference temperature whose answer says something [K]. */
+  private static final double LEAST_MOVE = 1e-5;
 
   // Model: node 0 is the source, node i + 1 the end of mains i
   private final HouseModel model;
@@ -61,6 +69,12 @@ final class WaterCircuit {
   private final double[] heat;
   private final double[] slope;
   private final double[] radiantFraction;
+
+  // The trial before
+  private final double[] lastReference;
+  private final double[] lastHeat;
+
+  private final FlowSearch[] search;
 
   /** Of each emitter, water and metal [J/K], and its exponent. */
   private final double[] emitterCapacity;
@@ -116,6 +130,10 @@ final class WaterCircuit {
     heat = new double[heats];
     reference = new double[heats];
     slope = new double[heats];
+    search = new FlowSearch[heats];
+    Arrays.setAll(search, i -> new FlowSearch());
+    lastReference = new double[branches];
+    lastHeat = new double[branches];
     radiantFraction = new double[heats];
     emitterCapacity = new double[branches];
     exponent = new double[branches];
@@ -153,8 +171,14 @@ final class WaterCircuit {
     returnTemperature = keptReturnTemperature;
   }
 
+  /** Begins a step: no trial of it has shown anything yet. */
+  void begin(RoomStepper rooms) {
+    Arrays.fill(lastReference, Double.NaN);
+    feel(rooms);
+  }
+
   /** Takes what the rooms now show for what emitters and pipes refer to. */
-  void feel(RoomStepper rooms) {
+  private void feel(RoomStepper rooms) {
     for (int i = 0; i < reference.length; i++) {
       reference[i] = rooms.felt(i, radiantFraction[i]);
     }
@@ -220,24 +244,45 @@ final class WaterCircuit {
    *
    * <p>Of the water that is in an emitter or passes it, C + m c h, a share phi of the excess is
    * given; its temperature then rises by 1 - (1 - phi)^n per kelvin of the reference, and the rest
-   * of that kelvin is heat kept back.
+   * of that kelvin is heat kept back. Where only part of the water is warmer than the room that
+   * says too little: what the last two trials showed counts then. Too steep a slope only takes
+   * longer.
+   *
+   * <p>Where that does not lead there soon, each reference is looked for by itself, between one
+   * that was too low and one that was too high.
+   *
+   * @param round trials so far, from 1 on
    */
-  void foresee(double h, RoomStepper rooms) {
+  void foresee(int round, double h, RoomStepper rooms) {
     for (int b = 0; b < branches; b++) {
       double passing = network.flow(b) * specificHeat * h;
       double capacity = emitterCapacity[b] + passing;
       double entered = passing > 0 ? passing * inlet[b] : 0;
       double excess = emitters[b].stored() + entered - capacity * reference[b];
       double phi = excess > 0 ? Math.min(heat[b] * h / excess, 1) : 0;
+      double shown = -(heat[b] - lastHeat[b]) / (reference[b] - lastReference[b]);
+      boolean says = Math.abs(reference[b] - lastReference[b]) > LEAST_MOVE;
       slope[b] = capacity / h * (1 - Math.pow(1 - phi, exponent[b]));
+      slope[b] = says && shown > slope[b] ? shown : slope[b];
+      lastHeat[b] = heat[b];
+      lastReference[b] = reference[b];
     }
     for (int r = 0; r < pipeHeat.length; r++) {
       if (model.pipeHeatInput[r] >= 0) {
         slope[model.pipeHeatInput[r]] = model.pipeConductance[r];
       }
     }
-    rooms.foresee(heat, slope, reference, radiantFraction);
-    feel(rooms);
+    if (round <= FORESEEN_ROUNDS) {
+      rooms.foresee(heat, slope, reference, radiantFraction);
+      feel(rooms);
+      return;
+    }
+    for (int i = 0; i < heat.length; i++) {
+      if (round == FORESEEN_ROUNDS + 1) {
+        search[i].begin();
+      }
+      reference[i] = search[i].next(reference[i], rooms.felt(i, radiantFraction[i]));
+    }
   }
 
   /** Whether links and emitters came to agree in the last trial, each with itself. */

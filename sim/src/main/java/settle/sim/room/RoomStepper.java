@@ -23,6 +23,9 @@ public final class RoomStepper {
    */
   private static final int MOST_SWEEPS = 100;
 
+  /** Share by which a heat may be held back at once, and still be reckoned without that [-]. */
+  private static final double AT_ONCE = 0.2;
+
   /** Inputs that change only at events, kept summed up: held temperatures and gains. */
   private static final int[] SLOW_INPUTS = {
     RoomModes.HELD, RoomModes.CONVECTIVE, RoomModes.RADIANT
@@ -276,6 +279,17 @@ public final class RoomStepper {
     int slot = fabric.heatSlot[heat];
     return radiantFraction * d[RoomModes.STAR][slot]
         + (1 - radiantFraction) * d[RoomModes.AIR][slot];
+  }
+
+  /**
+   * Whether the star, which holds no heat, rises by a heat input enough to hold it back at once.
+   *
+   * @param heat the heat input
+   */
+  public boolean followsAtOnce(int heat) {
+    int r = fabric.heatRoom[heat];
+    double rise = fabric.rooms[r].direct[RoomModes.STAR][fabric.heatSlot[heat]];
+    return fabric.heatConductance[heat] * rise > AT_ONCE;
   }
 
   /**

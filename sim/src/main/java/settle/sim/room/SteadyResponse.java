@@ -82,6 +82,23 @@ public final class SteadyResponse {
     }
   }
 
+  /**
+   * How far gains in all rooms lift one of them at rest [K]: its air or its star, whichever more.
+   *
+   * @param room which is lifted
+   * @param convective convective gain of each room [W]; not modified
+   * @param radiant radiant gain of each room [W]; not modified
+   */
+  public double riseByGains(int room, double[] convective, double[] radiant) {
+    double air = 0;
+    double star = 0;
+    for (int r = 0; r < rooms; r++) {
+      air += airByConvective[r][room] * convective[r] + airByRadiant[r][room] * radiant[r];
+      star += starByConvective[r][room] * convective[r] + starByRadiant[r][room] * radiant[r];
+    }
+    return Math.max(air, star);
+  }
+
   /** T = (K + LEAST_RATE C)^-1 B, the second term only where K alone cannot be solved. */
   private static double[][] response(RoomNetwork room) {
     double[][] k = room.balance();

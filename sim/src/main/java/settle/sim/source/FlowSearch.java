@@ -54,7 +54,7 @@ public final class FlowSearch {
     lastGuess = guess;
     lastResidual = residual;
     if (Double.isInfinite(above - below)) {
-      return slope < -1e-3 && slope > -5 ? guess - residual / slope : answer;
+      return slope < -1e-6 && slope > -5 ? guess - residual / slope : answer;
     }
     double next = (below * residualAbove - above * residualBelow) / (residualAbove - residualBelow);
     return next > below && next < above ? next : (below + above) / 2;
