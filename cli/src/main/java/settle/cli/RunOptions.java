@@ -19,7 +19,7 @@ final class RunOptions {
   @Option(
       names = "--error-bars",
       description =
-          "Run again with half the step and twice the resolution, and state how far each figure moves.")
+          "Run again twice and four times as fine in all that is reckoned, and state how far each figure moves.")
   private boolean errorBars;
 
   /** Those of every command that answers for a scenario. */

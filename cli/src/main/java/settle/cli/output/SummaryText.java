@@ -57,7 +57,7 @@ public final class SummaryText {
     }
     return String.format(
         Locale.ROOT,
-        "With the steps halved and the fabric cut twice as fine, no room ends more than %.3f K otherwise, no warm-up time moves by"
+        "With steps, agreement within them and parcels of water twice and four times as fine and the fabric cut twice as fine, no room ends more than %.3f K otherwise, no warm-up time moves by"
             + " more than %.1f min, and no mean return temperature by more than %.3f K.",
         settled,
         warmUp / Units.SECONDS_PER_MINUTE,
@@ -233,7 +233,7 @@ public final class SummaryText {
         "Flow",
         "Return",
         "Heat");
-    table.head("(steps halved, fabric twice as fine)", "", "min", "K", "K", "K", "K", "%");
+    table.head("(all twice and four times as fine)", "", "min", "K", "K", "K", "K", "%");
     for (int i = 0; i < outcome.errors().size(); i++) {
       ErrorEstimate error = outcome.errors().get(i);
       String arrangement = outcome.runs().get(i).arrangement().name();

@@ -51,12 +51,14 @@ public final class PlugFlow implements EmitterStepper {
   private final double power;
   private final boolean linear;
   private final double ratioPower;
+  private final double joinTolerance;
+  private final double shortest;
 
   // State: parcels from inlet to outlet, edges upstream and downstream
   private int count = 1;
-  private double[] size = new double[CAPACITY];
-  private double[] upper = new double[CAPACITY];
-  private double[] lower = new double[CAPACITY];
+  private double[] size;
+  private double[] upper;
+  private double[] lower;
   private double storedHeat;
 
   /**
@@ -67,8 +69,8 @@ public final class PlugFlow implements EmitterStepper {
   private double apart;
 
   // w of the edges, for the reference temperature of the last step
-  private double[] upperW = new double[CAPACITY];
-  private double[] lowerW = new double[CAPACITY];
+  private double[] upperW;
+  private double[] lowerW;
   private double reference;
 
   // Where w(y) at the inlet and y(w) at the outlet were last computed in full
@@ -79,11 +81,11 @@ public final class PlugFlow implements EmitterStepper {
 
   // Attempt
   private int nextCount;
-  private double[] nextSize = new double[CAPACITY];
-  private double[] nextUpper = new double[CAPACITY];
-  private double[] nextLower = new double[CAPACITY];
-  private double[] nextUpperW = new double[CAPACITY];
-  private double[] nextLowerW = new double[CAPACITY];
+  private double[] nextSize;
+  private double[] nextUpper;
+  private double[] nextLower;
+  private double[] nextUpperW;
+  private double[] nextLowerW;
   private double nextStored;
   private double nextApart;
 
@@ -107,7 +109,39 @@ public final class PlugFlow implements EmitterStepper {
       double coefficient,
       double exponent,
       double startTemperature) {
+    this(length, heatCapacity, coefficient, exponent, startTemperature, 1);
+  }
+
+  /**
+   * @param length of the path [m]
+   * @param heatCapacity C', water and metal [J/(m K)]
+   * @param coefficient K' L [W/K^n]
+   * @param exponent n [-]
+   * @param startTemperature of the water [°C]
+   * @param parcels differences and lengths up to which parcels are joined or mixed, as a share of
+   *     what is usual [-], 1/8 to 1
+   */
+  public PlugFlow(
+      double length,
+      double heatCapacity,
+      double coefficient,
+      double exponent,
+      double startTemperature,
+      double parcels) {
     this.length = length;
+    joinTolerance = JOIN_TOLERANCE * parcels;
+    shortest = SHORTEST_SHARE * length * parcels;
+    int room = (int) Math.ceil(CAPACITY / parcels);
+    size = new double[room];
+    upper = new double[room];
+    lower = new double[room];
+    upperW = new double[room];
+    lowerW = new double[room];
+    nextSize = new double[room];
+    nextUpper = new double[room];
+    nextLower = new double[room];
+    nextUpperW = new double[room];
+    nextLowerW = new double[room];
     this.heatCapacity = heatCapacity;
     this.exponent = exponent;
     emission = coefficient / length;
@@ -256,7 +290,6 @@ public final class PlugFlow implements EmitterStepper {
       nextLowerW[last] = wl;
       return;
     }
-    double shortest = SHORTEST_SHARE * length;
     if (last >= 0 && nextSize[last] < shortest && parcel < shortest) {
       mix(last, parcel, mean(yu, yl, wu, wl));
       return;
@@ -298,16 +331,16 @@ public final class PlugFlow implements EmitterStepper {
     if (lastYu > WIDEST_RATIO * (1 + 1e-9) * yl && yl > LEAST_EXCESS) {
       return false;
     }
-    if (Math.abs(lastYl - yu) > JOIN_TOLERANCE) {
+    if (Math.abs(lastYl - yu) > joinTolerance) {
       return false;
     }
     double share = before / (before + parcel);
     if (yl <= LEAST_EXCESS || yu <= LEAST_EXCESS || lastYu <= LEAST_EXCESS) {
-      return Math.abs(lastYu + (yl - lastYu) * share - yu) < JOIN_TOLERANCE;
+      return Math.abs(lastYu + (yl - lastYu) * share - yu) < joinTolerance;
     }
     double joinedW = nextUpperW[last] + (wl - nextUpperW[last]) * share;
     double deviation = linear ? (joinedW - wu) * yu : (joinedW - wu) * yu * power / wu;
-    return Math.abs(deviation) < JOIN_TOLERANCE;
+    return Math.abs(deviation) < joinTolerance;
   }
 
   private double toW(double y) {

@@ -247,14 +247,23 @@ public final class HouseModel {
   }
 
   EmitterStepper[] emitterSteppers(double startTemperature) {
+    return emitterSteppers(startTemperature, 1);
+  }
+
+  EmitterStepper[] emitterSteppers(double startTemperature, double parcels) {
     return arrangement.branches().stream()
-        .map(branch -> emitterStepper(branch.emitter(), house.water(), startTemperature))
+        .map(branch -> emitterStepper(branch.emitter(), house.water(), startTemperature, parcels))
         .toArray(EmitterStepper[]::new);
   }
 
   /** A stepper for one emitter, filled with water of one temperature [°C]. */
   public static EmitterStepper emitterStepper(
       Emitter emitter, WaterProperties water, double startTemperature) {
+    return emitterStepper(emitter, water, startTemperature, 1);
+  }
+
+  private static EmitterStepper emitterStepper(
+      Emitter emitter, WaterProperties water, double startTemperature, double parcels) {
     double heatCapacity = heatCapacity(emitter, water);
     double n = emitter.exponent();
     if (emitter instanceof PerimeterEmitter perimeter) {
@@ -263,7 +272,8 @@ public final class HouseModel {
           heatCapacity / perimeter.length(),
           EmissionLaw.distributedCoefficient(emitter.ratedOutput(), n),
           n,
-          startTemperature);
+          startTemperature,
+          parcels);
     }
     int cells = ((PanelEmitter) emitter).cells();
     return new MixedChain(

@@ -88,6 +88,7 @@ public final class HouseRun {
   private final HouseModel model;
   private final House house;
   private final RunSettings settings;
+  private final Fineness fineness;
   private final int rooms;
   private final int branches;
 
@@ -150,14 +151,24 @@ public final class HouseRun {
    * @param settings start, length and steps
    */
   public HouseRun(HouseModel model, RunSettings settings) {
+    this(model, settings, Fineness.USUAL);
+  }
+
+  /**
+   * @param model the prepared house
+   * @param settings start, length and steps
+   * @param fineness how finely it is reckoned beside what is usual
+   */
+  HouseRun(HouseModel model, RunSettings settings, Fineness fineness) {
     this.model = model;
+    this.fineness = fineness;
     this.settings = settings;
     house = model.house;
     rooms = house.rooms().size();
     branches = model.branchRoom.length;
     double start = settings.startTemperature();
-    roomStepper = new RoomStepper(model.fabric(), start);
-    circuit = new WaterCircuit(model, start);
+    roomStepper = new RoomStepper(model.fabric(), start, fineness.agreement());
+    circuit = new WaterCircuit(model, start, fineness.parcels());
     valves = model.valveStepper(start);
     source = model.sourceStepper(start);
     span = new TemperatureSpan(model, start);
@@ -350,7 +361,7 @@ public final class HouseRun {
     double steady =
         Math.min(Math.min(valves.steadyFor(HEAD_TRAVEL), source.steadyFor()), heatSteadyFor);
     steady = Math.min(steady, control.steadyFor());
-    double h = takeStep(steady, until - time);
+    double h = takeStep(fineness.steps() * steady, until - time);
     if (valves.accept(h)) {
       ladder.reset();
     }
@@ -449,7 +460,7 @@ public final class HouseRun {
     for (int k = 0; k < MOST_CORRECTIONS; k++) {
       boolean agreed = agree(h);
       double off = feel(h);
-      if (!agreed || off < OPENING_AGREEMENT) {
+      if (!agreed || off < fineness.agreement() * OPENING_AGREEMENT) {
         return agreed;
       }
       circuit.flows(valves.correct(), pumping);
@@ -578,9 +589,9 @@ public final class HouseRun {
       double flowOff = Math.abs(answer - guess);
       double allowed =
           HEAT_AGREEMENT + HEAT_AGREEMENT_SHARE * capacityFlow * Math.abs(answer - returned);
-      if (off < REFERENCE_AGREEMENT
-          && flowOff < FLOW_AGREEMENT
-          && flowOff * capacityFlow <= allowed) {
+      if (off < fineness.agreement() * REFERENCE_AGREEMENT
+          && flowOff < fineness.agreement() * FLOW_AGREEMENT
+          && flowOff * capacityFlow <= fineness.agreement() * allowed) {
         return circuit.agreed() && source.agreed();
       }
       if (round == MOST_ROUNDS) {

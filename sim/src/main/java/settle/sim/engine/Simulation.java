@@ -54,7 +54,7 @@ public final class Simulation {
    * @throws ArithmeticException if the model could not be solved; the message names room and time
    */
   public static RunResult run(House house, Arrangement arrangement, DoubleConsumer progress) {
-    return run(house, arrangement, house.run(), 1, progress);
+    return run(house, arrangement, house.run(), 1, Fineness.USUAL, progress);
   }
 
   /**
@@ -69,7 +69,27 @@ public final class Simulation {
    */
   public static RunResult run(
       House house, Arrangement arrangement, RunSettings settings, double refinement) {
-    return run(house, arrangement, settings, refinement, done -> {});
+    return run(house, arrangement, settings, refinement, Fineness.USUAL);
+  }
+
+  /**
+   * Runs a house with other settings, and finer than usual.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @param settings start, length and steps
+   * @param refinement how much finer than usual the fabric is cut [-]
+   * @param fineness how finely all else is reckoned
+   * @return what came out
+   * @throws ArithmeticException if the model could not be solved; the message names room and time
+   */
+  public static RunResult run(
+      House house,
+      Arrangement arrangement,
+      RunSettings settings,
+      double refinement,
+      Fineness fineness) {
+    return run(house, arrangement, settings, refinement, fineness, done -> {});
   }
 
   private static RunResult run(
@@ -77,11 +97,12 @@ public final class Simulation {
       Arrangement arrangement,
       RunSettings settings,
       double refinement,
+      Fineness fineness,
       DoubleConsumer progress) {
     HouseModel given = new HouseModel(house, arrangement, refinement);
     Balancing balancing = new Balancing(given);
     HouseModel model = arrangement.balanced() ? given.as(balancing) : given;
-    HouseRun run = new HouseRun(model, settings);
+    HouseRun run = new HouseRun(model, settings, fineness);
     run.run(progress);
     Trace trace = run.trace();
     FigureReader reader = new FigureReader(trace);

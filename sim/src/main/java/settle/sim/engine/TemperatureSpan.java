@@ -98,10 +98,14 @@ final class TemperatureSpan {
     }
   }
 
-  /** Lets the span reach to a temperature [°C]. */
+  /** Lets the span reach to a temperature [°C]; what is none reaches nowhere. */
   private void include(double temperature) {
-    coldest = Math.min(coldest, temperature);
-    warmest = Math.max(warmest, temperature);
+    if (temperature < coldest) {
+      coldest = temperature;
+    }
+    if (temperature > warmest) {
+      warmest = temperature;
+    }
   }
 
   /**

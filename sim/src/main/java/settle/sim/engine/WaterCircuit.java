@@ -84,8 +84,10 @@ final class WaterCircuit {
   /**
    * @param model the prepared house
    * @param start temperature of all water [°C]
+   * @param parcels differences up to which water is mixed or joined, as a share of what is usual
+   *     [-]
    */
-  WaterCircuit(HouseModel model, double start) {
+  WaterCircuit(HouseModel model, double start, double parcels) {
     this.model = model;
     House house = model.house;
     specificHeat = house.water().specificHeat();
@@ -94,7 +96,7 @@ final class WaterCircuit {
     branches = branchList.size();
     mains = mainList.size();
     network = model.networkFlow();
-    emitters = model.emitterSteppers(start);
+    emitters = model.emitterSteppers(start, parcels);
     parent = new int[mains + 1];
     mainRoom = new int[mains];
     mainSurroundings = new double[mains];
@@ -105,8 +107,8 @@ final class WaterCircuit {
       parent[i + 1] = house.distribution().mainIndex(main.fedFrom()) + 1;
       mainRoom[i] = main.room() == null ? -1 : house.roomIndex(main.room());
       mainSurroundings[i] = main.surroundings();
-      mainFlow[i] = half(main.pipe(), start);
-      mainReturn[i] = half(main.pipe(), start);
+      mainFlow[i] = half(main.pipe(), start, parcels);
+      mainReturn[i] = half(main.pipe(), start, parcels);
     }
     branchNode = new int[branches];
     branchFlow = new PipeWater[branches];
@@ -114,8 +116,8 @@ final class WaterCircuit {
     for (int b = 0; b < branches; b++) {
       Branch branch = branchList.get(b);
       branchNode[b] = house.distribution().mainIndex(branch.fedFrom()) + 1;
-      branchFlow[b] = half(branch.pipe(), start);
-      branchReturn[b] = half(branch.pipe(), start);
+      branchFlow[b] = half(branch.pipe(), start, parcels);
+      branchReturn[b] = half(branch.pipe(), start, parcels);
     }
     bypassNode =
         house
@@ -147,8 +149,8 @@ final class WaterCircuit {
   }
 
   /** The flow or the return of a pair. */
-  private static PipeWater half(Pipe pipe, double start) {
-    return pipe.delays() ? new PipeWater(pipe, pipe.length() / 2, start) : null;
+  private static PipeWater half(Pipe pipe, double start, double parcels) {
+    return pipe.delays() ? new PipeWater(pipe, pipe.length() / 2, start, parcels) : null;
   }
 
   /** Lets the water run through another network: the same pipes, its pump set otherwise. */

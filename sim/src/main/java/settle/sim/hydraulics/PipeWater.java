@@ -37,13 +37,16 @@ public final class PipeWater {
   private final double length;
   private final double heatCapacity;
   private final double decayRate;
+  private final double joinTolerance;
+  private final double shortest;
+  private final int slots;
 
   // State: parcels from outlet (oldest) to inlet in a ring
-  private final double[] size = new double[SLOTS];
-  private final double[] theta = new double[SLOTS];
+  private final double[] size;
+  private final double[] theta;
 
   /** How much theta rises over the parcel, from its older to its newer end. */
-  private final double[] rise = new double[SLOTS];
+  private final double[] rise;
 
   private int oldest;
   private int count = 1;
@@ -72,7 +75,24 @@ public final class PipeWater {
    * @param startTemperature of the water [°C]
    */
   public PipeWater(Pipe pipe, double length, double startTemperature) {
+    this(pipe, length, startTemperature, 1);
+  }
+
+  /**
+   * @param pipe what it is made of
+   * @param length of this pipe [m], > 0: flow or return alone
+   * @param startTemperature of the water [°C]
+   * @param parcels differences and lengths up to which parcels are joined or mixed, as a share of
+   *     what is usual [-], 1/8 to 1
+   */
+  public PipeWater(Pipe pipe, double length, double startTemperature, double parcels) {
     this.length = length;
+    joinTolerance = JOIN_TOLERANCE * parcels;
+    shortest = SHORTEST_SHARE * length * parcels;
+    slots = (int) Math.ceil(SLOTS / parcels);
+    size = new double[slots];
+    theta = new double[slots];
+    rise = new double[slots];
     heatCapacity = pipe.heatCapacity();
     decayRate = pipe.lossCoefficient() / heatCapacity;
     size[0] = length;
@@ -107,7 +127,7 @@ public final class PipeWater {
       double cooled = 1;
       for (int k = 0; k < count && position < gone; k++) {
         boolean last = k + 1 == count;
-        int slot = (oldest + k) % SLOTS;
+        int slot = (oldest + k) % slots;
         double part = last ? gone - position : Math.min(size[slot], gone - position);
         double share = Math.min(part / size[slot], 1);
         double partRise = scale * rise[slot] * share;
@@ -141,7 +161,7 @@ public final class PipeWater {
       outlet = left / moved;
     } else {
       enteringSize = 0;
-      int slot = oldest % SLOTS;
+      int slot = oldest % slots;
       double end = scale * (theta[slot] - rise[slot] / 2) + base;
       outlet = decay * end + (1 - decay) * target;
     }
@@ -165,7 +185,7 @@ public final class PipeWater {
   public void accept() {
     double gone = enteringSize;
     while (gone > 0 && count > 0) {
-      int slot = oldest % SLOTS;
+      int slot = oldest % slots;
       if (size[slot] > gone + 1e-12 * length) {
         double share = gone / size[slot];
         theta[slot] += rise[slot] / 2 * share;
@@ -174,7 +194,7 @@ public final class PipeWater {
         gone = 0;
       } else {
         gone -= size[slot];
-        oldest = (oldest + 1) % SLOTS;
+        oldest = (oldest + 1) % slots;
         count--;
       }
     }
@@ -182,7 +202,7 @@ public final class PipeWater {
     base = decay * base + (1 - decay) * target;
     if (scale < LEAST_SCALE) {
       for (int k = 0; k < count; k++) {
-        int slot = (oldest + k) % SLOTS;
+        int slot = (oldest + k) % slots;
         theta[slot] = scale * theta[slot] + base;
         rise[slot] *= scale;
       }
@@ -199,8 +219,7 @@ public final class PipeWater {
     double value = (enteringTemperature - base) / scale;
     double up = enteringRise / scale;
     if (count > 0) {
-      int last = (oldest + count - 1) % SLOTS;
-      double shortest = SHORTEST_SHARE * length;
+      int last = (oldest + count - 1) % slots;
       boolean shortOnes = size[last] < shortest && enteringSize < shortest;
       if (shortOnes || inLine(last, value, up)) {
         double together = size[last] + enteringSize;
@@ -209,7 +228,7 @@ public final class PipeWater {
         return;
       }
     }
-    int slot = (oldest + count) % SLOTS;
+    int slot = (oldest + count) % slots;
     size[slot] = enteringSize;
     theta[slot] = value;
     rise[slot] = up;
@@ -232,8 +251,8 @@ public final class PipeWater {
     double first = theta[last] - rise[last] / 2;
     double all = value + up / 2 - first;
     double between = first + all * size[last] / (size[last] + enteringSize);
-    return Math.abs(theta[last] + rise[last] / 2 - between) * scale < JOIN_TOLERANCE
-        && Math.abs(value - up / 2 - between) * scale < JOIN_TOLERANCE;
+    return Math.abs(theta[last] + rise[last] / 2 - between) * scale < joinTolerance
+        && Math.abs(value - up / 2 - between) * scale < joinTolerance;
   }
 
   /** Mean temperature of the water that left in the attempted step [°C]; at rest, at the outlet. */
