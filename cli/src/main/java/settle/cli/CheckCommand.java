@@ -18,13 +18,13 @@ import settle.scenarios.finding.DefaultUsed;
 import settle.scenarios.finding.Finding;
 
 /**
- * Everything that is wrong or doubtful with a scenario, and what was taken for what it leaves out.
+ * Everything that is wrong or doubtful with a scenario, and what is assumed for what it leaves out.
  */
 @Command(
     name = "check",
     header = "Says everything that is wrong or doubtful with a scenario.",
     description =
-        "%nLists the values taken for what the file leaves out, too, with their source.%n",
+        "%nLists the values assumed for what the file leaves out, too, with their source.%n",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
@@ -47,7 +47,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Option(
       names = {"-q", "--quiet"},
-      description = "Leave out the values taken for what the file leaves out.")
+      description = "Leave out the values assumed for what the file leaves out.")
   private boolean quiet;
 
   @Override
@@ -66,7 +66,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     if (!quiet && !scenario.defaultsUsed().isEmpty()) {
       out.println();
-      out.println("Taken for what is left out:");
+      out.println("Assumed for what is left out:");
       for (DefaultUsed used : scenario.defaultsUsed()) {
         out.println("  " + PlainText.line(used.toString()));
       }

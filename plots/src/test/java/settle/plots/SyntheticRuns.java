@@ -247,7 +247,7 @@ public final class SyntheticRuns {
               warmUp < 0 ? OptionalDouble.empty() : OptionalDouble.of(warmUp),
               warmUp < 0 ? 0 : 0.4 - 0.1 * a + 0.1 * r,
               3.5,
-              new LastDay(!cold, true, reach, reach + 0.1, reach - 0.6, reach + 0.2, 400, 40),
+              new LastDay(!cold, true, reach, reach + 0.1, reach - 0.6, reach + 0.2, 0, 400, 40),
               warmUp < 0 ? 12.5 : 2,
               0,
               0.2,

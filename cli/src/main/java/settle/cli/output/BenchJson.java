@@ -118,7 +118,7 @@ public final class BenchJson {
     json.number("outdoorC", line.outdoor(), 3);
     json.number("flowC", line.flowTemperature(), 2);
     json.number("crossingC", line.crossing(), 3);
-    json.number("settledOperativeC", line.settled(), 3);
+    json.number("atRestOperativeC", line.settled(), 3);
     json.number("heatW", line.heat(), 1);
     json.number("flowLitresPerHour", litresPerHour(line.flow()), 2);
     json.number("opening", line.opening(), 4);
@@ -135,7 +135,7 @@ public final class BenchJson {
     json.number("beforeC", course.before(), 3);
     json.number("afterC", course.after(), 3);
     json.number("atRestC", course.atRest(), 3);
-    json.number("offsetK", course.offset(), 3);
+    json.number("droopK", course.droop(), 3);
     json.number("aboveK", course.above(), 3);
     json.number("belowK", course.below(), 3);
     json.number("swingK", course.swing(), 3);

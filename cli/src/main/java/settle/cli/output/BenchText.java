@@ -44,7 +44,7 @@ public final class BenchText {
     text.lines(figures(words.branch()));
     text.gap();
     text.paragraph(
-        "Against the load of its room, without gains: where load line and valve line cross, the room settles.");
+        "Against the load of its room, without gains: where load line and valve line cross, the room is at rest. Droop: want less that.");
     text.lines(lines(findings));
     if (!findings.courses().isEmpty()) {
       text.gap();
@@ -67,7 +67,7 @@ public final class BenchText {
 
   private static String lines(BenchFindings findings) {
     TextTable table = new TextTable(0);
-    table.head("Outdoors", "Water", "Crossing", "Solved", "Against want", "Heat", "Flow", "Open");
+    table.head("Outdoors", "Water", "Crossing", "Whole house", "Droop", "Heat", "Flow", "Open");
     table.head("°C", "°C", "°C", "°C", "K", "W", "l/h", "%");
     for (LoadLine line : findings.lines()) {
       table.row(
@@ -75,7 +75,7 @@ public final class BenchText {
           Quantities.number(line.flowTemperature(), 1),
           Quantities.number(line.crossing(), 2),
           Quantities.number(line.settled(), 2),
-          Quantities.number(line.crossing() - findings.want(), 2),
+          Quantities.number(findings.want() - line.crossing(), 2),
           Quantities.number(line.heat(), 0),
           Quantities.number(findings.house().water().litresPerHour(line.flow()), 1),
           Quantities.number(100 * line.opening(), 0));
@@ -86,15 +86,7 @@ public final class BenchText {
   private static String courses(List<Course> courses) {
     TextTable table = new TextTable(1);
     table.head(
-        "Change",
-        "Before",
-        "After",
-        "At rest",
-        "Against want",
-        "Over",
-        "Under",
-        "Swing",
-        "Settled after");
+        "Change", "Before", "After", "At rest", "Droop", "Over", "Under", "Swing", "Settled after");
     table.head("", "°C", "°C", "°C", "K", "K", "K", "K", "");
     for (Course course : courses) {
       table.row(
@@ -102,7 +94,7 @@ public final class BenchText {
           Quantities.number(course.before(), 2),
           Quantities.number(course.after(), 2),
           Quantities.number(course.atRest(), 2),
-          Quantities.number(course.offset(), 2),
+          Quantities.number(course.droop(), 2),
           Quantities.number(course.above(), 2),
           Quantities.number(course.below(), 2),
           Quantities.number(course.swing(), 2),

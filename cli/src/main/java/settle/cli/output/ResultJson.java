@@ -89,6 +89,7 @@ public final class ResultJson {
     json.number("lastDayAirC", last.air(), 4);
     json.number("lastDayLeastC", last.least(), 4);
     json.number("lastDayMostC", last.most(), 4);
+    json.number("lastDayDriftK", last.drift(), 4);
     json.number("lastDayEmitterW", last.emitterHeat(), 2);
     json.number("lastDayPipesW", last.pipeHeat(), 2);
     json.number("shortfallDegreeHours", room.shortfall(), 4);

@@ -152,7 +152,7 @@ final class OutcomeExample {
                 warmUp,
                 0.6,
                 0,
-                new LastDay(warmUp.isPresent(), true, 20.75, 20.875, 20.5, 21, 491, 392),
+                new LastDay(warmUp.isPresent(), true, 20.75, 20.875, 20.5, 21, 0, 491, 392),
                 4.5,
                 0.5,
                 0.1,

@@ -66,11 +66,13 @@ public final class BenchCharts {
   }
 
   private static Chart loadLine(BenchFindings findings) {
-    String title = "Where the room settles: its load line across the valve's band";
+    String title =
+        "Where the room is at rest: its load line across "
+            + (findings.thermostatic() ? "the valve's band" : "what the valve lets through");
     String meaning =
         "Rising: the heat that keeps "
             + findings.branch().room()
-            + " so warm. Falling: the heat that the valve lets its emitter give in a room so warm. They cross where the room settles: "
+            + " so warm. Falling: the heat that the valve lets its emitter give in a room so warm. They cross where the room is at rest, not run: "
             + findings.lines().stream().map(BenchCharts::crossing).collect(Collectors.joining(", "))
             + "; want is "
             + Quantities.setting(findings.want())
@@ -101,13 +103,13 @@ public final class BenchCharts {
         + ": "
         + BenchWords.settled(course)
         + ", "
-        + against(course.offset());
+        + against(course.droop());
   }
 
-  private static String against(double offset) {
-    return Quantities.number(Math.abs(offset), 2)
+  private static String against(double droop) {
+    return Quantities.number(Math.abs(droop), 2)
         + " K "
-        + (offset < 0 ? "below" : "above")
+        + (droop > 0 ? "below" : "above")
         + " want";
   }
 }

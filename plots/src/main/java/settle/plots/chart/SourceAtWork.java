@@ -15,7 +15,7 @@ import settle.sim.recording.Trace;
 import settle.sim.result.RunResult;
 
 /**
- * A source that cycles, close enough to see it do so: power given and taken above, water
+ * A source that cycles, close enough to see it do so: heat given, power used above, water
  * temperatures below, a mark at every start. Two panels per arrangement; a line's weight and dashes
  * say what it is, its colour which arrangement it belongs to.
  */
@@ -61,7 +61,7 @@ final class SourceAtWork {
     Legend legend = new Legend(g, Panel.LEFT);
     legend
         .line("given, flow", heavy(HouseTheme.INK))
-        .line("taken", taken(HouseTheme.INK))
+        .line("used", used(HouseTheme.INK))
         .line("return", returning(HouseTheme.INK))
         .line("set-point", Look.line(HouseTheme.INK, HouseTheme.THIN));
     if (comparison.results().stream().anyMatch(this::usesBackup)) {
@@ -74,18 +74,18 @@ final class SourceAtWork {
     StackedPanels stack = new StackedPanels(TimeAxis.clock(window, StackedPanels.PLOT_WIDTH));
     List<RunResult> results = comparison.results();
     List<Curve> given = curves(HouseColumn.SOURCE_HEAT, 1e-3);
-    List<Curve> taken = curves(HouseColumn.SOURCE_INPUT, 1e-3);
+    List<Curve> used = curves(HouseColumn.SOURCE_INPUT, 1e-3);
     List<Curve> flow = curves(HouseColumn.SOURCE_FLOW, 1);
     List<Curve> returning = curves(HouseColumn.RETURN, 1);
     List<Curve> setPoint = curves(HouseColumn.SET_POINT, 1);
-    Axis power = Axis.round(Math.min(0, least(given)), Math.max(most(given), most(taken)), 4, "kW");
+    Axis power = Axis.round(Math.min(0, least(given)), Math.max(most(given), most(used)), 4, "kW");
     double coldest = Math.min(least(returning), Math.min(least(flow), least(setPoint)));
     double hottest = Math.max(most(flow), Math.max(most(returning), most(setPoint)));
     Axis temperature = Axis.padded(coldest - 1, hottest + 1, 10, 5, "°C");
     for (int i = 0; i < results.size(); i++) {
       String name = results.get(i).arrangement().name();
       Color colour = HouseTheme.arrangement(i).colour();
-      Panel upper = stack.add(name + ": power given and taken", POWER_HEIGHT, power);
+      Panel upper = stack.add(name + ": heat given, power used", POWER_HEIGHT, power);
       if (power.min() < 0) {
         upper.zeroed();
       }
@@ -93,7 +93,7 @@ final class SourceAtWork {
         Curve backup = upper.thinned(curve(results.get(i), HouseColumn.BACKUP_HEAT, 1e-3));
         upper.band(new Curve(backup.x(), new double[backup.x().length]), backup);
       }
-      upper.line("taken", taken.get(i), taken(colour));
+      upper.line("used", used.get(i), used(colour));
       upper.line("given", given.get(i), heavy(colour));
       Panel lower =
           stack.add(
@@ -109,7 +109,7 @@ final class SourceAtWork {
     return Look.line(colour, HouseTheme.SOLID);
   }
 
-  private static Look taken(Color colour) {
+  private static Look used(Color colour) {
     return Look.line(colour, HouseTheme.stroke(2f, 2.5f, 3));
   }
 

@@ -110,7 +110,7 @@ public final class BenchReport {
         "water", Quantities.number(line.flowTemperature(), 1),
         "crossing", Quantities.number(line.crossing(), 2),
         "settled", Quantities.number(line.settled(), 2),
-        "offset", Quantities.number(line.crossing() - findings.want(), 2),
+        "droop", Quantities.number(findings.want() - line.crossing(), 2),
         "heat", Quantities.number(line.heat(), 0),
         "flow", Quantities.number(findings.house().water().litresPerHour(line.flow()), 1),
         "opening", Quantities.number(100 * line.opening(), 0));
@@ -122,7 +122,7 @@ public final class BenchReport {
         "before", Quantities.number(course.before(), 2),
         "after", Quantities.number(course.after(), 2),
         "rest", Quantities.number(course.atRest(), 2),
-        "offset", Quantities.number(course.offset(), 2),
+        "droop", Quantities.number(course.droop(), 2),
         "above", Quantities.number(course.above(), 2),
         "below", Quantities.number(course.below(), 2),
         "swing", Quantities.number(course.swing(), 2),

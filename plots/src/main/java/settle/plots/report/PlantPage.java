@@ -30,13 +30,21 @@ final class PlantPage {
   /** Adds them to the page. */
   void addTo(Map<String, Object> page) {
     page.put("plants", comparison.results().stream().map(PlantPage::plant).toList());
-    page.put("inputName", house.source() instanceof Boiler ? "Fuel (gross)" : "Taken");
+    page.put("inputName", input());
     page.put("boiler", house.source() instanceof Boiler);
     page.put("heatPump", house.source() instanceof HeatPump);
     page.put("backedUp", comparison.results().stream().anyMatch(r -> r.plant().backupHeat() > 0));
     page.put("cycling", cycling());
     List<Map<String, Object>> balances = balances();
     page.put("balanced", balances.isEmpty() ? List.of() : List.of(Map.of("balances", balances)));
+  }
+
+  /** What the source uses. */
+  private String input() {
+    if (house.source() instanceof Boiler) {
+      return "Fuel (gross)";
+    }
+    return house.source() instanceof HeatPump ? "Electricity" : "Input";
   }
 
   private static Map<String, Object> plant(RunResult result) {

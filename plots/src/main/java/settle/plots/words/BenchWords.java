@@ -127,7 +127,7 @@ public record BenchWords(BenchFindings findings) {
     LoadLine mild = findings.lines().get(findings.lines().size() - 1);
     return "Want is "
         + Quantities.setting(findings.want())
-        + "; the room settles at "
+        + "; at rest, not run, the room is at "
         + hundredths(cold.crossing())
         + " at "
         + Quantities.setting(cold.outdoor())
@@ -171,7 +171,11 @@ public record BenchWords(BenchFindings findings) {
             .max()
             .orElse(0);
     return widest > 0
-        ? "; but while the sun shines and little heat is needed the valve hunts, and the room swings by "
+        ? "; but while the sun shines and little heat is needed "
+            + (findings.valve() instanceof FixedOpening
+                ? "the source starts and stops"
+                : "the valve hunts")
+            + ", and the room swings by "
             + Quantities.difference(widest)
             + "."
         : ".";

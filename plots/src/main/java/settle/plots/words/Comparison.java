@@ -29,7 +29,7 @@ public record Comparison(House house, List<RunResult> results) {
   /** Nor are those closer than this share [-]. */
   private static final double ALIKE_STARTS_SHARE = 0.2;
 
-  /** Energy taken closer than this share is not worth a word [-]. */
+  /** Energy used closer than this share is not worth a word [-]. */
   private static final double ALIKE_INPUT = 0.02;
 
   public Comparison {
@@ -165,7 +165,7 @@ public record Comparison(House house, List<RunResult> results) {
         > ALIKE_INPUT * Math.max(plantA.input(), plantB.input())) {
       sentences.add(
           whose
-              + " source takes "
+              + " source uses "
               + Quantities.energy(plantA.input())
               + " over the time shown, against "
               + Quantities.energy(plantB.input())

@@ -30,7 +30,7 @@ public record LastDayWords(RoomFigures room) {
     }
     return isStill()
         ? "stays at " + Quantities.temperature(last().operative())
-        : "averages " + Quantities.temperature(last().operative()) + range(", ");
+        : "averages " + Quantities.temperature(last().operative()) + range(", ") + onItsWay();
   }
 
   /** "settles" or "averages", to go before how far it is from want. */
@@ -43,7 +43,7 @@ public record LastDayWords(RoomFigures room) {
 
   /** The range after such a difference; nothing where there is none to tell. */
   String rangeAside() {
-    return last().settles() || isStill() ? "" : range(" (") + ")";
+    return last().settles() || isStill() ? "" : range(" (") + onItsWay() + ")";
   }
 
   /** Settled temperature for a table [°C]. */
@@ -73,6 +73,13 @@ public record LastDayWords(RoomFigures room) {
         + Quantities.number(last().least(), 1)
         + " and "
         + Quantities.temperature(last().most());
+  }
+
+  private String onItsWay() {
+    if (!last().drifts()) {
+      return "";
+    }
+    return last().drift() > 0 ? ", still rising in the end" : ", still falling in the end";
   }
 
   /** Whether it hardly moves, though not where it would rest. */

@@ -57,7 +57,7 @@ public record PlantVerdict(House house, RunResult result) {
                         + named()
                         + " gives "
                         + Quantities.number(f, 2)
-                        + " times the electricity it takes as heat."));
+                        + " times the electricity it uses as heat."));
     if (backupShare() >= NOTABLE_BACKUP) {
       sentences.add(
           "Its backup heater makes "

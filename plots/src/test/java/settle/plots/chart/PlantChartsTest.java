@@ -93,7 +93,7 @@ class PlantChartsTest {
     Panel power = stack.panels().get(0);
     assertThat(power.vertical().min()).isLessThanOrEqualTo(-3);
     assertThat(values(power, "given")).contains(-3.0, 4.5);
-    assertThat(values(power, "taken")).contains(1.53);
+    assertThat(values(power, "used")).contains(1.53);
     assertThat(values(stack.panels().get(1), "set-point")).containsOnly(45.0);
   }
 

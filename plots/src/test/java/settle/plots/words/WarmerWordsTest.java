@@ -67,7 +67,7 @@ class WarmerWordsTest {
     List<RoomFigures> rooms = new ArrayList<>(run.rooms());
     RoomFigures room = rooms.get(1);
     double end = room.want() + 1.2;
-    LastDay last = new LastDay(true, true, end, end, end, end, emitted, piped);
+    LastDay last = new LastDay(true, true, end, end, end, end, 0, emitted, piped);
     rooms.set(
         1,
         new RoomFigures(

@@ -11,7 +11,8 @@ import settle.scenarios.quantity.Dimension;
 /** An arrangement: for each room its emitters, with pipe, valve and lockshield. */
 public final class ArrangementKeys {
 
-  private static final String PRACTICE = "common practice, no source";
+  /** The reason for a default that has no source. */
+  public static final String PRACTICE = "common practice, no source";
 
   /** What 'fixed to' says where there is no outside wall behind. */
   public static final String INNER_WALL = "inner wall";

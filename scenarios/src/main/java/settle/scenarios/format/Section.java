@@ -180,12 +180,17 @@ public final class Section {
 
   /** A number in SI. Left out: a value that was worked out, noted with the key's reason. */
   public double number(Key key, double workedOut) {
+    return number(key, workedOut, key.reason());
+  }
+
+  /** The same where the reason depends on what else is written. */
+  public double number(Key key, double workedOut, String reason) {
     Form.Quantity form = (Form.Quantity) key.form();
     Optional<Value> value = value(key);
     if (value.isPresent()) {
       return value.get().number(form);
     }
-    note(key, form.dimension().show(workedOut));
+    noteDefault(key.name(), form.dimension().show(workedOut), reason);
     return workedOut;
   }
 

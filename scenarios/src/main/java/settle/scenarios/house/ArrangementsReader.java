@@ -26,6 +26,7 @@ import settle.scenarios.quantity.Dimension;
 import settle.sim.emitter.Fixing;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.House;
 import settle.sim.house.WaterProperties;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.LockshieldScale;
@@ -39,6 +40,7 @@ final class ArrangementsReader {
   private final Definitions known;
   private final Map<String, RoomDraft> rooms;
   private final Collection<String> mains;
+  private final PipeDoubts pipes = new PipeDoubts();
 
   /**
    * A reader.
@@ -70,6 +72,11 @@ final class ArrangementsReader {
         });
     warnOfRoomsForgotten(heated);
     return arrangements;
+  }
+
+  /** Warns of assumed pipes that would pass for output of emitters. */
+  void warnOfPipesAssumed(House house) {
+    pipes.warn(house);
   }
 
   /** A comparison is only fair where both ways heat the same rooms. */
@@ -104,13 +111,25 @@ final class ArrangementsReader {
               }
               WallRuns runs = new WallRuns(room);
               List<BranchReader> readers = new ArrayList<>();
+              List<BranchReader> pipeNotWritten = new ArrayList<>();
               for (Value item : value.several()) {
                 Section own = item.section(ArrangementKeys.BRANCH_TABLE);
-                readers.add(new BranchReader(room, own, common, runs, balanced));
+                BranchReader reader = new BranchReader(room, own, common, runs, balanced);
+                readers.add(reader);
+                if (!own.has(ArrangementKeys.PIPE_LENGTH)
+                    && !common.has(ArrangementKeys.PIPE_LENGTH)) {
+                  pipeNotWritten.add(reader);
+                }
               }
               readers.stream().filter(r -> r.namesWalls()).forEach(BranchReader::lay);
               readers.stream().filter(r -> !r.namesWalls()).forEach(BranchReader::lay);
-              readers.forEach(r -> branches.add(r.read()));
+              for (BranchReader reader : readers) {
+                Branch branch = reader.read();
+                branches.add(branch);
+                if (pipeNotWritten.contains(reader) && name.equals(branch.pipePlace().room())) {
+                  pipes.note(arrangement, branch);
+                }
+              }
               runs.doubt(value);
             });
     return branches;
@@ -312,7 +331,7 @@ final class ArrangementsReader {
                               + type.described().name()
                               + "' is set in °C"));
         }
-        double setPoint = set.number(ArrangementKeys.SET, room.want);
+        double setPoint = set.number(ArrangementKeys.SET, room.want, AT_WANT);
         return type instanceof ValveType.Actuator actuator
             ? actuator.placed(setPoint)
             : ((ValveType.Motor) type).placed(setPoint);
@@ -323,7 +342,9 @@ final class ArrangementsReader {
           knob.has(ArrangementKeys.KNOB)
               ? KnobScale.set(knob.number(ArrangementKeys.KNOB))
               : set.number(
-                  ArrangementKeys.SET, room.want - thermostatic.pattern().proportionalBand() / 2);
+                  ArrangementKeys.SET,
+                  room.want - thermostatic.pattern().proportionalBand() / 2,
+                  BAND_ABOUT_WANT);
       return thermostatic.placed(setPoint, headBias);
     }
 

@@ -43,9 +43,9 @@ public final class HouseReader {
 
     DistributionReader distribution =
         new DistributionReader(root.section(ScenarioFormat.DISTRIBUTION), known, roomNames);
-    List<Arrangement> arrangements =
-        new ArrangementsReader(known, rooms.drafts(), distribution.mainNames())
-            .read(root.named(ScenarioFormat.ARRANGEMENTS));
+    ArrangementsReader arranged =
+        new ArrangementsReader(known, rooms.drafts(), distribution.mainNames());
+    List<Arrangement> arrangements = arranged.read(root.named(ScenarioFormat.ARRANGEMENTS));
     distribution.warnOfMainsUnused(arrangements);
     Source source =
         root.has(ScenarioFormat.SOURCE)
@@ -71,6 +71,7 @@ public final class HouseReader {
             AimsReader.read(root.section(ScenarioFormat.AIMS)),
             run);
     new Doubts(house, root, rooms.drafts()).note();
+    arranged.warnOfPipesAssumed(house);
     if (root.has(ScenarioFormat.SOURCE)) {
       HeatPumpDoubts.warnOfLittleFlow(house, root.section(ScenarioFormat.SOURCE));
     }

@@ -35,9 +35,9 @@ public record Course(
     return mean(end() - DAY, end());
   }
 
-  /** Where it settles against want [K]. */
-  public double offset() {
-    return after() - want;
+  /** How far below want it is after the change, mean of the last day [K]; above it, below zero. */
+  public double droop() {
+    return want - after();
   }
 
   /** Peak to peak over the last day [K]. */

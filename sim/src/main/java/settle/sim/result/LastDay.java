@@ -18,6 +18,8 @@ package settle.sim.result;
  * @param air mean air temperature likewise [°C]
  * @param least lowest operative temperature within it [°C]
  * @param most highest [°C]
+ * @param drift where nothing changes from outside and it does not settle: how much warmer it is
+ *     over the second half of {@link #LONG_ENOUGH} than over the first [K]; 0 otherwise
  * @param emitterHeat mean output of its emitters over it [W]
  * @param pipeHeat mean heat from pipes in the room over it [W]
  */
@@ -28,6 +30,7 @@ public record LastDay(
     double air,
     double least,
     double most,
+    double drift,
     double emitterHeat,
     double pipeHeat) {
 
@@ -39,6 +42,11 @@ public record LastDay(
    * or thermostat.
    */
   static final double LONG_ENOUGH = 6 * 3600.0;
+
+  /** Whether it was still on its way when the run ended. */
+  public boolean drifts() {
+    return Math.abs(drift) > AGREEMENT;
+  }
 
   /** Share of the room's heat over this time that came from pipes [-]; 0 where none came at all. */
   public double pipeShare() {

@@ -142,12 +142,36 @@ final class RoomReading {
     double end = time[time.length - 1];
     double from = end - (held ? LastDay.LONG_ENOUGH : DAY);
     if (staysAtRest(from, restLeast, restMost)) {
-      return over(from, false, air, emitterHeat, pipeHeat, true);
+      return over(from, false, air, emitterHeat, pipeHeat, true, 0);
     }
     double warm = warmUp.isPresent() ? warmFrom() : firstCall;
     double begin = Math.max(end - DAY, warm);
     boolean wanted = isWantedAfter(begin);
-    return over(wanted ? begin : end - DAY, wanted, air, emitterHeat, pipeHeat, false);
+    return over(
+        wanted ? begin : end - DAY, wanted, air, emitterHeat, pipeHeat, false, held ? drift() : 0);
+  }
+
+  /** How much warmer it is over the second half of the last hours than over the first [K]. */
+  private double drift() {
+    double end = time[time.length - 1];
+    double half = LastDay.LONG_ENOUGH / 2;
+    return end - 2 * half < time[0] - 1e-6
+        ? 0
+        : mean(end - half, end) - mean(end - 2 * half, end - half);
+  }
+
+  /** Mean operative temperature over an interval [°C]. */
+  private double mean(double from, double to) {
+    double sum = 0;
+    double all = 0;
+    for (int i = 1; i < time.length; i++) {
+      double h = Math.min(time[i], to) - Math.max(time[i - 1], from);
+      if (h > 0) {
+        sum += (operative[i - 1] + operative[i]) / 2 * h;
+        all += h;
+      }
+    }
+    return sum / all;
   }
 
   /** Whether the room keeps still, and is never further from rest than counts as agreement. */
@@ -182,7 +206,8 @@ final class RoomReading {
       double[] air,
       double[] emitterHeat,
       double[] pipeHeat,
-      boolean settles) {
+      boolean settles,
+      double drift) {
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
     double all = 0;
@@ -211,6 +236,7 @@ final class RoomReading {
         airSum / all,
         least,
         most,
+        drift,
         emitted / all,
         piped / all);
   }

@@ -28,7 +28,7 @@ class CourseTest {
     Course course = course(t -> t < 0 ? 19 : 21.2 - 2.2 * Math.exp(-t / tau));
     assertThat(course.before()).isCloseTo(19, within(0.002));
     assertThat(course.after()).isCloseTo(21.2, within(1e-6));
-    assertThat(course.offset()).isCloseTo(0.2, within(1e-6));
+    assertThat(course.droop()).isCloseTo(-0.2, within(1e-6));
     assertThat(course.settlingTime()).isCloseTo(tau * Math.log(22), within(61.0));
     assertThat(course.above()).isCloseTo(0, within(1e-9));
     assertThat(course.below()).isCloseTo(0, within(1e-9));

@@ -136,6 +136,20 @@ class RoomReadingTest {
     assertThat(Course.of(5, ALWAYS, h -> 21).lastDay(21, true).settles()).isFalse();
   }
 
+  /**
+   * A run that ends too soon has no place where it would settle, but says that it was on its way.
+   */
+  @Test
+  void aRoomStillOnItsWayIsToldToBe() {
+    LastDay rising = Course.of(24, ALWAYS, h -> 11 + 0.4 * h).lastDay(25, true);
+    assertThat(rising.settles()).isFalse();
+    assertThat(rising.drift()).isCloseTo(0.4 * 3, within(1e-6));
+    assertThat(rising.drifts()).isTrue();
+    Course swings = Course.of(72, ALWAYS, h -> 21 + 0.4 * Math.sin(2 * Math.PI * h));
+    assertThat(swings.lastDay(21, true).drifts()).isFalse();
+    assertThat(Course.of(24, ALWAYS, h -> 11 + 0.4 * h).lastDay(25, false).drift()).isZero();
+  }
+
   /** Set-back hours are none of want's, nor is the time before the room was first warm. */
   @Test
   void averagesAreTakenWhileTheDayValueIsWantedAndOnceWarm() {
