@@ -54,7 +54,8 @@ class PlantTablesTest {
         .hasSize(2)
         .first()
         .asString()
-        .startsWith("skirting: Water in circulation: 46 l; the shortest run of 10 min needs 61 l");
+        .startsWith(
+            "skirting: Water in circulation: 46 l; the shortest run of 10 min in mild weather (10 °C) needs 61 l");
   }
 
   @Test

@@ -14,6 +14,7 @@ import settle.sim.result.RunResult;
 import settle.sim.source.Buffer;
 import settle.sim.source.HeatPump;
 import settle.sim.source.IdealSource;
+import settle.sim.source.WaterNeeded;
 
 /**
  * What one run means for source, water and balance, in sentences. Thresholds only decide what is
@@ -26,9 +27,6 @@ public record PlantVerdict(House house, RunResult result) {
 
   /** Boilers starting more often than this wear and waste; common practice, no source [1/h]. */
   private static final double NOTABLE_BOILER_STARTS = 6;
-
-  /** Compressors wear with starts: more than this is often; common practice, no source [1/h]. */
-  private static final double NOTABLE_PUMP_STARTS = 3;
 
   /** Blocked for less than this is a start or stop of the pump [s]. */
   private static final double NOTABLE_BLOCK = 120;
@@ -98,8 +96,7 @@ public record PlantVerdict(House house, RunResult result) {
   }
 
   private boolean startsOften() {
-    double notable =
-        house.source() instanceof HeatPump ? NOTABLE_PUMP_STARTS : NOTABLE_BOILER_STARTS;
+    double notable = house.source() instanceof HeatPump ? WaterNeeded.OFTEN : NOTABLE_BOILER_STARTS;
     CyclingFigures cycling = result.plant().cycling();
     return cycles()
         && (cycling.startsPerHour() >= notable || cycling.mostStartsInAnHour() > 1.5 * notable);
@@ -136,7 +133,11 @@ public record PlantVerdict(House house, RunResult result) {
     String run =
         "the shortest run"
             + (house.source() instanceof HeatPump p
-                ? " of " + Quantities.duration(p.minimumOnTime())
+                ? " of "
+                    + Quantities.duration(p.minimumOnTime())
+                    + " in mild weather ("
+                    + Quantities.setting(WaterNeeded.MILD)
+                    + ")"
                 : "");
     String has = "Water in circulation: " + Quantities.litres(cycling.waterVolume()) + "; ";
     if (!tooLittleWater()) {

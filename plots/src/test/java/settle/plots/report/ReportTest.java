@@ -120,7 +120,9 @@ class ReportTest {
     assertThat(report.select("th").eachText())
         .contains("Seasonal factorheat per electricity", "Kept off by low flowmin")
         .doesNotContain("Condensingshare of heat");
-    assertThat(report.text()).contains("Water in circulation: 46 l; the shortest run of 10 min");
+    assertThat(report.text())
+        .contains(
+            "Water in circulation: 46 l; the shortest run of 10 min in mild weather (10 °C) needs");
     assertThat(report.getElementById("network-2").select("svg text").eachText())
         .contains("trunk", "upstairs", "shut");
   }

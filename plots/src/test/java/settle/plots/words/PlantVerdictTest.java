@@ -32,7 +32,7 @@ class PlantVerdictTest {
   void waterThatIsTooLittleIsSaidWithHowMuchIsMissing() {
     assertThat(new PlantVerdict(house, runs.get(0)).water())
         .contains(
-            "Water in circulation: 46 l; the shortest run of 10 min needs 61 l: 15 l more, such as a volumiser in the return, or a larger buffer.");
+            "Water in circulation: 46 l; the shortest run of 10 min in mild weather (10 °C) needs 61 l: 15 l more, such as a volumiser in the return, or a larger buffer.");
     assertThat(new Verdict(house, runs.get(0)).paragraph()).contains("15 l more");
   }
 
@@ -41,7 +41,7 @@ class PlantVerdictTest {
     RunResult run = with(runs.get(0), OptionalDouble.of(0.03), 0);
     assertThat(new PlantVerdict(house, run).water())
         .contains(
-            "Water in circulation: 46 l; enough, since the shortest run of 10 min needs 30 l.");
+            "Water in circulation: 46 l; enough, since the shortest run of 10 min in mild weather (10 °C) needs 30 l.");
     assertThat(new Verdict(house, run).paragraph()).doesNotContain("Water in circulation");
   }
 

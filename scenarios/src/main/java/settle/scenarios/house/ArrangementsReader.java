@@ -37,6 +37,12 @@ import settle.sim.valve.Valve;
 /** Reads the arrangements. */
 final class ArrangementsReader {
 
+  private static final String AT_WANT = "want, " + ArrangementKeys.PRACTICE;
+
+  private static final String BAND_ABOUT_WANT =
+      "half the proportional band below want, so that the band lies about want; "
+          + ArrangementKeys.PRACTICE;
+
   private final Definitions known;
   private final Map<String, RoomDraft> rooms;
   private final Collection<String> mains;

@@ -153,28 +153,24 @@ public final class Simulation {
         run.defrosts(),
         run.timeBlocked(),
         model.waterVolume(),
-        waterNeeded(model.house, run.trace()));
+        waterNeeded(model.house));
   }
 
-  /** For a heat pump with a shortest running time, in the mildest weather of the run [m³]. */
-  private static OptionalDouble waterNeeded(House house, Trace trace) {
+  /**
+   * For a heat pump with a shortest running time, in mild weather, as it is judged for good [m³].
+   */
+  private static OptionalDouble waterNeeded(House house) {
     if (!(house.source() instanceof HeatPump pump) || pump.minimumOnTime() == 0) {
       return OptionalDouble.empty();
     }
-    double[] outdoor = trace.column(HouseColumn.OUTDOOR);
-    double mildest = Double.NEGATIVE_INFINITY;
-    for (int i = 1; i < outdoor.length; i++) {
-      mildest = Math.max(mildest, outdoor[i]);
-    }
-    double warmest = mildest;
     double flow =
         house
             .control()
             .flowCurve()
-            .map(curve -> curve.setPoint(warmest, 0))
+            .map(curve -> curve.setPoint(WaterNeeded.MILD, 0))
             .orElse(pump.flowSetPoint());
     double volumetricHeat = house.water().density() * house.water().specificHeat();
-    return OptionalDouble.of(WaterNeeded.of(pump, mildest, flow, volumetricHeat));
+    return OptionalDouble.of(WaterNeeded.of(pump, WaterNeeded.MILD, flow, volumetricHeat));
   }
 
   /** Whether weather, gains and wants stay as they are all the last day. */

@@ -13,8 +13,8 @@ import java.util.OptionalDouble;
  * @param defrosts within the recording
  * @param timeBlocked time it was called but did not run because too little water flowed [s]
  * @param waterVolume water in circulation: source, buffer, pipes and emitters [m³]
- * @param waterNeeded least volume that keeps the source's shortest running time at least output
- *     with no heat taken, within its switching band [m³]; empty if it asks for none
+ * @param waterNeeded least volume that keeps the source's shortest running time at least output in
+ *     mild weather with no heat taken, within its switching band [m³]; empty if it asks for none
  */
 public record CyclingFigures(
     int starts,

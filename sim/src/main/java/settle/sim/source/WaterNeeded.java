@@ -14,6 +14,18 @@ package settle.sim.source;
  */
 public final class WaterNeeded {
 
+  /**
+   * Outdoor temperature for which mild weather stands, in which a heat pump's water is judged
+   * whatever weather a run has [°C]; common practice, no source.
+   */
+  public static final double MILD = 10;
+
+  /**
+   * Starts an hour above which a compressor wears, in a run as at rest [1/h]; common practice, no
+   * source.
+   */
+  public static final double OFTEN = 3;
+
   private WaterNeeded() {}
 
   /**

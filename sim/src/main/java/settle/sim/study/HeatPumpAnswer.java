@@ -55,8 +55,8 @@ public record HeatPumpAnswer(
     List<SourceDay> days,
     List<String> doubts) {
 
-  /** Outdoor temperature for which mild weather stands [°C]; common practice, no source. */
-  public static final double MILD = 10;
+  /** Outdoor temperature for which mild weather stands [°C]. */
+  public static final double MILD = WaterNeeded.MILD;
 
   private static final int WEATHERS = 7;
 

@@ -6,12 +6,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import settle.sim.house.House;
+import settle.sim.source.WaterNeeded;
 
 /** What is doubtful about a source with what it heats, in words, each with a remedy. */
 final class SourceDoubts {
-
-  /** Starts an hour above which a compressor wears; common practice, no source. */
-  private static final double MOST_STARTS = 6;
 
   /** How far the flow temperature may be from what is needed without a word [K]. */
   private static final double FLOW_MARGIN = 1;
@@ -133,7 +131,7 @@ final class SourceDoubts {
       return;
     }
     HeatPumpAnswer.Cycling now = answer.mild().get();
-    boolean often = now.startsPerHour() > MOST_STARTS;
+    boolean often = now.startsPerHour() > WaterNeeded.OFTEN;
     double outdoor = answer.mildOutdoor();
     if (answer.water().passesTooLittle()) {
       doubts.add(
@@ -160,7 +158,7 @@ final class SourceDoubts {
           text(
               "at %.0f °C outdoors it starts %.1f times an hour, more than %.0f: a smaller one, a"
                   + " longer least run, or a volumiser",
-              outdoor, now.startsPerHour(), MOST_STARTS));
+              outdoor, now.startsPerHour(), WaterNeeded.OFTEN));
     }
   }
 
