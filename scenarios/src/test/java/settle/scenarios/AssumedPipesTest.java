@@ -38,7 +38,7 @@ class AssumedPipesTest {
   /** 10 m of bare 15 mm pipe at 44 °C in a room of 21 °C: 4.71 W/K by the law of its loss. */
   @Test
   void anAssumedPipeThatWarmsARoomIsDoubtful() throws Exception {
-    List<String> doubts = doubts("emitter: skirting 140, length: 3.5 m", "");
+    List<String> doubts = doubts("emitter: skirting 140, length: 2.5 m", "");
     assertThat(doubts).hasSize(1);
     assertThat(doubts.get(0))
         .contains(

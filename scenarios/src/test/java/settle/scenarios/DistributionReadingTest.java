@@ -36,7 +36,7 @@ class DistributionReadingTest {
             """
             rooms: {hall: {size: 6 x 4 x 2.5 m}}
             arrangements:
-              one: {rooms: {hall: {emitter: skirting 140, length: 3.5 m%s}}}
+              one: {rooms: {hall: {emitter: skirting 140, length: 3.5 m, pipe length: 10 m%s}}}
             source: {boiler: condensing boiler 12 kW}
             distribution:
             %s

@@ -46,7 +46,7 @@ class FreeWallTest {
               den:
                 size: 5 x 3 x 2.5 m
                 heated: no
-            arrangements: {one: {rooms: {hall: %s}}}
+            arrangements: {one: {every room: {pipe length: 10 m}, rooms: {hall: %s}}}
             source: {fixed flow: 50 °C}
             """
                 .formatted(roomKeys.indent(4), openings, emitters)));

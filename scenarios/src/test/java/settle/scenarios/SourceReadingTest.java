@@ -29,7 +29,7 @@ class SourceReadingTest {
             folder.resolve("house.yaml"),
             """
             rooms: {hall: {size: 6 x 4 x 2.5 m}}
-            arrangements: {one: {rooms: {hall: {emitter: skirting 140, length: 3.5 m}}}}
+            arrangements: {one: {rooms: {hall: {emitter: skirting 140, length: 3.5 m, pipe length: 10 m}}}}
             """
                 + source));
   }

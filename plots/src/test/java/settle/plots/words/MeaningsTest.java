@@ -39,7 +39,7 @@ class MeaningsTest {
   void theBoilerIsToldFromItsReturn() {
     assertThat(warm.ofFlowAndReturn())
         .contains(
-            "comes back at 47.1 °C on average, at most at 52.4 °C, and the boiler condenses for 93 % of its heat");
+            "comes back at 47.1 °C on average, at most at 52.4 °C, and 93 % of the heat is made with it low enough to condense");
     assertThat(warm.ofFirstHours())
         .contains("the source starts 1.1 times an hour, its shortest firing lasts 4 min");
   }
@@ -47,6 +47,7 @@ class MeaningsTest {
   @Test
   void heatIsAddedUp() {
     assertThat(warm.ofHeat())
-        .contains("With “skirting” the rooms get 26.0 kWh, most of it bedroom 2 (31 %)");
+        .contains(
+            "With “skirting” the rooms get 26.0 kWh from emitters and 2.0 kWh from pipes, most of it bedroom 2 (30 %)");
   }
 }

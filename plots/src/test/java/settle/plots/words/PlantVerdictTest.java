@@ -22,7 +22,7 @@ class PlantVerdictTest {
   @Test
   void aHeatPumpIsToldByItsFactorItsBackupAndItsStarts() {
     assertThat(new Verdict(house, runs.get(0)).paragraph())
-        .contains("Over the run the heat pump gives 3.10 times the electricity it takes as heat.")
+        .contains("Over the run the heat pump gives 3.10 times the electricity it uses as heat.")
         .contains("Its backup heater makes 5 % of the heat")
         .contains(
             "The heat pump cycles: 96 starts a day, up to 5 within an hour, the shortest run 7 min long.");

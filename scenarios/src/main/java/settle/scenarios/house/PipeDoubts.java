@@ -21,7 +21,7 @@ import settle.sim.hydraulics.Pipe;
 final class PipeDoubts {
 
   /** Share of a room's heat from an assumed pipe that is worth a word [-]. */
-  private static final double NOTABLE = 0.15;
+  private static final double NOTABLE = 0.25;
 
   /** Rooms that are named; of more the number is enough. */
   private static final int NAMED = 3;
