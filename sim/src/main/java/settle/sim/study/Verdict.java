@@ -267,7 +267,7 @@ public record Verdict(
   /** Whether runs say what is answered, of the house as it is stated. */
   public boolean confirmedByRun() {
     // Too late is by the run of a warm-up anyhow.
-    return judgement.confirmedByRun() || judgement.holds() && !slow().isEmpty();
+    return judgement.confirmedByRun() || (judgement.holds() && !slow().isEmpty());
   }
 
   /** Whether every room is held all season, and warm as soon as the aims allow. */
