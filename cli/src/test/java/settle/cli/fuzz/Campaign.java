@@ -20,7 +20,7 @@ import settle.scenarios.Starter;
 final class Campaign {
 
   /** Longest a trial may take on a busy machine [s]. */
-  private static final int PATIENCE = 240;
+  private static final int PATIENCE = 600;
 
   private static final Path EXAMPLES = Path.of("..", "scenarios", "examples");
 

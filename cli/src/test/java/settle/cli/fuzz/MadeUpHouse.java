@@ -84,9 +84,7 @@ final class MadeUpHouse {
   private static String control(Random random) {
     StringBuilder control = new StringBuilder("{setback: 16 °C");
     if (random.nextBoolean()) {
-      control.append(
-          ", programme: '06:00-09:00, 17:00-22:00'"
-              .replace("'06:00-09:00, 17:00-22:00'", "[06:00-09:00, 17:00-22:00]"));
+      control.append(", programme: [06:00-09:00, 17:00-22:00]");
       control
           .append(", set back by: ")
           .append(Places.pick(List.of("source", "heads", "off"), random));

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 class MutatedScenariosTest {
 
   /** Some seconds of work; what judges a change runs more. */
-  private static final int TRIALS = Integer.getInteger("fuzz.trials", 60);
+  private static final int TRIALS = Integer.getInteger("fuzz.trials", 30);
 
   private static final long SEED = Long.getLong("fuzz.seed", 1);
 

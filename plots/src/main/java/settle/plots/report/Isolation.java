@@ -15,7 +15,7 @@ final class Isolation {
       "[\\p{IsHebrew}\\p{IsArabic}\\p{IsSyriac}\\p{IsThaana}\\p{IsNko}\\p{IsAdlam}]";
 
   private static final Pattern RIGHT_TO_LEFT =
-      Pattern.compile(SCRIPT + "(?:[^<>&]{0,60}" + SCRIPT + ")?[\\p{M}]*");
+      Pattern.compile(SCRIPT + "(?:[ \\p{M}]*" + SCRIPT + ")*\\p{M}*");
 
   private Isolation() {}
 
