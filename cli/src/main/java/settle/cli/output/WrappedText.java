@@ -26,7 +26,7 @@ final class WrappedText {
       }
       line.append(line.length() > empty ? " " : "");
       int from = 0;
-      while (line.length() + word.length() - from > WIDTH) {
+      while (from < word.length() && line.length() + word.length() - from > WIDTH) {
         // One word longer than a line: a name can be.
         int to = from + Math.max(1, WIDTH - line.length());
         if (Character.isHighSurrogate(word.charAt(to - 1))) {
