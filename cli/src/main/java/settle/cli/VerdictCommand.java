@@ -1,5 +1,7 @@
 package settle.cli;
 
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -18,7 +20,11 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
-    footer = {"%nExample:", "  settle verdict house.yaml --out answer"})
+    footer = {
+      "%nExample:",
+      "  settle verdict house.yaml --out answer",
+      "  settle verdict house.yaml --write remedied.yaml"
+    })
 final class VerdictCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
@@ -35,8 +41,23 @@ final class VerdictCommand implements Callable<Integer> {
               + " and what matters most; taken up to a power of two, 0 for none. Default: ${DEFAULT-VALUE}.")
   private int houses;
 
+  @Option(
+      names = "--write",
+      paramLabel = "FILE",
+      converter = FileConverter.class,
+      description =
+          "Write the scenario with the remedies that let every room be held, every other character as it was typed; nothing is written where none were found. An existing file is left alone unless --force is given.")
+  private Path write;
+
+  @Option(
+      names = "--force",
+      description = "Let --write overwrite a file, even the scenario itself.")
+  private boolean force;
+
   @Override
   public Integer call() throws Failure {
-    return strictness.status(new VerdictRun(spec, options, houses).execute());
+    Optional<RemediedFile> remedied =
+        Optional.ofNullable(write).map(file -> new RemediedFile(file, force));
+    return strictness.status(new VerdictRun(spec, options, houses, remedied).execute());
   }
 }

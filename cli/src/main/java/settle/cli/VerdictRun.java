@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutorService;
@@ -34,6 +35,7 @@ final class VerdictRun {
   private final CommandSpec command;
   private final CommonOptions options;
   private final int houses;
+  private final Optional<RemediedFile> remedied;
   private final Talk talk;
 
   /** The same houses are drawn every time. */
@@ -43,11 +45,14 @@ final class VerdictRun {
    * @param command what is carried out
    * @param options its common options
    * @param houses how many to try; 0 for none
+   * @param remedied where the house with its remedies goes; empty for nowhere
    */
-  VerdictRun(CommandSpec command, CommonOptions options, int houses) {
+  VerdictRun(
+      CommandSpec command, CommonOptions options, int houses, Optional<RemediedFile> remedied) {
     this.command = command;
     this.options = options;
     this.houses = houses;
+    this.remedied = remedied;
     talk = new Talk(command, options.speech());
   }
 
@@ -58,20 +63,26 @@ final class VerdictRun {
    * @throws Failure if the scenario is wrong, a model cannot be solved, or a file cannot be written
    */
   boolean execute() throws Failure {
-    Scenario scenario = ScenarioFile.read(options.file());
+    String text = ScenarioFile.text(options.file());
+    Scenario scenario = ScenarioFile.read(text, options.file());
+    if (remedied.isPresent()) {
+      remedied.get().require();
+    }
     House house = scenario.house();
     Answers answers;
     String json;
     String summary;
     try (Progress progress = talk.progress()) {
       progress.stage("asking about " + names(house));
+      List<Verdict> verdicts = verdicts(house, progress);
       answers =
           new Answers(
               command.name(),
               options.file().toString(),
               house,
-              verdicts(house, progress),
-              scenario.warnings().stream().map(Finding::toString).toList());
+              verdicts,
+              scenario.warnings().stream().map(Finding::toString).toList(),
+              written(text, house, verdicts, progress));
       json = AnswersJson.write(answers, Version.number());
       summary = AnswersText.write(answers);
       if (options.out() != null) {
@@ -83,6 +94,15 @@ final class VerdictRun {
     }
     talk.say(json, summary);
     return answers.keepsUp();
+  }
+
+  private Optional<String> written(
+      String text, House house, List<Verdict> verdicts, Progress progress) throws Failure {
+    if (remedied.isEmpty()) {
+      return Optional.empty();
+    }
+    progress.stage("writing the house with its remedies");
+    return Optional.of(remedied.get().write(text, house, verdicts));
   }
 
   /**

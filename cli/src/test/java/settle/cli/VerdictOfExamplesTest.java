@@ -9,9 +9,10 @@ import org.junit.jupiter.api.Test;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.ScenarioReader;
 import settle.sim.house.House;
+import settle.sim.measure.Measure;
 import settle.sim.study.HeatPumpAnswer;
 import settle.sim.study.Holding;
-import settle.sim.study.Remedies;
+import settle.sim.study.Remedy;
 import settle.sim.study.Season;
 import settle.sim.study.Verdict;
 
@@ -29,10 +30,12 @@ class VerdictOfExamplesTest {
     Verdict found = verdicts.get(0);
     assertThat(found.rooms().stream().filter(r -> !r.holds()).map(Holding.RoomAnswer::room))
         .containsExactly("shop");
-    Remedies.Remedy first = found.remedies().get(0);
-    assertThat(first.kind()).isEqualTo(Remedies.Kind.BALANCE);
-    assertThat(first.possible()).isTrue();
-    assertThat(first.from()).isBetween(0.3, 0.6);
+    List<Remedy> sufficing = found.remedies().sufficing();
+    assertThat(sufficing.stream().map(Remedy::kind))
+        .startsWith(Measure.Kind.THROTTLE, Measure.Kind.BALANCE);
+    assertThat(sufficing.get(1).measure().from()).isBetween(0.3, 0.6);
+    assertThat(found.remedies().cure().orElseThrow().measures())
+        .containsExactly(sufficing.get(0).measure());
     Verdict balanced = verdicts.get(1);
     assertThat(balanced.keepsUp()).isTrue();
     assertThat(balanced.boiler().orElseThrow().condensingShare())

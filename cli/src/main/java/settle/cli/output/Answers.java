@@ -14,9 +14,16 @@ import settle.sim.study.Verdict;
  * @param house the house
  * @param verdicts one per arrangement, in the scenario's order
  * @param warnings what is doubtful in the scenario
+ * @param written what became of the file with the remedies, in a sentence; empty if none was asked
+ *     for
  */
 public record Answers(
-    String command, String scenario, House house, List<Verdict> verdicts, List<String> warnings) {
+    String command,
+    String scenario,
+    House house,
+    List<Verdict> verdicts,
+    List<String> warnings,
+    Optional<String> written) {
 
   public Answers {
     verdicts = List.copyOf(verdicts);

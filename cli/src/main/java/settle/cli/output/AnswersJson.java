@@ -3,9 +3,12 @@ package settle.cli.output;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import settle.plots.words.Answer;
 import settle.plots.words.OddsWords;
 import settle.sim.engine.HeldRun;
 import settle.sim.house.Aims;
+import settle.sim.measure.Measure;
 import settle.sim.study.BoilerAnswer;
 import settle.sim.study.ComfortAtRest;
 import settle.sim.study.HeatPumpAnswer;
@@ -14,8 +17,8 @@ import settle.sim.study.Judgement;
 import settle.sim.study.LeastCurve;
 import settle.sim.study.Lift;
 import settle.sim.study.Odds;
-import settle.sim.study.Remedies.Kind;
-import settle.sim.study.Remedies.Remedy;
+import settle.sim.study.Remedies;
+import settle.sim.study.Remedy;
 import settle.sim.study.Season;
 import settle.sim.study.Shortage;
 import settle.sim.study.Verdict;
@@ -60,6 +63,11 @@ public final class AnswersJson {
     json.number("overshootAllowedK", aims.overshoot(), 3);
     json.number("sureShare", aims.sure(), 4);
     json.list("arrangements", answers.verdicts(), this::arrangement);
+    if (answers.written().isPresent()) {
+      json.text("written", answers.written().get());
+    } else {
+      json.nothing("written");
+    }
     json.strings("warnings", answers.warnings());
   }
 
@@ -89,7 +97,7 @@ public final class AnswersJson {
     boiler(verdict.boiler());
     season("season", verdict.season());
     json.list("comfort", verdict.comfort(), this::comfort);
-    json.list("remedies", verdict.remedies(), this::remedy);
+    remedies(verdict.remedies());
     json.list("demand", verdict.demand(), this::demand);
     Optional<OddsWords> odds = answers.oddsOf(verdict);
     if (odds.isPresent()) {
@@ -362,26 +370,83 @@ public final class AnswersJson {
     json.number("dissatisfiedShare", comfort.comfort().dissatisfied(), 4);
   }
 
-  private void remedy(Remedy remedy) {
-    json.text("room", remedy.room());
-    json.text("kind", remedy.kind().name().toLowerCase(Locale.ROOT));
-    json.text("unit", unit(remedy.kind()));
-    json.number("from", remedy.from(), 4);
-    json.number("to", remedy.to(), 4);
-    json.number("limit", remedy.limit(), 4);
-    json.flag("possible", remedy.possible());
+  private void remedies(Remedies remedies) {
+    json.list("remedies", remedies.tried(), this::remedy);
+    if (remedies.cure().isPresent()) {
+      json.start("cure");
+      json.list("measures", remedies.cure().get().measures(), this::measure);
+      json.list("rooms", remedies.cure().get().effects(), this::effect);
+      json.end();
+    } else {
+      json.nothing("cure");
+    }
+    json.list("outOfReach", remedies.outOfReach(), this::outOfReach);
+    json.strings("kindsTried", remedies.kinds().stream().map(AnswersJson::word).toList());
+    json.count("housesJudged", remedies.judged());
+    json.count("housesJudgedAtMost", remedies.most());
   }
 
-  private static String unit(Kind kind) {
+  private void remedy(Remedy remedy) {
+    json.text("room", remedy.room());
+    change(remedy.measure());
+    json.number("limit", OptionalDouble.of(remedy.limit()), unit(remedy.kind()).inSi(), 4);
+    json.text("status", remedy.status().name().toLowerCase(Locale.ROOT));
+    json.flag("possible", remedy.suffices());
+    json.flag("wholeHouse", remedy.whole());
+    json.list("rooms", remedy.effects(), this::effect);
+    json.strings("roomsLost", remedy.lost());
+  }
+
+  private void measure(Measure measure) {
+    json.text("room", measure.room());
+    change(measure);
+  }
+
+  private void change(Measure measure) {
+    Unit unit = unit(measure.kind());
+    json.text("kind", word(measure.kind()));
+    json.text("unit", unit.symbol());
+    json.number("from", OptionalDouble.of(measure.from()), unit.inSi(), 4);
+    json.number("to", OptionalDouble.of(measure.to()), unit.inSi(), 4);
+    json.text("words", Answer.words(measure));
+  }
+
+  private void effect(Remedy.Effect effect) {
+    json.text("room", effect.room());
+    json.number("outdoorC", effect.outdoor(), 2);
+    json.number("beforeC", effect.before(), 3);
+    json.number("afterC", effect.after(), 3);
+    json.number("shortBeforeK", effect.shortBefore(), 3);
+    json.number("shortAfterK", effect.shortAfter(), 3);
+  }
+
+  private void outOfReach(Remedies.OutOfReach room) {
+    json.text("room", room.room());
+    json.number("flowC", room.flow(), 2);
+    json.number("outputW", room.output(), 1);
+    json.number("loadW", room.load(), 1);
+  }
+
+  private static String word(Measure.Kind kind) {
+    return kind.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** A unit as it is written, and what one of it is in SI. */
+  private record Unit(String symbol, double inSi) {}
+
+  private static Unit unit(Measure.Kind kind) {
     return switch (kind) {
-      case PREHEAT -> "s";
-      case BALANCE -> "-";
-      case REFERENCE_ROOM, FLOW_TEMPERATURE -> "°C";
-      case AIR_CHANGE -> "1/h";
-      case PROFILE -> "W/m";
-      case LENGTH -> "m";
-      case RADIATOR, SOURCE -> "W";
-      case WINDOW -> "W/m²K";
+      case PREHEAT -> new Unit("s", 1);
+      case BALANCE, REFERENCE_ROOM -> new Unit("-", 1);
+      case LOCKSHIELD, THROTTLE -> new Unit("turns", 1);
+      case HEADS, CURVE, FLOW_TEMPERATURE -> new Unit("°C", 1);
+      case PUMP, BYPASS -> new Unit("kPa", 1000);
+      case BUFFER -> new Unit("l", Units.CUBIC_METRES_PER_LITRE);
+      case AIR_CHANGE -> new Unit("1/h", 1);
+      case PROFILE -> new Unit("W/m", 1);
+      case LENGTH -> new Unit("m", 1);
+      case RADIATOR, SOURCE -> new Unit("W", 1);
+      case WINDOW -> new Unit("W/m²K", 1);
     };
   }
 }

@@ -60,12 +60,20 @@ public final class AnswersText {
               },
               () -> text.indented(OddsWords.KEEPS_UP + ": " + OddsWords.NONE_TRIED));
       answer.disagreement().ifPresent(d -> text.indented("Rest and run differ: " + d));
-      text.points("What would help, each by itself, cheapest first:", answer.remedies());
+      text.points("To have every room held:", answer.cure());
+      text.points("Tried by itself, carried out and run, least effort first:", answer.remedies());
       text.points("Doubtful about the source:", answer.doubts());
     }
     text.gap();
     text.paragraph(Answer.notRun());
     text.paragraph(all.get(0).seasonNote());
+    answers
+        .written()
+        .ifPresent(
+            words -> {
+              text.gap();
+              text.paragraph(words);
+            });
     text.points("Beware:", answers.warnings());
     text.gap();
     text.paragraph(Cautions.brief());

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -26,6 +27,11 @@ class AnswersJsonTest {
       arrangements.boiler.flowAskedC arrangements.boiler.flowNeededC arrangements.boiler.loadW arrangements.boiler.unit
       arrangements.comfort arrangements.comfort.airC arrangements.comfort.dissatisfiedShare
       arrangements.comfort.predictedMeanVote arrangements.comfort.radiantC arrangements.comfort.room
+      arrangements.cure arrangements.cure.measures arrangements.cure.measures.from arrangements.cure.measures.kind
+      arrangements.cure.measures.room arrangements.cure.measures.to arrangements.cure.measures.unit
+      arrangements.cure.measures.words arrangements.cure.rooms arrangements.cure.rooms.afterC
+      arrangements.cure.rooms.beforeC arrangements.cure.rooms.outdoorC arrangements.cure.rooms.room
+      arrangements.cure.rooms.shortAfterK arrangements.cure.rooms.shortBeforeK
       arrangements.demand arrangements.demand.deliveryW arrangements.demand.needW arrangements.demand.outdoorC
       arrangements.flowAskedC arrangements.flowHeldC arrangements.governingRoom
       arrangements.heatPump arrangements.heatPump.bivalenceOutdoorC arrangements.heatPump.capacityW
@@ -43,7 +49,8 @@ class AnswersJsonTest {
       arrangements.heatPump.mildWeatherWithWaterNeeded.onMinutes
       arrangements.heatPump.mildWeatherWithWaterNeeded.startsPerHour arrangements.heatPump.unit
       arrangements.heatPump.waterNeededLitres arrangements.heatPump.waterVolumeLitres
-      arrangements.holdingOutdoorC arrangements.holds arrangements.keepsUp
+      arrangements.holdingOutdoorC arrangements.holds arrangements.housesJudged arrangements.housesJudgedAtMost
+      arrangements.keepsUp arrangements.kindsTried
       arrangements.leastCurve arrangements.leastCurve.highestFlowC arrangements.leastCurve.lowestFlowC
       arrangements.leastCurve.shiftK arrangements.leastCurve.slope arrangements.leastFlowC arrangements.name
       arrangements.odds arrangements.odds.converged arrangements.odds.convergence
@@ -54,8 +61,14 @@ class AnswersJsonTest {
       arrangements.odds.keepUpShareHeadsTurnedUp arrangements.odds.rooms arrangements.odds.rooms.failsShare
       arrangements.odds.rooms.medianShortfallK arrangements.odds.rooms.room arrangements.odds.rooms.worstShare
       arrangements.odds.samples arrangements.odds.standardError
+      arrangements.outOfReach
       arrangements.remedies arrangements.remedies.from arrangements.remedies.kind arrangements.remedies.limit
-      arrangements.remedies.possible arrangements.remedies.room arrangements.remedies.to arrangements.remedies.unit
+      arrangements.remedies.possible arrangements.remedies.room arrangements.remedies.rooms
+      arrangements.remedies.rooms.afterC arrangements.remedies.rooms.beforeC arrangements.remedies.rooms.outdoorC
+      arrangements.remedies.rooms.room arrangements.remedies.rooms.shortAfterK
+      arrangements.remedies.rooms.shortBeforeK arrangements.remedies.roomsLost arrangements.remedies.status
+      arrangements.remedies.to arrangements.remedies.unit arrangements.remedies.wholeHouse
+      arrangements.remedies.words
       arrangements.rooms arrangements.rooms.holdingOutdoorC arrangements.rooms.holds arrangements.rooms.leastFlowC
       arrangements.rooms.notHeldFromOutdoorC arrangements.rooms.weathers arrangements.rooms.weathers.atRestOperativeC
       arrangements.rooms.weathers.byRun arrangements.rooms.weathers.held arrangements.rooms.weathers.leastOperativeC
@@ -91,6 +104,7 @@ class AnswersJsonTest {
       arrangements.warmUpFromSetback arrangements.warmUpFromSetback.limit arrangements.warmUpFromSetback.minutes
       arrangements.warmUpFromSetback.overshootK arrangements.warmUpFromSetback.room
       command designOutdoorC overshootAllowedK scenario sureShare tool version wantToleranceK warmUpAllowedMinutes warnings
+      written
       """;
 
   @Test
@@ -105,7 +119,9 @@ class AnswersJsonTest {
               .toList();
       String json =
           AnswersJson.write(
-              new Answers("verdict", example, house, verdicts, List.of("a warning")), "1.2.3");
+              new Answers(
+                  "verdict", example, house, verdicts, List.of("a warning"), Optional.empty()),
+              "1.2.3");
       assertThat(json)
           .startsWith(
               """

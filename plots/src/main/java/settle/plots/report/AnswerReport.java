@@ -129,6 +129,8 @@ public final class AnswerReport {
               verdict.rooms().stream().map(r -> room(answer, r)).toList(),
               "lines",
               lines(answer),
+              "cure",
+              boxed(answer.cure()),
               "remedies",
               boxed(answer.remedies()),
               "doubts",

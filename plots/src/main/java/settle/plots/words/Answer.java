@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import settle.sim.house.House;
+import settle.sim.measure.Measure;
 import settle.sim.study.ComfortAtRest;
 import settle.sim.study.Holding;
 import settle.sim.study.Judgement;
@@ -394,7 +395,17 @@ public record Answer(House house, Verdict verdict) {
     return name() + ": " + new FlowWords(house, verdict).flow();
   }
 
-  /** What would let the rooms be held that are not, cheapest first. */
+  /** What together lets every room be held, in order of effort; or that it was not found. */
+  public List<String> cure() {
+    return RemedyWords.cure(verdict.remedies());
+  }
+
+  /** A measure in words: what is changed, from what to what. */
+  public static String words(Measure measure) {
+    return RemedyWords.placed(measure);
+  }
+
+  /** What was tried by itself: what suffices first, least effort first. */
   public List<String> remedies() {
     return RemedyWords.lines(verdict.remedies());
   }

@@ -4,7 +4,6 @@ import settle.sim.control.Thermostat;
 import settle.sim.house.House;
 import settle.sim.study.Holding;
 import settle.sim.study.LeastCurve;
-import settle.sim.study.Remedies;
 import settle.sim.study.Verdict;
 
 /** Flow temperatures asked for, kept and needed, in a designer's words. */
@@ -13,9 +12,9 @@ record FlowWords(House house, Verdict verdict) {
   /** Flow temperatures closer than this are the same to whoever sets them [K]. */
   static final double SAME_FLOW = 0.5;
 
-  /** Whether remedies name the source, which they do only where it is what lacks. */
+  /** Whether the source gives less than the house would take at the flow temperature asked for. */
   boolean sourceIsShort() {
-    return verdict.remedies().stream().anyMatch(r -> r.kind() == Remedies.Kind.SOURCE);
+    return verdict.remedies().sourceIsShort();
   }
 
   String flow() {

@@ -2,11 +2,9 @@ package settle.plots.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import settle.sim.house.House;
 import settle.sim.study.Holding;
 import settle.sim.study.Odds;
-import settle.sim.study.Remedies;
 import settle.sim.study.Shortage;
 import settle.sim.study.Verdict;
 import settle.sim.study.WarmUps.WarmUp;
@@ -113,31 +111,18 @@ public final class HouseholderAnswer {
           "Water temperature needed on the cold day",
           "A heating season uses, without help from sun and people");
 
-  /** What to do, in a householder's words; the first that suffices for each room. */
+  /** What to do, in a householder's words: all of it together. */
   public List<String> toDo() {
     List<String> steps = new ArrayList<>();
-    if (verdict.sourceNeverRuns()) {
+    if (verdict.sourceNeverRuns() && verdict.remedies().cure().isEmpty()) {
       steps.add("Have a parallel buffer fitted, so that the heat pump has the water it needs.");
     }
-    for (Holding.RoomAnswer room : answer.notHeld()) {
-      Optional<Remedies.Remedy> first =
-          verdict.remedies().stream()
-              .filter(r -> r.room().equals(room.room()) && r.possible())
-              .findFirst();
-      steps.add(
-          first
-              .map(r -> room.room() + ": " + RemedyWords.change(r) + ".")
-              .orElse(
-                  room.room()
-                      + ": no single change is enough; have the choices on the next page looked at together."));
-    }
-    if (verdict.held() && !verdict.keepsUp()) {
-      steps.add(
-          verdict.remedies().stream()
-              .filter(Remedies.Remedy::possible)
-              .findFirst()
-              .map(r -> RemedyWords.change(r) + ".")
-              .orElse("no earlier start is enough; have the next page looked at."));
+    if (verdict.remedies().cure().isPresent()) {
+      verdict.remedies().cure().get().measures().stream()
+          .map(m -> capitalised(RemedyWords.placed(m)) + ".")
+          .forEach(steps::add);
+    } else if (!verdict.keepsUp()) {
+      steps.add("No change was found that is enough; have the next page looked at.");
     }
     if (verdict.outcome() == Verdict.Outcome.ONLY_JUST) {
       steps.add(
@@ -166,5 +151,9 @@ public final class HouseholderAnswer {
             + Math.round(100 * left)
             + " of 100 houses like yours need that, and no more."
         : "Nothing is needed.";
+  }
+
+  private static String capitalised(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

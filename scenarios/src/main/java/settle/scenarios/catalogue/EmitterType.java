@@ -114,6 +114,7 @@ public sealed interface EmitterType {
     public Emitter placed(double length, double backFraction, List<Fixing> fixedTo) {
       return chain(
           described.name(),
+          length,
           outputPerMetre * length,
           law,
           waterPerMetre * length,
@@ -142,12 +143,13 @@ public sealed interface EmitterType {
 
     @Override
     public Emitter placed(double length, double backFraction, List<Fixing> fixedTo) {
-      return chain(described.name(), output, law, water, metal, backFraction, fixedTo);
+      return chain(described.name(), Double.NaN, output, law, water, metal, backFraction, fixedTo);
     }
   }
 
   private static Emitter chain(
       String name,
+      double length,
       double output,
       Law law,
       double water,
@@ -156,6 +158,7 @@ public sealed interface EmitterType {
       List<Fixing> fixedTo) {
     return new PanelEmitter(
         name,
+        length,
         output,
         law.exponent(),
         water,

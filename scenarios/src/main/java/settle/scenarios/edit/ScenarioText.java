@@ -43,6 +43,19 @@ final class ScenarioText {
     return true;
   }
 
+  /** How many items stand under a path: none where nothing does, one where it is no list. */
+  int count(List<Object> path) {
+    Part part = root;
+    for (Object step : path) {
+      Optional<Part> next = below(target(part), step);
+      if (next.isEmpty()) {
+        return 0;
+      }
+      part = next.get();
+    }
+    return target(part) instanceof Part.Items items ? items.items().size() : 1;
+  }
+
   /**
    * Writes a value under a path of keys: in place of the one that is there, in place of a key that
    * it excludes, or as a new key after those that are there.

@@ -16,6 +16,7 @@ import settle.scenarios.format.SourceKeys;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.quantity.QuantityException;
 import settle.scenarios.quantity.Unit;
+import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.tuning.Plant;
 import settle.sim.tuning.Setting;
@@ -106,7 +107,12 @@ public final class TunedScenario {
 
   /** Keys that lead to a branch: among the emitters of its room, the how manieth it is. */
   private List<Object> branch(int position) {
-    List<Branch> branches = tuned.arrangement().branches();
+    return branch(tuned.arrangement(), position);
+  }
+
+  /** The same in any arrangement. */
+  static List<Object> branch(Arrangement arrangement, int position) {
+    List<Branch> branches = arrangement.branches();
     String room = branches.get(position).room();
     int item = 0;
     for (int b = 0; b < position; b++) {
@@ -115,7 +121,7 @@ public final class TunedScenario {
     return new ArrayList<>(
         List.of(
             ScenarioFormat.ARRANGEMENTS.name(),
-            tuned.arrangement().name(),
+            arrangement.name(),
             ArrangementKeys.ROOMS.name(),
             room,
             item));
@@ -221,7 +227,7 @@ public final class TunedScenario {
   }
 
   /** A number as few digits as say it exactly. */
-  private static String plain(double value) {
+  static String plain(double value) {
     BigDecimal exact = BigDecimal.valueOf(value).stripTrailingZeros();
     return exact.signum() == 0 ? "0" : exact.toPlainString();
   }

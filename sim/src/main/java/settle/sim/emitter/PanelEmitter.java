@@ -6,6 +6,7 @@ import java.util.List;
  * A panel radiator, column radiator or towel rail: a chain of well-mixed cells.
  *
  * @param name what it is called
+ * @param length its length [m]; not a number for one that is not sold by length
  * @param ratedOutput output at 75/65/20 [W]
  * @param exponent n [-], 1 to 1.8
  * @param waterVolume water held [m³]
@@ -17,6 +18,7 @@ import java.util.List;
  */
 public record PanelEmitter(
     String name,
+    double length,
     double ratedOutput,
     double exponent,
     double waterVolume,
@@ -28,6 +30,9 @@ public record PanelEmitter(
     implements Emitter {
 
   public PanelEmitter {
+    if (!Double.isNaN(length)) {
+      EmitterChecks.positive(name, "length [m]", length);
+    }
     fixedTo = List.copyOf(fixedTo);
     EmitterChecks.positive(name, "rated output [W]", ratedOutput);
     EmitterChecks.positive(name, "water content [m³]", waterVolume);
@@ -38,10 +43,44 @@ public record PanelEmitter(
     }
   }
 
+  /** One of a single size. */
+  public PanelEmitter(
+      String name,
+      double ratedOutput,
+      double exponent,
+      double waterVolume,
+      double metalCapacity,
+      double radiantFraction,
+      double backFraction,
+      List<Fixing> fixedTo,
+      int cells) {
+    this(
+        name,
+        Double.NaN,
+        ratedOutput,
+        exponent,
+        waterVolume,
+        metalCapacity,
+        radiantFraction,
+        backFraction,
+        fixedTo,
+        cells);
+  }
+
+  /** The same kind of radiator in another length [m]; only for one that is sold by length. */
+  public PanelEmitter ofLength(double other) {
+    return sized(other, other / length);
+  }
+
   @Override
   public PanelEmitter scaled(double factor) {
+    return sized(length * factor, factor);
+  }
+
+  private PanelEmitter sized(double other, double factor) {
     return new PanelEmitter(
         name,
+        other,
         ratedOutput * factor,
         exponent,
         waterVolume * factor,
@@ -56,6 +95,7 @@ public record PanelEmitter(
   public PanelEmitter withOutputTimes(double factor) {
     return new PanelEmitter(
         name,
+        length,
         ratedOutput * factor,
         exponent,
         waterVolume,

@@ -60,9 +60,14 @@ public record PerimeterEmitter(
 
   @Override
   public PerimeterEmitter scaled(double factor) {
+    return ofLength(length * factor);
+  }
+
+  /** Another length of the same profile [m]. */
+  public PerimeterEmitter ofLength(double other) {
     return new PerimeterEmitter(
         name,
-        length * factor,
+        other,
         ratedOutputPerMetre,
         exponent,
         waterPerMetre,

@@ -53,6 +53,11 @@ public record Distribution(
     return new Distribution(other, mains, bypass, designDrop, lockshields);
   }
 
+  /** The same with a bypass. */
+  public Distribution withBypass(Bypass fitted) {
+    return new Distribution(pump, mains, Optional.of(fitted), designDrop, lockshields);
+  }
+
   /**
    * Position of mains in {@link #mains()}; -1 for null, which is the source.
    *

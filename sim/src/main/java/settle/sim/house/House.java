@@ -143,6 +143,14 @@ public record House(
     return copy.house();
   }
 
+  /**
+   * The same house with one of its arrangements, known by its name, put in place of what it was.
+   */
+  public House with(Arrangement changed) {
+    return withArrangements(
+        arrangements.stream().map(a -> a.name().equals(changed.name()) ? changed : a).toList());
+  }
+
   /** The same house with its water distributed otherwise. */
   public House withDistribution(Distribution other) {
     Copy copy = new Copy(this);
@@ -236,6 +244,18 @@ public record House(
           aims,
           run);
     }
+  }
+
+  /**
+   * An arrangement by its name.
+   *
+   * @throws IllegalArgumentException if there is none of that name
+   */
+  public Arrangement arrangement(String name) {
+    return arrangements.stream()
+        .filter(a -> a.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no arrangement is called '" + name + "'"));
   }
 
   /**

@@ -60,6 +60,23 @@ public record Boiler(
         efficiency);
   }
 
+  /** Powers and water grow together; how far it modulates down, as a share, stays. */
+  @Override
+  public Boiler scaled(double factor) {
+    return new Boiler(
+        name,
+        maximumPower * factor,
+        minimumPower * factor,
+        flowSetPoint,
+        switchingBand,
+        thermalMass * factor,
+        controlTime,
+        antiCycleTime,
+        overRunTime,
+        standingLoss,
+        efficiency);
+  }
+
   @Override
   public double highestFlow() {
     return Double.POSITIVE_INFINITY;

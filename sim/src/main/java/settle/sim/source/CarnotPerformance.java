@@ -39,6 +39,11 @@ public record CarnotPerformance(double share, double capacityAtSeven, double cap
   }
 
   @Override
+  public CarnotPerformance scaled(double factor) {
+    return new CarnotPerformance(share, capacityAtSeven * factor, capacitySlope * factor);
+  }
+
+  @Override
   public boolean covers(double outdoor, double flow) {
     return flow - outdoor >= LEAST_LIFT
         && capacityAtSeven + capacitySlope * (outdoor - 7) >= LEAST_SHARE * capacityAtSeven;

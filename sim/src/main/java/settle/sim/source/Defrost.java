@@ -59,6 +59,17 @@ public record Defrost(
     return (input * runningTime + electricity * duration) / (runningTime + duration);
   }
 
+  /** That of a unit so many times as large [-]. */
+  public Defrost scaled(double factor) {
+    return new Defrost(
+        lowestOutdoor,
+        highestOutdoor,
+        runningTime,
+        duration,
+        heatTaken * factor,
+        electricity * factor);
+  }
+
   /** Whether ice forms at an outdoor temperature [°C]. */
   public boolean icesAt(double outdoor) {
     return outdoor >= lowestOutdoor && outdoor <= highestOutdoor;

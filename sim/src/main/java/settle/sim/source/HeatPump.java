@@ -75,6 +75,27 @@ public record HeatPump(
     return minimumModulation * performance.capacity(outdoor, flow);
   }
 
+  /** Capacity, least flow, water and defrost grow together; an electric heater stays. */
+  @Override
+  public HeatPump scaled(double factor) {
+    return new HeatPump(
+        name,
+        performance.scaled(factor),
+        minimumModulation,
+        flowSetPoint,
+        switchingBand,
+        highestFlow,
+        minimumFlow * factor,
+        minimumOnTime,
+        minimumOffTime,
+        controlTime,
+        thermalMass * factor,
+        overRunTime,
+        standbyPower,
+        defrost.map(d -> d.scaled(factor)),
+        backup);
+  }
+
   @Override
   public HeatPump setTo(double flowTemperature) {
     return new HeatPump(

@@ -19,6 +19,9 @@ public sealed interface HeatPumpPerformance permits PerformanceMap, CarnotPerfor
    */
   double cop(double outdoor, double flow);
 
+  /** That of a unit so many times as large [-]: capacities multiplied, COP the same. */
+  HeatPumpPerformance scaled(double factor);
+
   /** Whether the declared range covers a point; outside it figures are held or guessed. */
   boolean covers(double outdoor, double flow);
 }

@@ -22,6 +22,11 @@ public record IdealSource(String name, double flowSetPoint, double maximumPower)
   }
 
   @Override
+  public IdealSource scaled(double factor) {
+    return new IdealSource(name, flowSetPoint, maximumPower * factor);
+  }
+
+  @Override
   public double highestFlow() {
     return Double.POSITIVE_INFINITY;
   }

@@ -1,5 +1,7 @@
 package settle.sim.source;
 
+import java.util.Arrays;
+
 /**
  * Performance from a table of rating points, as EN 14511 measures them: bilinear inside, held at
  * its edge outside.
@@ -36,6 +38,15 @@ public record PerformanceMap(double[] outdoors, double[] flows, double[][] capac
   @Override
   public double cop(double outdoor, double flow) {
     return Grid.bilinear(outdoors, flows, cop, outdoor, flow);
+  }
+
+  @Override
+  public PerformanceMap scaled(double factor) {
+    double[][] larger = new double[capacity.length][];
+    for (int i = 0; i < larger.length; i++) {
+      larger[i] = Arrays.stream(capacity[i]).map(c -> c * factor).toArray();
+    }
+    return new PerformanceMap(outdoors, flows, larger, cop);
   }
 
   @Override

@@ -13,6 +13,13 @@ public sealed interface Source permits IdealSource, Boiler, HeatPump {
   Source setTo(double flowTemperature);
 
   /**
+   * The same kind of source of another size.
+   *
+   * @param factor by which its powers are multiplied, and what goes with them [-], > 0
+   */
+  Source scaled(double factor);
+
+  /**
    * Largest heat output [W]; may be infinite.
    *
    * @param outdoor outdoor temperature [°C]

@@ -180,6 +180,18 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
     return judge.run(judge.sweep(), executor);
   }
 
+  /**
+   * A run in one weather and nothing else: whoever is cold there need not be looked at in others.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @param outdoor outdoor temperature [°C]
+   */
+  static Judgement inOneWeather(House house, Arrangement arrangement, double outdoor) {
+    Judge judge = new Judge(house, arrangement);
+    return new Judgement(judge.rooms, judge.run(List.of(judge.rest(outdoor)), Runnable::run));
+  }
+
   /** Whether every room is held all season. */
   public boolean holds() {
     return weathers.stream().allMatch(w -> w.worst() <= 0);

@@ -3,10 +3,10 @@ package settle.sim.study;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import settle.sim.control.OptimumStart;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
+import settle.sim.measure.Measure;
 import settle.sim.study.WarmUps.WarmUp;
 
 /**
@@ -27,36 +27,50 @@ final class Preheat {
   private Preheat() {}
 
   /**
-   * The lead as a remedy for the room that is slowest; empty if every room is in time.
+   * The lead as a remedy for the room that is slowest; empty if every room is in time, or none is
+   * set back, so that a start has no programme to be earlier than.
    *
    * @param house the house
    * @param arrangement one of its arrangements
-   * @param now its warm-ups from setback
+   * @param warmUps its warm-ups
    */
-  static Optional<Remedies.Remedy> of(House house, Arrangement arrangement, List<WarmUp> now) {
-    if (house.aims().warmUp().isEmpty()) {
+  static Optional<Remedy> of(House house, Arrangement arrangement, WarmUps warmUps) {
+    if (!isLate(house, warmUps) || warmUps.fromSetback().isEmpty()) {
       return Optional.empty();
     }
-    double allowed = house.aims().warmUp().getAsDouble();
+    List<WarmUp> now = warmUps.fromSetback().get();
+    double allowed = house.aims().warmUp().orElseThrow();
     double from =
         house.control().optimumStart() instanceof OptimumStart.Fixed fixed ? fixed.lead() : 0;
     String slowest =
         now.stream().max(Comparator.comparingDouble(Preheat::time)).orElseThrow().room();
-    double late = late(now, allowed);
-    if (late <= 0) {
-      return Optional.empty();
-    }
+    double before = late(now, allowed);
+    double late = before;
     double lead = from;
     for (int k = 0; k < MOST_RUNS && late > 0 && lead < LONGEST; k++) {
       lead = Math.min(LONGEST, SPACING * Math.ceil((lead + late) / SPACING));
-      late =
-          late(
-              WarmUps.fromSetback(
-                  house.withOptimumStart(new OptimumStart.Fixed(lead)), arrangement),
-              allowed);
+      House earlier = new Measure.StartLead(from, lead).on(house, arrangement.name());
+      late = late(WarmUps.fromSetback(earlier, arrangement), allowed);
     }
-    OptionalDouble to = late <= 0 ? OptionalDouble.of(lead) : OptionalDouble.empty();
-    return Optional.of(new Remedies.Remedy(slowest, Remedies.Kind.PREHEAT, from, to, LONGEST));
+    Remedy.Status status =
+        late <= 0
+            ? Remedy.Status.SUFFICES
+            : late < before ? Remedy.Status.HELPS_NOT_ENOUGH : Remedy.Status.NO_HELP;
+    return Optional.of(
+        new Remedy(
+            slowest,
+            new Measure.StartLead(from, lead),
+            status,
+            LONGEST,
+            List.of(),
+            List.of(),
+            late <= 0));
+  }
+
+  /** Whether some room's usual warm-up takes longer than the aims allow. */
+  static boolean isLate(House house, WarmUps warmUps) {
+    return house.aims().warmUp().isPresent()
+        && late(warmUps.usual(), house.aims().warmUp().getAsDouble()) > 0;
   }
 
   private static double late(List<WarmUp> rooms, double allowed) {

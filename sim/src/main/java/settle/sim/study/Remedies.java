@@ -3,299 +3,133 @@ package settle.sim.study;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.function.DoubleFunction;
-import java.util.function.UnaryOperator;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import settle.sim.control.Thermostat;
-import settle.sim.emitter.PerimeterEmitter;
-import settle.sim.fabric.Window;
+import java.util.Optional;
 import settle.sim.house.Arrangement;
-import settle.sim.house.Branch;
 import settle.sim.house.House;
-import settle.sim.hydraulics.Balance;
-import settle.sim.room.Room;
+import settle.sim.measure.Measure;
 
 /**
- * What would let a room be held in design weather that is not: each remedy by itself, found as the
- * root of the settled house with that one figure changed.
+ * What would let rooms be held that are not: measures tried by themselves, and the least set of
+ * them, in order of effort, with which every room is held. Whatever is said to suffice was judged
+ * by runs of the house as it is then.
  *
- * <p>They come cheapest first, in an order that is common practice, no source: an earlier start,
- * the room thermostat moved, a balance, a setting, draught proofing, a better profile, more of it,
- * glazing, a larger source.
+ * @param tried what was tried by itself: what suffices first, least effort first
+ * @param cure with it every room is held; empty if nothing is needed, or none was found among what
+ *     was tried
+ * @param outOfReach rooms that no setting holds, since their emitters are too small
+ * @param kinds every kind that could be changed on this house, tried alone or together
+ * @param sourceIsShort whether the source gives less in design weather than the house would take at
+ *     the flow temperature asked for
+ * @param judged how many changed houses were judged by runs
+ * @param most how many at most would have been
  */
-public final class Remedies {
+public record Remedies(
+    List<Remedy> tried,
+    Optional<Cure> cure,
+    List<OutOfReach> outOfReach,
+    List<Measure.Kind> kinds,
+    boolean sourceIsShort,
+    int judged,
+    int most) {
 
-  /** Least air change a dwelling should have [1/h]; EN 12831:2003 Table D.6, from memory. */
-  public static final double LEAST_AIR_CHANGE = 0.5;
+  /** Nothing is needed. */
+  public static final Remedies NONE =
+      new Remedies(List.of(), Optional.empty(), List.of(), List.of(), false, 0, 0);
 
-  /** Best window that is looked for [W/(m² K)]; triple glazing, common practice, no source. */
-  public static final double BEST_WINDOW = 0.8;
-
-  /** How many times its output a richer profile may give [-]; common practice, no source. */
-  private static final double RICHEST = 2;
-
-  /** Largest emitter looked for, as a multiple of the present one [-]. */
-  private static final double LARGEST = 6;
-
-  /** How far a remedy goes beyond the bare root, so that the house holds with it [-]. */
-  private static final double MARGIN = 1.002;
-
-  private static final double ACCURACY = 1e-4;
-
-  /** How much more than the source has the house must take for the source to be the reason [-]. */
-  private static final double WEAK = 1.005;
-
-  /** What is changed. */
-  public enum Kind {
-    /** Heating begun before the programme, for a room that is warm too late: lead [s]. */
-    PREHEAT,
-    /** Lockshields and pump, set by a balance: share of its design flow that the room gets [-]. */
-    BALANCE,
-    /**
-     * The room thermostat moved to the room: flow temperature that the source keeps in design
-     * weather, the mean of starts and stops [°C].
-     */
-    REFERENCE_ROOM,
-    /** Flow temperature asked of the source [°C]. */
-    FLOW_TEMPERATURE,
-    /** Air change of the room [1/h]. */
-    AIR_CHANGE,
-    /** Output of the skirting's profile [W/m]. */
-    PROFILE,
-    /** Length of skirting in the room [m]. */
-    LENGTH,
-    /** Rated output of the room's radiators [W]. */
-    RADIATOR,
-    /** U-value of the room's windows [W/(m² K)]. */
-    WINDOW,
-    /** Power of the source [W]. */
-    SOURCE
+  public Remedies {
+    tried = List.copyOf(tried);
+    outOfReach = List.copyOf(outOfReach);
+    kinds = List.copyOf(kinds);
   }
 
   /**
-   * One remedy.
+   * Measures that together let every room be held all season.
    *
-   * @param room the room that is not held
-   * @param kind what is changed
-   * @param from as it is, in the kind's unit
-   * @param to what it takes; empty if no change of this kind suffices
-   * @param limit furthest that this kind can go: length of wall, highest flow temperature, least
-   *     air change; not a number where there is no limit
+   * @param measures in order of effort; none can be left out
+   * @param effects what they give each room that is cold without them
    */
-  public record Remedy(String room, Kind kind, double from, OptionalDouble to, double limit) {
+  public record Cure(List<Measure> measures, List<Remedy.Effect> effects) {
+    public Cure {
+      measures = List.copyOf(measures);
+      effects = List.copyOf(effects);
+    }
 
-    /** Whether it suffices and is within its limit. */
-    public boolean possible() {
-      if (to.isEmpty()) {
-        return false;
+    /** The house with all of them carried out. */
+    public House on(House house, String arrangement) {
+      House with = house;
+      for (Measure measure : measures) {
+        with = measure.on(with, arrangement);
       }
-      boolean rises = to.getAsDouble() > from;
-      return Double.isNaN(limit) || (rises ? to.getAsDouble() <= limit : to.getAsDouble() >= limit);
+      return with;
+    }
+
+    private Cure and(Measure one) {
+      List<Measure> more = new ArrayList<>(measures);
+      more.add(one);
+      more.sort(Comparator.comparing(Measure::kind));
+      return new Cure(more, effects);
     }
   }
 
-  private final House house;
-  private final Arrangement arrangement;
-  private final Holding holding;
-  private final double outdoor;
-
-  private Remedies(House house, Arrangement arrangement, Holding holding) {
-    this.house = house;
-    this.arrangement = arrangement;
-    this.holding = holding;
-    outdoor = house.designOutdoor();
-  }
+  /**
+   * A room whose emitters are too small whatever is set: a bound, since in a room at want, with
+   * every valve open, hotter water than the hottest they would not have.
+   *
+   * @param room its name
+   * @param flow hottest water that source and practice allow [°C]
+   * @param output most that its emitters and pipes then give in design weather [W]
+   * @param load what it needs then [W]
+   */
+  public record OutOfReach(String room, double flow, double output, double load) {}
 
   /**
-   * Remedies for every room that is not held.
+   * Looks for them.
    *
    * @param house the house
    * @param arrangement one of its arrangements
-   * @param holding its answers
-   * @param answers the rooms' answers
-   * @return per room those that suffice first, cheapest first
+   * @param judgement what runs say of it
+   * @param warmUps how soon its rooms are warm
+   * @throws ArithmeticException if the house as it is cannot be solved
    */
-  public static List<Remedy> of(
-      House house, Arrangement arrangement, Holding holding, List<Holding.RoomAnswer> answers) {
-    Remedies search = new Remedies(house, arrangement, holding);
-    List<Remedy> remedies = new ArrayList<>();
-    double asked = holding.asked(search.outdoor);
-    double taken = holding.settled(search.outdoor).at(asked).sourceHeat();
-    boolean weak = taken > house.source().maximumPower(search.outdoor, asked) * WEAK;
-    for (Holding.RoomAnswer answer : answers) {
-      if (answer.holds()) {
-        continue;
-      }
-      List<Remedy> forRoom = new ArrayList<>();
-      if (weak) {
-        forRoom.add(search.source(answer, asked));
-      } else {
-        search.collect(answer, asked, forRoom);
-      }
-      forRoom.sort(Comparator.comparing((Remedy r) -> !r.possible()).thenComparing(Remedy::kind));
-      remedies.addAll(forRoom);
+  public static Remedies of(
+      House house, Arrangement arrangement, Judgement judgement, WarmUps warmUps) {
+    if (judgement.holds()) {
+      return Preheat.of(house, arrangement, warmUps).map(Remedies::earlier).orElse(NONE);
     }
-    return remedies;
+    Remedies found = new RemedySearch(house, arrangement.name(), judgement).search();
+    return found.cure.isEmpty() ? found : found.inTime(house, arrangement);
   }
 
-  /** With the flow temperature held as asked, how much the source would have to give. */
-  private Remedy source(Holding.RoomAnswer answer, double asked) {
-    double power = holding.settled(outdoor).at(asked).sourceHeat();
-    double now = house.source().maximumPower(outdoor, asked);
-    return new Remedy(answer.room(), Kind.SOURCE, now, OptionalDouble.of(power), Double.NaN);
+  private static Remedies earlier(Remedy start) {
+    Optional<Cure> cure =
+        start.suffices()
+            ? Optional.of(new Cure(List.of(start.measure()), List.of()))
+            : Optional.empty();
+    return new Remedies(List.of(start), cure, List.of(), List.of(start.kind()), false, 0, 0);
   }
 
-  private void collect(Holding.RoomAnswer answer, double asked, List<Remedy> found) {
-    double highest = Math.min(house.source().highestFlow(), Holding.HOTTEST_FLOW);
-    int index = house.roomIndex(answer.room());
-    Room room = house.rooms().get(index);
-    if (!(house.control().thermostat() instanceof Thermostat.None)
-        && !house.control().referenceRoom().equals(answer.room())) {
-      found.add(referenceRoom(answer, index));
+  /** The same if rooms are warm in time with the cure, or with it and an earlier start. */
+  private Remedies inTime(House house, Arrangement arrangement) {
+    if (house.aims().warmUp().isEmpty()) {
+      return this;
     }
-    if (!arrangement.balanced()) {
-      found.add(balance(answer, index));
+    House cured = cure.orElseThrow().on(house, arrangement.name());
+    Arrangement with = cured.arrangement(arrangement.name());
+    WarmUps warmUps = WarmUps.of(cured, with);
+    if (!Preheat.isLate(cured, warmUps)) {
+      return this;
     }
-    // Where a room thermostat rests the source, hotter water would only make it rest longer.
-    if (answer.leastFlow().orElse(Double.POSITIVE_INFINITY) > asked) {
-      found.add(
-          new Remedy(answer.room(), Kind.FLOW_TEMPERATURE, asked, answer.leastFlow(), highest));
-    }
-    double air = room.airChangesPerHour();
-    if (air > LEAST_AIR_CHANGE) {
-      OptionalDouble to =
-          root(index, 0, air, n -> house.withRooms(replaced(index, r -> r.withAirChange(n))));
-      found.add(new Remedy(answer.room(), Kind.AIR_CHANGE, air, to, LEAST_AIR_CHANGE));
-    }
-    emitters(answer, index, room, found);
-    double worst = room.windows().stream().mapToDouble(Window::uValue).max().orElse(0);
-    if (worst > BEST_WINDOW) {
-      OptionalDouble to =
-          root(index, 0.05, worst, u -> house.withRooms(replaced(index, r -> glazed(r, u))));
-      found.add(new Remedy(answer.room(), Kind.WINDOW, worst, to, BEST_WINDOW));
-    }
+    Optional<Cure> both =
+        Preheat.of(cured, with, warmUps)
+            .filter(Remedy::suffices)
+            .map(start -> cure.get().and(start.measure()));
+    List<Measure.Kind> all = new ArrayList<>(kinds);
+    all.add(Measure.Kind.PREHEAT);
+    return new Remedies(tried, both, outOfReach, all, sourceIsShort, judged, most);
   }
 
-  /** The room thermostat hung where it is cold; heads rule the room it hung in. */
-  private Remedy referenceRoom(Holding.RoomAnswer answer, int index) {
-    Holding moved =
-        new Holding(
-            house.withControl(house.control().withReferenceRoom(answer.room())), arrangement);
-    OptionalDouble to =
-        moved.shortfall(outdoor, index) <= 0
-            ? OptionalDouble.of(moved.held(outdoor))
-            : OptionalDouble.empty();
-    return new Remedy(answer.room(), Kind.REFERENCE_ROOM, holding.held(outdoor), to, Double.NaN);
-  }
-
-  /** Everything set by a balance; so far the room gets what it gets with every valve open. */
-  private Remedy balance(Holding.RoomAnswer answer, int index) {
-    double got = Double.POSITIVE_INFINITY;
-    List<Balance.BranchBalance> flows = holding.model().balance().branches();
-    for (int b = 0; b < flows.size(); b++) {
-      if (arrangement.branches().get(b).room().equals(answer.room())) {
-        got = Math.min(got, flows.get(b).flow() / flows.get(b).designFlow());
-      }
-    }
-    Arrangement set = new Arrangement(arrangement.name(), arrangement.branches(), true);
-    boolean holds = new Holding(house, set).shortfall(outdoor, index) <= 0;
-    OptionalDouble to = holds ? OptionalDouble.of(1) : OptionalDouble.empty();
-    return new Remedy(answer.room(), Kind.BALANCE, got, to, Double.NaN);
-  }
-
-  private void emitters(Holding.RoomAnswer answer, int index, Room room, List<Remedy> found) {
-    double length = 0;
-    double perMetre = 0;
-    double radiators = 0;
-    for (Branch branch : arrangement.branches()) {
-      if (!branch.room().equals(answer.room())) {
-        continue;
-      }
-      if (branch.emitter() instanceof PerimeterEmitter skirting) {
-        length += skirting.length();
-        perMetre = Math.max(perMetre, skirting.ratedOutputPerMetre());
-      } else {
-        radiators += branch.emitter().ratedOutput();
-      }
-    }
-    if (length > 0) {
-      OptionalDouble richer = root(index, RICHEST, 1, k -> withOutput(answer.room(), k));
-      found.add(
-          new Remedy(
-              answer.room(), Kind.PROFILE, perMetre, scaled(richer, perMetre), perMetre * RICHEST));
-    }
-    OptionalDouble larger = root(index, LARGEST, 1, k -> withSize(answer.room(), k));
-    if (length > 0) {
-      found.add(
-          new Remedy(answer.room(), Kind.LENGTH, length, scaled(larger, length), room.freeWall()));
-    } else {
-      found.add(
-          new Remedy(
-              answer.room(), Kind.RADIATOR, radiators, scaled(larger, radiators), Double.NaN));
-    }
-  }
-
-  private static OptionalDouble scaled(OptionalDouble factor, double by) {
-    return factor.isPresent() ? OptionalDouble.of(factor.getAsDouble() * by) : factor;
-  }
-
-  private List<Room> replaced(int index, UnaryOperator<Room> change) {
-    List<Room> rooms = new ArrayList<>(house.rooms());
-    rooms.set(index, change.apply(rooms.get(index)));
-    return rooms;
-  }
-
-  private static Room glazed(Room room, double uValue) {
-    return room.withWindows(
-        room.windows().stream()
-            .map(w -> new Window(w.name(), w.area(), Math.min(w.uValue(), uValue), w.gValue()))
-            .toList());
-  }
-
-  private House withOutput(String room, double factor) {
-    return changed(
-        room,
-        b ->
-            b.emitter() instanceof PerimeterEmitter skirting
-                ? b.withEmitter(skirting.withOutput(skirting.ratedOutputPerMetre() * factor))
-                : b);
-  }
-
-  private House withSize(String room, double factor) {
-    return changed(room, b -> b.withEmitter(b.emitter().scaled(factor)));
-  }
-
-  private House changed(String room, UnaryOperator<Branch> change) {
-    List<Branch> branches =
-        arrangement.branches().stream()
-            .map(b -> b.room().equals(room) ? change.apply(b) : b)
-            .toList();
-    return house.withArrangements(List.of(arrangement.withBranches(branches)));
-  }
-
-  /**
-   * The figure, between one that surely helps and the present one, at which the room is just held;
-   * empty if even the first does not hold it.
-   */
-  private OptionalDouble root(
-      int room, double furthest, double present, DoubleFunction<House> with) {
-    if (shortfall(with.apply(furthest), room) > 0) {
-      return OptionalDouble.empty();
-    }
-    double found =
-        new BrentSolver(ACCURACY * Math.max(Math.abs(present), Math.abs(furthest)))
-            .solve(
-                100,
-                x -> shortfall(with.apply(x), room),
-                Math.min(furthest, present),
-                Math.max(furthest, present));
-    return OptionalDouble.of(furthest > present ? found * MARGIN : found / MARGIN);
-  }
-
-  private double shortfall(House changed, int room) {
-    Arrangement same =
-        changed.arrangements().size() == 1 ? changed.arrangements().get(0) : arrangement;
-    return new Holding(changed, same).shortfall(outdoor, room);
+  /** Those that suffice by themselves. */
+  public List<Remedy> sufficing() {
+    return tried.stream().filter(Remedy::suffices).toList();
   }
 }

@@ -35,7 +35,7 @@ import settle.sim.house.House;
  * @param boiler the same of a boiler
  * @param season what a season takes
  * @param comfort what it feels like in design weather, in the order of {@code rooms}
- * @param remedies for rooms that are not held
+ * @param remedies what would let rooms be held that are not
  * @param demand the house's need and what the emitters can give over outdoor temperature
  * @param aims what warm-up and overshoot are held against
  * @param odds how many houses like it are held; empty if none were tried
@@ -57,7 +57,7 @@ public record Verdict(
     Optional<BoilerAnswer> boiler,
     Season season,
     List<ComfortAtRest> comfort,
-    List<Remedies.Remedy> remedies,
+    Remedies remedies,
     List<Demand> demand,
     Aims aims,
     Optional<Odds> odds,
@@ -66,7 +66,6 @@ public record Verdict(
   public Verdict {
     rooms = List.copyOf(rooms);
     comfort = List.copyOf(comfort);
-    remedies = List.copyOf(remedies);
     demand = List.copyOf(demand);
   }
 
@@ -135,7 +134,7 @@ public record Verdict(
         BoilerAnswer.of(house, arrangement, season, days),
         season,
         ComfortAtRest.of(house, arrangement),
-        remedies(house, arrangement, holding, atRest, warmUps),
+        Remedies.of(house, arrangement, judgement, warmUps),
         demand(house, holding),
         house.aims(),
         Optional.empty(),
@@ -201,20 +200,6 @@ public record Verdict(
       judged.add(rest.judged(operative, judgement.holds(r), downTo));
     }
     return judged;
-  }
-
-  private static List<Remedies.Remedy> remedies(
-      House house,
-      Arrangement arrangement,
-      Holding holding,
-      List<Holding.RoomAnswer> rooms,
-      WarmUps warmUps) {
-    List<Remedies.Remedy> remedies =
-        new ArrayList<>(Remedies.of(house, arrangement, holding, rooms));
-    if (warmUps.fromSetback().isPresent()) {
-      Preheat.of(house, arrangement, warmUps.fromSetback().get()).ifPresent(remedies::add);
-    }
-    return remedies;
   }
 
   /** The room that no flow temperature holds, or else the one that needs the highest. */

@@ -15,6 +15,11 @@ public record FixedOpening(String name, double kvMaximum) implements Valve {
   }
 
   @Override
+  public double setPoint() {
+    return Double.NaN;
+  }
+
+  @Override
   public FixedOpening raised(double by) {
     return this;
   }

@@ -1,0 +1,130 @@
+package settle.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import settle.scenarios.ScenarioException;
+import settle.scenarios.ScenarioReader;
+import settle.scenarios.edit.RemediedScenario;
+import settle.scenarios.finding.Finding;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.measure.Measure;
+import settle.sim.study.Judgement;
+import settle.sim.study.Remedies;
+import settle.sim.study.Verdict;
+import settle.sim.study.WarmUps;
+
+/**
+ * Writes the house with its remedies: the least set for each arrangement that does not keep up, one
+ * after the other, and only if every arrangement of what is read back is held by runs.
+ */
+final class RemediedFile {
+
+  private final Path file;
+  private final boolean force;
+
+  /**
+   * @param file where to
+   * @param force whether a file may be there
+   */
+  RemediedFile(Path file, boolean force) {
+    this.file = file;
+    this.force = force;
+  }
+
+  /** Refuses before anything is worked out what could not be written. */
+  void require() throws Failure {
+    try {
+      WholeFile.require(file, force);
+    } catch (IOException e) {
+      throw unwritable(e);
+    }
+  }
+
+  /**
+   * Writes it if remedies were found.
+   *
+   * @param typed the scenario's text
+   * @param house its house
+   * @param verdicts what was found of its arrangements, in their order
+   * @return what was written, or why nothing was, in a sentence
+   */
+  String write(String typed, House house, List<Verdict> verdicts) throws Failure {
+    String text = typed;
+    House changed = house;
+    List<String> names = new ArrayList<>();
+    for (Verdict verdict : verdicts) {
+      String name = verdict.arrangement().name();
+      if (verdict.keepsUp()) {
+        continue;
+      }
+      Optional<List<Measure>> measures =
+          names.isEmpty() ? found(verdict.remedies()) : looked(changed, name);
+      if (measures.isEmpty()) {
+        return "Nothing is written to "
+            + file
+            + ": no remedies were found with which '"
+            + name
+            + "' keeps up.";
+      }
+      text = RemediedScenario.write(text, changed, name, measures.get());
+      for (Measure measure : measures.get()) {
+        changed = measure.on(changed, name);
+      }
+      names.add("'" + name + "'");
+    }
+    if (names.isEmpty()) {
+      return "Nothing is written to " + file + ": nothing is needed.";
+    }
+    return written(text, names);
+  }
+
+  private static Optional<List<Measure>> found(Remedies remedies) {
+    return remedies.cure().map(Remedies.Cure::measures);
+  }
+
+  /** Once more, since what was changed for one arrangement may have changed source or control. */
+  private static Optional<List<Measure>> looked(House house, String name) {
+    Arrangement as = house.arrangement(name);
+    Judgement judgement = Judgement.of(house, as);
+    WarmUps warmUps = WarmUps.of(house, as);
+    Remedies remedies = Remedies.of(house, as, judgement, warmUps);
+    return remedies.tried().isEmpty() ? Optional.of(List.of()) : found(remedies);
+  }
+
+  private String written(String text, List<String> names) throws Failure {
+    try {
+      House back = ScenarioReader.read(text, file).house();
+      for (Arrangement arrangement : back.arrangements()) {
+        if (!Judgement.of(back, arrangement).holds()) {
+          return "Nothing is written to "
+              + file
+              + ": with the remedies for "
+              + String.join(" and ", names)
+              + " '"
+              + arrangement.name()
+              + "' is not held.";
+        }
+      }
+      WholeFile.write(file, text);
+      return "Written to "
+          + file
+          + ": the house with the remedies for "
+          + String.join(" and ", names)
+          + ".";
+    } catch (ScenarioException e) {
+      throw new Failure(
+          ExitStatus.COULD_NOT_FINISH, e.problems().stream().map(Finding::toString).toList(), e);
+    } catch (IOException e) {
+      throw unwritable(e);
+    }
+  }
+
+  private Failure unwritable(IOException e) {
+    return new Failure(
+        ExitStatus.COULD_NOT_FINISH, "cannot write " + FileTrouble.describe(e, file), e);
+  }
+}

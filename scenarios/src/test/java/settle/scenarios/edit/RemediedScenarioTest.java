@@ -1,0 +1,168 @@
+package settle.scenarios.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import settle.scenarios.ScenarioException;
+import settle.scenarios.ScenarioReader;
+import settle.sim.control.FlowCurve;
+import settle.sim.control.OptimumStart;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.hydraulics.Bypass;
+import settle.sim.measure.Measure;
+import settle.sim.measure.Measure.Kind;
+import settle.sim.source.Buffer;
+import settle.sim.study.Holding;
+
+/** A scenario with measures written into it is the house that was judged. */
+class RemediedScenarioTest {
+
+  /** What a room at rest may differ by for the digits that are written [K]. */
+  private static final double DIGITS = 1e-6;
+
+  private static final Path HERE = Path.of("house.yaml");
+
+  private static String example(String name) throws IOException {
+    return Files.readString(Path.of("examples", name));
+  }
+
+  /** Written, read back, and settled as the changed house settles. */
+  private static House roundTrip(String text, String arrangement, Measure... measures)
+      throws ScenarioException {
+    House house = ScenarioReader.read(text, HERE).house();
+    House meant = house;
+    for (Measure measure : measures) {
+      meant = measure.on(meant, arrangement);
+    }
+    String written = RemediedScenario.write(text, house, arrangement, List.of(measures));
+    House back = ScenarioReader.read(written, HERE).house();
+    double design = house.designOutdoor();
+    for (Arrangement as : meant.arrangements()) {
+      double[] is = new Holding(back, back.arrangement(as.name())).shortfallsOfHeated(design);
+      double[] shall = new Holding(meant, as).shortfallsOfHeated(design);
+      assertThat(is).as("%s of\n%s", as.name(), written).containsExactly(shall, within(DIGITS));
+    }
+    comments(text)
+        .forEach(comment -> assertThat(written).as("comments are kept").contains(comment));
+    return back;
+  }
+
+  private static List<String> comments(String text) {
+    return text.lines().filter(l -> l.strip().startsWith("#")).toList();
+  }
+
+  @Test
+  void roomsAndTheirEmittersAreWritten() throws IOException, ScenarioException {
+    String text = example("bakery.yaml");
+    String as = "skirting as found";
+    House house = ScenarioReader.read(text, HERE).house();
+    House longer = roundTrip(text, as, new Measure.Length("shop", 3, 11.7, 12.4, 0));
+    assertThat(longer.arrangement(as).branches().get(3).emitter().ratedOutput())
+        .isCloseTo(12.4 * 235, within(1e-9));
+    // What was meant for one arrangement leaves the one that shares its lines by alias.
+    assertThat(longer.arrangement("skirting balanced").branches().get(3).emitter().ratedOutput())
+        .isCloseTo(11.7 * 235, within(1e-9));
+    roundTrip(text, as, new Measure.Profile("shop", 235, 290));
+    roundTrip(text, "radiators", new Measure.Radiator("shop", 3, 1.6 * 1720, 1.8 * 1720, 1.8));
+    House tight = roundTrip(text, as, new Measure.AirChange("shop", 0.8, 0.55));
+    assertThat(tight.rooms().get(3).airChangesPerHour()).isEqualTo(0.55);
+    House glazed = roundTrip(text, as, new Measure.Glazing("shop", 2.8, 1.2));
+    assertThat(glazed.rooms().get(3).windows()).allMatch(w -> w.uValue() == 1.2);
+    assertThat(glazed.rooms().get(3).solarAperture())
+        .isCloseTo(house.rooms().get(3).solarAperture(), within(1e-9));
+    assertThat(glazed.rooms().get(0).windows()).isEqualTo(house.rooms().get(0).windows());
+  }
+
+  @Test
+  void settingsAreWritten() throws IOException, ScenarioException {
+    String text = example("bakery.yaml");
+    String as = "skirting as found";
+    House set =
+        roundTrip(
+            text,
+            as,
+            new Measure.Lockshields(
+                Kind.THROTTLE,
+                List.of(
+                    new Measure.Lockshields.Turn(0, "bakehouse", 4, 0.75),
+                    new Measure.Lockshields.Turn(4, "flour loft", 4, 1.125))),
+            new Measure.ThermostatMoved("bakehouse", "flour loft"),
+            new Measure.FlowTemperature(70, 75),
+            new Measure.PumpHead(25_000, 27_000));
+    assertThat(set.control().referenceRoom()).isEqualTo("flour loft");
+    assertThat(set.source().flowSetPoint()).isEqualTo(75);
+    assertThat(roundTrip(text, as, new Measure.Balanced(0.4, 1)).arrangement(as).balanced())
+        .isTrue();
+    String curved = example("insulated-house.yaml");
+    House house = ScenarioReader.read(curved, HERE).house();
+    FlowCurve before = house.control().flowCurve().orElseThrow();
+    FlowCurve after = new FlowCurve(0.85, 7, before.lowest(), 47, before.roomInfluence());
+    House steeper =
+        roundTrip(
+            curved,
+            "heated skirting",
+            new Measure.Heads("hall", 17, 19.5),
+            new Measure.Curve(before, after, house.designOutdoor()));
+    assertThat(steeper.control().flowCurve()).contains(after);
+    House earlier =
+        roundTrip(example("mid-terrace.yaml"), "heated skirting", new Measure.StartLead(0, 5400));
+    assertThat(earlier.control().optimumStart()).isEqualTo(new OptimumStart.Fixed(5400));
+  }
+
+  @Test
+  void thePlantIsWritten() throws IOException, ScenarioException {
+    String text = example("insulated-house.yaml");
+    String as = "heated skirting";
+    House house = ScenarioReader.read(text, HERE).house();
+    double flow = house.water().density() * 700 / 3.6e6;
+    Buffer buffer = new Buffer(Buffer.Placement.PARALLEL, 0.05, 1, 20, flow);
+    Buffer back = roundTrip(text, as, new Measure.BufferFitted(buffer)).buffer().orElseThrow();
+    assertThat(back.sourceFlow()).isCloseTo(flow, within(1e-12));
+    assertThat(back.volume()).isEqualTo(0.05);
+    Bypass bypass = new Bypass(null, 11_000, 5000, 2);
+    assertThat(roundTrip(text, as, new Measure.BypassFitted(bypass)).distribution().bypass())
+        .contains(bypass);
+    House larger = roundTrip(text, as, new Measure.SourceSize(3400, 4500));
+    assertThat(larger.source().maximumPower(-3, 43))
+        .isCloseTo(house.source().maximumPower(-3, 43) * 4500 / 3400, within(1e-6));
+    House boiler =
+        roundTrip(
+            example("bakery.yaml"), "skirting as found", new Measure.SourceSize(18_000, 20_500));
+    assertThat(boiler.source().maximumPower(0, 0)).isCloseTo(20_500, within(1e-6));
+    assertThat(((settle.sim.source.Boiler) boiler.source()).minimumPower())
+        .isCloseTo(3600 * 20_500 / 18_000.0, within(1e-6));
+  }
+
+  @Test
+  void whatIsOfOneSizeIsDescribedAnew() throws ScenarioException {
+    String text =
+        """
+        rooms:
+          bath: # warm in the morning
+            size: 2.4 x 2 x 2.4 m
+            surfaces: {wall: outdoors, area: 2.4 x 2.4 m, construction: cavity wall filled}
+        arrangements:
+          rail:
+            every room: {emitter: towel rail 800 x 500}
+            rooms: {bath: {}}
+        source: {fixed flow: 55 °C, largest output: 900 W}
+        """;
+    House house = ScenarioReader.read(text, HERE).house();
+    double from = house.arrangements().get(0).branches().get(0).emitter().ratedOutput();
+    House back =
+        roundTrip(
+            text,
+            "rail",
+            new Measure.Radiator("bath", 0, from, 450, Double.NaN),
+            new Measure.SourceSize(900, 1200));
+    assertThat(back.arrangements().get(0).branches().get(0).emitter().ratedOutput())
+        .isCloseTo(450, within(1e-9));
+    assertThat(back.source().maximumPower(0, 0)).isCloseTo(1200, within(1e-9));
+  }
+}
