@@ -246,13 +246,13 @@ class RestStatusTest {
     House house =
         SampleHouses.withValves(
             SampleHouses.twoRooms(1, SampleHouses.ideal()),
-            b -> motor(b, ((WaxValve) b.valve()).setPoint()));
+            b -> motor(((WaxValve) b.valve()).setPoint()));
     SettledHouse rest = holds(under(house, new Thermostat.OnOff(0.5, 0), false), 0);
     assertThat(rest.duty()).isEqualTo(1);
     assertThat(rest.flowTemperature()).isEqualTo(60);
   }
 
-  private static Valve motor(Branch branch, double setPoint) {
+  private static Valve motor(double setPoint) {
     return new MotorHead("motor", setPoint, 0.3, 3600, 120, 0.5, RoomSensing.OPERATIVE);
   }
 
@@ -329,7 +329,7 @@ class RestStatusTest {
                         one.arrangements().get(0).branches().stream()
                             .flatMap(b -> List.of(half(b), half(b)).stream())
                             .toList())));
-    House motors = SampleHouses.withValves(house, b -> motor(b, 19.5));
+    House motors = SampleHouses.withValves(house, b -> motor(19.5));
     for (Thermostat thermostat :
         new Thermostat[] {
           new Thermostat.OnOff(0.5, 0), new Thermostat.TimeProportional(900, 2, 0)
