@@ -61,6 +61,14 @@ public record RestStatus(double uncertainty, List<Reason> reasons) {
     return uncertainty <= HOLDS_WITHIN;
   }
 
+  /** Whether the house stands still, be it that heads may do so anywhere in their play. */
+  public boolean standsStill() {
+    return holds()
+        || (Double.isFinite(uncertainty)
+            && reasons.stream()
+                .allMatch(r -> r.kind() == Kind.PLAY || r.kind() == Kind.NEVER_RUNS));
+  }
+
   /** Whether a reason of such a kind is there. */
   public boolean has(Kind kind) {
     return reasons.stream().anyMatch(r -> r.kind() == kind);

@@ -107,6 +107,7 @@ public final class Simulation {
     Trace trace = run.trace();
     FigureReader reader = new FigureReader(trace);
     SettledHouse settled = settled(model, settings);
+    boolean rests = settled.status().standsStill();
     boolean held = isHeld(house, settings);
     List<RoomFigures> figures = new ArrayList<>();
     boolean keepsUp = true;
@@ -118,8 +119,8 @@ public final class Simulation {
               room.name(),
               room.want(),
               run.firstCall(r),
-              settled.operative(r),
-              settled.operative(r),
+              rests ? settled.lowest(r) : Double.NaN,
+              rests ? settled.highest(r) : Double.NaN,
               held,
               rated);
       figures.add(reader.room(r, facts, house.wantTolerance()));
