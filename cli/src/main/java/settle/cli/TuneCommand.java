@@ -23,9 +23,12 @@ import settle.sim.tuning.Tuning;
     name = "tune",
     header = "Finds the settings that meet a scenario's aims, and says what they cost and gain.",
     description =
-        "%nBegins where an engineer would: a balance, the house at rest, the least weather compensation, a step test with a published rule;"
-            + " then searches by simulation of a usual day and at rest in the coldest weather, with a reserve for what is not quite known of the house."
-            + " Aims are those of the scenario's section 'aims'; a setting that gains nothing stays as it was found.%n",
+        "%nBegins where an engineer would: a balance, the house at rest, the least weather"
+            + " compensation, a step test with a published rule; then searches, from several"
+            + " starts, among the settings that can be set by hand: by runs of a usual, a mild and"
+            + " the coldest day, and at rest in the coldest weather with a reserve for what is not"
+            + " quite known of the house. Aims are those of the scenario's section 'aims'; a"
+            + " setting that gains nothing stays as it was found.%n",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
@@ -52,7 +55,8 @@ final class TuneCommand implements Callable<Integer> {
       split = ",",
       converter = GroupConverter.class,
       description =
-          "Tune nothing but: knobs, curve (or the flow temperature), preheat, lockshields, thermostat, gains.")
+          "Tune nothing but: knobs, curve (or the flow temperature), preheat, lockshields,"
+              + " thermostat, gains.")
   private List<Group> only;
 
   @Option(
@@ -60,7 +64,8 @@ final class TuneCommand implements Callable<Integer> {
       paramLabel = "FILE",
       converter = FileConverter.class,
       description =
-          "Write the scenario with the tuned settings, every other character as it was typed; an existing file is left alone unless --force is given.")
+          "Write the scenario with the tuned settings, every other character as it was typed; an"
+              + " existing file is left alone unless --force is given.")
   private Path write;
 
   @Option(
@@ -73,7 +78,8 @@ final class TuneCommand implements Callable<Integer> {
       paramLabel = "N",
       defaultValue = "128",
       description =
-          "In how many houses, drawn over the spreads, found and tuned settings are compared (default: ${DEFAULT-VALUE}).")
+          "In how many houses, drawn over the spreads, found and tuned settings are compared"
+              + " (default: ${DEFAULT-VALUE}).")
   private int samples;
 
   @Option(
@@ -81,7 +87,8 @@ final class TuneCommand implements Callable<Integer> {
       paramLabel = "PERCENT",
       defaultValue = "90",
       description =
-          "In how many of a hundred houses, drawn over the spreads, each room is to be held in the coldest weather (default: ${DEFAULT-VALUE}). More costs more.")
+          "In how many of a hundred houses, drawn over the spreads, each room is to be held in the"
+              + " coldest weather (default: ${DEFAULT-VALUE}). More costs more.")
   private double sure;
 
   @Override

@@ -10,8 +10,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.TunedOutcome;
 import settle.cli.output.TuningJson;
 import settle.cli.output.TuningText;
+import settle.plots.chart.Chart;
 import settle.plots.chart.ChartFiles;
 import settle.plots.chart.TuningCharts;
+import settle.plots.report.TuningContent;
+import settle.plots.report.TuningReport;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.ScenarioReader;
@@ -75,7 +78,7 @@ final class TuneRun {
       }
       if (options.out() != null) {
         progress.stage("writing " + options.out());
-        writeFiles(tuning, json, summary);
+        writeFiles(scenario, outcome, json, summary);
       }
     } catch (ArithmeticException e) {
       throw Talk.unsolvable(e);
@@ -148,11 +151,22 @@ final class TuneRun {
     }
   }
 
-  private void writeFiles(Tuning tuning, String json, String summary) throws Failure {
+  private void writeFiles(Scenario scenario, TunedOutcome outcome, String json, String summary)
+      throws Failure {
+    List<Chart> charts = TuningCharts.of(outcome.tuning());
     try (OutputFolder folder = new OutputFolder(options.out())) {
-      for (Map.Entry<String, byte[]> chart : ChartFiles.of(TuningCharts.of(tuning)).entrySet()) {
+      for (Map.Entry<String, byte[]> chart : ChartFiles.of(charts).entrySet()) {
         Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
       }
+      TuningContent content =
+          new TuningContent(
+              scenario.house().title(),
+              outcome.tuning(),
+              charts,
+              outcome.notes(),
+              outcome.scenario(),
+              Version.number());
+      folder.write("report.html", TuningReport.html(content));
       folder.write("summary.txt", summary);
       folder.write("summary.json", json);
       folder.publish();

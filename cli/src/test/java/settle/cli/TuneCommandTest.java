@@ -30,11 +30,12 @@ class TuneCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
         .contains(
-            "skirting: 1 of 1 settings change; every aim is met.",
-            "living room, head  20.0 °C",
-            "Energy taken, usual day",
-            "of 8 houses drawn over the spreads")
-        .doesNotContain("flow temperature");
+            "skirting: 1 of 1 settings change; every aim is met, by runs of a usual, a mild and",
+            "living room, head  3 (20 °C)",
+            "Energy, usual day",
+            "of 8 houses drawn over the spreads",
+            "none a mark away from the answer is")
+        .doesNotContain("flow temperature", "bjective");
   }
 
   @Test
@@ -43,9 +44,11 @@ class TuneCommandTest {
     CommandLineRun answer = tune(scenario, "--only", "knobs");
     assertThat(answer.status()).isZero();
     assertThat(answer.out())
-        .contains("one aim cannot be met.", "Cannot be had, whatever is set:")
+        .contains("3 aims are missed all the same.", "Missed with the best settings")
         .containsPattern(
-            "- living room settles \\d+\\.\\d K below want at −3 °C, \\d+\\.\\d K more");
+            "- living room is \\d+\\.\\d K below want at −3 °C without set-back, \\d+\\.\\d K more")
+        .containsPattern("- living room is \\d+\\.\\d K below want on a usual day")
+        .containsPattern("- living room is \\d+\\.\\d K below want on a mild day");
     assertThat(tune(scenario, "--only", "knobs", "--strict").status()).isEqualTo(1);
     assertThat(tune(Scenarios.warm(folder), "--only", "knobs", "--strict").status()).isZero();
   }
@@ -92,11 +95,20 @@ class TuneCommandTest {
             "\"name\" : \"flow temperature\"",
             "\"group\" : \"knobs\"",
             "\"unit\" : \"°C\"",
+            "\"ending\" : \"converged\"",
+            "\"mildDay\" : {",
+            "\"dearerPerDay\" : ",
             "\"fivePercentDearerBelowBy\" : ",
             "\"usualDay\" : {",
             "\"houses\" : 8");
     assertThat(out.resolve("summary.json")).content().isEqualTo(run.out());
     assertThat(out.resolve("summary.txt")).content().contains("living room, head");
+    assertThat(out.resolve("report.html"))
+        .content()
+        .startsWith("<!DOCTYPE html>")
+        .contains("What to set", "living room, head", "<svg", "a mild and the coldest")
+        .doesNotContain("<img", "<script", "<link", "{{");
+    assertThat(out.resolve("plots/mild-day.svg")).content().contains("living room");
     assertThat(out.resolve("plots/usual-day.svg")).content().contains("living room");
     assertThat(out.resolve("plots/coldest-day.png")).isNotEmptyFile();
     assertThat(out.resolve("plots/flow-temperature.svg")).content().contains("least that holds");

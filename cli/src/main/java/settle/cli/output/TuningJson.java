@@ -6,13 +6,14 @@ import settle.plots.words.TuningWords;
 import settle.sim.result.LastDay;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RoomFigures;
+import settle.sim.study.Season;
 import settle.sim.tuning.Aim;
-import settle.sim.tuning.Day;
 import settle.sim.tuning.FirstOrderDeadTime;
 import settle.sim.tuning.Flatness;
 import settle.sim.tuning.OverSpreads;
 import settle.sim.tuning.Reason;
 import settle.sim.tuning.Setting;
+import settle.sim.tuning.Spell;
 import settle.sim.tuning.Tuning;
 import settle.sim.tuning.Tuning.Change;
 import settle.sim.tuning.Tuning.Performance;
@@ -49,7 +50,15 @@ public final class TuningJson {
   private void document() {
     json.text("arrangement", tuning.found().arrangement().name());
     json.flag("meetsAims", tuning.after().meetsAims());
-    json.count("trials", tuning.trials());
+    json.start("search");
+    json.text("ending", tuning.search().converged() ? "converged" : "trialsUsedUp");
+    json.count("trials", tuning.search().trials());
+    json.count("starts", tuning.search().starts());
+    json.end();
+    json.start("weighed");
+    json.number("kelvinFromWantPerDay", tuning.prices().kelvin(), 4);
+    json.number("settingTouchedPerDay", tuning.prices().change(), 4);
+    json.end();
     json.list("settings", tuning.changes(), this::setting);
     json.start("found");
     performance(tuning.before());
@@ -67,17 +76,18 @@ public final class TuningJson {
     json.exactly("found", change.before());
     json.exactly("workedOut", change.workedOut());
     json.exactly("tuned", change.after());
+    json.flag("canBeSetByHand", change.onMark());
     reason(change.reason());
     for (Flatness flat : tuning.flatness()) {
       if (flat.setting().equals(setting)) {
         json.number("fivePercentDearerBelowBy", flat.down(), 3);
         json.number("fivePercentDearerAboveBy", flat.up(), 3);
         json.list(
-            "objectiveOverOptimum",
+            "alongIt",
             flat.points(),
             point -> {
               json.number("value", point.value(), 4);
-              json.number("ratio", point.objective(), 4);
+              json.number("dearerPerDay", point.dearer(), 4);
             });
       }
     }
@@ -119,10 +129,11 @@ public final class TuningJson {
 
   private void performance(Performance performance) {
     day("usualDay", performance.usual());
+    day("mildDay", performance.mild());
     day("coldestDay", performance.coldest());
     performance
         .season()
-        .consumption()
+        .flatMap(Season.Year::consumption)
         .ifPresentOrElse(
             c -> {
               json.number("seasonInputKWh", c.input() / Units.JOULES_PER_KWH, 1);
@@ -142,40 +153,46 @@ public final class TuningJson {
     json.number("weakestRoomHeldShare", spreads.weakest().held(), 4);
     json.list("worst", List.of(spreads.worst()), this::aim);
     json.end();
-    json.start("objective");
-    json.number("energy", performance.objective().energy(), 5);
-    json.number("discomfort", performance.objective().discomfort(), 5);
-    json.number("misses", performance.objective().misses(), 5);
+    json.start("weighedPerDay");
+    json.number("energy", performance.worth().energy(), 4);
+    json.number("discomfort", performance.worth().discomfort(), 4);
+    json.number("aimsMissed", performance.worth().misses(), 4);
+    json.number("settingsTouched", performance.worth().effort(), 4);
     json.end();
   }
 
-  private void day(String name, Day day) {
+  private void day(String name, Spell day) {
     PlantFigures plant = day.run().plant();
     json.start(name);
     json.number("outdoorC", day.outdoor(), 2);
-    json.number("inputKWh", day.input() / Units.JOULES_PER_KWH, 3);
+    json.count("days", day.days());
+    json.number("inputPerDayKWh", day.inputPerDay() / Units.JOULES_PER_KWH, 3);
+    json.number("costPerDay", day.costPerDay(tuning.found().house()), 4);
     json.number("flowMeanC", plant.flowMean(), 2);
     json.number("returnMeanC", plant.returnMean(), 2);
     json.number("sourceStartsPerHour", plant.cycling().startsPerHour(), 3);
-    json.number("awayFromWantK", Math.sqrt(day.deviation()), 3);
+    json.number("awayFromWantK", day.awayFromWant(), 3);
     json.list("rooms", day.rooms(), room -> room(room, day));
     json.end();
   }
 
-  private void room(RoomFigures room, Day day) {
+  private void room(RoomFigures room, Spell day) {
+    Spell.Warmth warmth = day.warmth().get(room.name());
     json.text("name", room.name());
     json.number("wantC", room.want(), 3);
     LastDay last = room.lastDay();
     json.number("settledOperativeC", last.settles() ? last.operative() : Double.NaN, 3);
     json.number("lastDayOperativeC", last.operative(), 3);
+    json.number("onceWarmC", room.want() - warmth.below(), 3);
     json.number("warmUpMinutes", room.warmUp(), Units.SECONDS_PER_MINUTE, 2);
-    json.number("lateMinutes", day.lateness().get(room.name()) / Units.SECONDS_PER_MINUTE, 2);
+    json.number("lateMinutes", warmth.lateness() / Units.SECONDS_PER_MINUTE, 2);
     json.number("overshootK", room.overshoot(), 3);
     json.number("swingK", room.valveSwing(), 3);
   }
 
   private void aim(Aim aim) {
     json.text("aim", aim.kind().name().toLowerCase(Locale.ROOT));
+    json.text("day", aim.when().name().toLowerCase(Locale.ROOT));
     json.text("room", aim.room());
     json.number("value", aim.value(), 4);
     json.number("limit", aim.limit(), 4);

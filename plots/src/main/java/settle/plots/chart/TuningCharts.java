@@ -14,10 +14,11 @@ import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.result.RunResult;
 import settle.sim.study.Holding;
-import settle.sim.tuning.Day;
+import settle.sim.tuning.Flatness;
 import settle.sim.tuning.OverSpreads;
 import settle.sim.tuning.Plant;
 import settle.sim.tuning.Reason;
+import settle.sim.tuning.Spell;
 import settle.sim.tuning.Tuning;
 import settle.sim.tuning.Tuning.Change;
 
@@ -60,6 +61,14 @@ public final class TuningCharts {
             after.usual()));
     all.add(
         charts.rooms(
+            "mild-day",
+            "Rooms on a mild day at "
+                + Quantities.temperature(after.mild().outdoor())
+                + ", found and tuned",
+            before.mild(),
+            after.mild()));
+    all.add(
+        charts.rooms(
             "coldest-day",
             "Rooms on the coldest day at "
                 + Quantities.setting(after.coldest().outdoor())
@@ -67,17 +76,34 @@ public final class TuningCharts {
             before.coldest(),
             after.coldest()));
     all.add(charts.flow());
-    if (!tuning.flatness().isEmpty()) {
-      String title = "How much each setting matters";
-      String meaning =
-          "Each setting by itself, the others as tuned: the objective over what it is there. Where a curve is flat, the setting may be off.";
-      all.add(new Chart("flatness", title, meaning, new FlatCurves(tuning).draw(title)));
-    }
+    all.addAll(charts.flatness());
     all.add(charts.spreads());
     return all;
   }
 
-  private Chart rooms(String name, String title, Day before, Day after) {
+  /** One picture, or as many as pages are needed. */
+  private List<Chart> flatness() {
+    List<Chart> all = new ArrayList<>();
+    List<Flatness> flat = tuning.flatness();
+    for (int from = 0; from < flat.size(); from += FlatCurves.MOST_PANELS) {
+      String title = "How much each setting matters" + (from == 0 ? "" : ", continued");
+      String meaning =
+          "Each setting by itself, the others as tuned. Where a curve is flat, the setting may be"
+              + " off. "
+              + words.prices();
+      List<Flatness> drawn =
+          flat.subList(from, Math.min(from + FlatCurves.MOST_PANELS, flat.size()));
+      all.add(
+          new Chart(
+              "flatness" + (from == 0 ? "" : "-" + (1 + from / FlatCurves.MOST_PANELS)),
+              title,
+              meaning,
+              new FlatCurves(tuning, drawn, tuning.after().worth().total()).draw(title)));
+    }
+    return all;
+  }
+
+  private Chart rooms(String name, String title, Spell before, Spell after) {
     House house = tuning.found().house();
     Comparison comparison =
         new Comparison(house, List.of(named("found", before.run()), named("tuned", after.run())));
@@ -107,7 +133,8 @@ public final class TuningCharts {
   private Chart flow() {
     String title = "Flow temperature asked for over outdoor temperature";
     String meaning =
-        "What the controls ask for, as found and tuned, and the least that holds every room with its head open.";
+        "What the controls ask for, as found and tuned, and the least that holds every room with"
+            + " its head open.";
     Curve found = asked(tuning.found());
     Curve tuned = asked(tuning.tuned());
     Curve least = least();
@@ -172,7 +199,8 @@ public final class TuningCharts {
   }
 
   private Chart spreads() {
-    String title = "Share of houses whose coldest room settles at most so far below want";
+    String title =
+        "Share of houses whose coldest room settles at most so far below want, at rest, not run";
     String meaning = String.join(" ", words.spreads());
     Curve found = shares(tuning.before().spreads());
     Curve tuned = shares(tuning.after().spreads());

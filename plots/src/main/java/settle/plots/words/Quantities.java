@@ -14,6 +14,8 @@ public final class Quantities {
 
   private static final long LONG = 14 * DAY;
 
+  private static final String[] EIGHTHS = {"", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"};
+
   private Quantities() {}
 
   /**
@@ -117,6 +119,24 @@ public final class Quantities {
       return zero ? text.substring(1) : "\u2212" + text.substring(1);
     }
     return text;
+  }
+
+  /**
+   * A number in whole ones and a fraction, as it stands on a scale: "2¾".
+   *
+   * @param value >= 0
+   * @param parts of one: 2, 4 or 8
+   * @return empty where it is no multiple of such a part
+   */
+  public static String fraction(double value, int parts) {
+    double all = value * parts;
+    long count = Math.round(all);
+    if (Math.abs(all - count) > 1e-6) {
+      return "";
+    }
+    String rest = EIGHTHS[(int) (count % parts) * EIGHTHS.length / parts];
+    long whole = count / parts;
+    return whole == 0 && !rest.isEmpty() ? rest : whole + rest;
   }
 
   private static String brief(double value) {

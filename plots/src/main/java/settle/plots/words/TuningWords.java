@@ -1,6 +1,7 @@
 package settle.plots.words;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,11 +16,23 @@ import settle.sim.tuning.Reason;
 import settle.sim.tuning.Setting;
 import settle.sim.tuning.Tuning;
 import settle.sim.tuning.Tuning.Change;
+import settle.sim.valve.KnobScale;
 
-/** A tuning in words: settings by their names, why, what it does, what cannot be had. */
+/** A tuning in words: settings by their names, why, what it does, what is missed. */
 public final class TuningWords {
 
   private static final double LITRES_PER_HOUR = 3600;
+
+  /** Strokes from one number of a knob to the next. */
+  private static final int STROKES = 4;
+
+  private static final int EIGHTHS = 8;
+
+  private static final String PLUS = "+";
+  private static final String MINUS = "\u2212";
+
+  /** Money below which thousandths are told. */
+  private static final double SMALL_CHANGE = 0.1;
 
   /** Dead time below which it is none [s]. */
   private static final double SHORTEST_DEAD_TIME = 1;
@@ -64,10 +77,19 @@ public final class TuningWords {
         : ((Setting.MotorIntegralTime) setting).room() + ", its integral time";
   }
 
-  /** A value of a setting with its unit. */
-  public static String value(Setting setting, double value) {
-    if (setting instanceof Setting.Head || setting instanceof Setting.FlowTemperature) {
-      return Quantities.temperature(value);
+  /** A value of a setting with its unit, as it is read off what is turned. */
+  public String value(Setting setting, double value) {
+    if (setting instanceof Setting.Head head) {
+      String knob =
+          head.turnsKnob(tuning.found())
+              ? Quantities.fraction(KnobScale.position(value), STROKES)
+              : "";
+      return knob.isEmpty()
+          ? Quantities.temperature(value)
+          : knob + " (" + Quantities.setting(value) + ")";
+    }
+    if (setting instanceof Setting.FlowTemperature) {
+      return Quantities.setting(value);
     }
     if (setting instanceof Setting.CurveSlope) {
       return Quantities.number(value, 2);
@@ -80,11 +102,35 @@ public final class TuningWords {
       return Quantities.duration(value);
     }
     if (setting instanceof Setting.LockshieldTurns) {
-      return Quantities.number(value, 2) + " turns";
+      String turns = Quantities.fraction(value, EIGHTHS);
+      return (turns.isEmpty() ? Quantities.number(value, 2) : turns)
+          + (value > 1 ? " turns" : " turn");
     }
     return setting instanceof Setting.PumpHead
         ? Quantities.pressure(value)
         : Quantities.number(value, 2) + " /K";
+  }
+
+  /** By how much a setting is off, with its unit. */
+  private static String difference(Setting setting, double off) {
+    if (setting instanceof Setting.Head
+        || setting instanceof Setting.FlowTemperature
+        || setting instanceof Setting.CurveShift
+        || setting instanceof Setting.ThermostatDifferential) {
+      return Quantities.difference(off);
+    }
+    if (setting instanceof Setting.CurveSlope) {
+      return Quantities.number(off, 2);
+    }
+    if (setting instanceof Setting.LockshieldTurns) {
+      return Quantities.number(off, 2) + " turns";
+    }
+    if (setting instanceof Setting.PumpHead) {
+      return Quantities.pressure(off);
+    }
+    return setting instanceof Setting.StartLead || setting instanceof Setting.MotorIntegralTime
+        ? Quantities.duration(off)
+        : Quantities.number(off, 2) + " /K";
   }
 
   /** The answer in a sentence or two. */
@@ -100,37 +146,132 @@ public final class TuningWords {
     return changes
         + "; "
         + (missed.isEmpty()
-            ? "every aim is met."
+            ? "every aim is met, by runs of a usual, a mild and the coldest day."
             : missed.size() == 1
-                ? "one aim cannot be met."
-                : missed.size() + " aims cannot be met.");
+                ? "one aim is missed all the same."
+                : missed.size() + " aims are missed all the same.");
+  }
+
+  /** The days that were run, in a sentence. */
+  public String days() {
+    Tuning.Performance after = tuning.after();
+    String asked =
+        tuning.found().house().aims().warmUp().isPresent()
+            ? ""
+            : " A room with set-back may be warm "
+                + Quantities.duration(Aim.LATEST)
+                + " late on a usual or a mild day, since no longest warm-up is asked for.";
+    return "Run: a usual day, at the temperature at which a season's heat is made on average ("
+        + Quantities.temperature(after.usual().outdoor())
+        + "), a mild one, with a tenth of that heat made in milder weather ("
+        + Quantities.temperature(after.mild().outdoor())
+        + "), the coldest ("
+        + Quantities.setting(after.coldest().outdoor())
+        + "), in which each room is to be held without set-back"
+        + (after.usual().days() > 1 ? "; each for a week, since days differ." : ".")
+        + asked;
+  }
+
+  /** How the search went, in a sentence. */
+  public String search() {
+    Tuning.Searched search = tuning.search();
+    String tried =
+        "Tried "
+            + search.trials()
+            + " choices of what can be set by hand, from "
+            + (search.starts() == 1 ? "one start" : search.starts() + " starts");
+    return search.converged()
+        ? tried + "; none a mark away from the answer is better by a thousandth."
+        : tried
+            + "; the search ended there, having tried as many as it may: a better choice may"
+            + " exist.";
+  }
+
+  /** What is weighed against what, in a sentence. */
+  public String prices() {
+    return "Weighed: 1 K from want in every room all day like "
+        + moneyPerDay(tuning.prices().kelvin())
+        + ", a setting that has to be touched like "
+        + moneyPerDay(tuning.prices().change())
+        + ", and an aim missed by 1 K, 1 h or five starts an hour like twice a day's energy (common"
+        + " practice, no source).";
+  }
+
+  /** An amount of money as the tariffs have it. */
+  private String moneyPerDay(double amount) {
+    String currency = tuning.found().house().aims().tariffs().currency();
+    String number = Quantities.number(amount, amount < SMALL_CHANGE ? 3 : 2);
+    return currency.isEmpty() ? number + " a day by the tariffs" : currency + number + " a day";
+  }
+
+  /** What stays as it was found although it is on no mark; empty if there is none. */
+  public String offMarks() {
+    String names =
+        tuning.changes().stream()
+            .filter(change -> !change.onMark())
+            .map(change -> name(change.setting()) + " " + value(change.setting(), change.after()))
+            .collect(Collectors.joining("; "));
+    return names.isEmpty()
+        ? ""
+        : "Left as found although on no mark that is set by hand, or below what can be set: "
+            + names
+            + ".";
+  }
+
+  /** In which weather, with its temperature. */
+  private String when(Aim aim) {
+    return switch (aim.when()) {
+      case USUAL ->
+          "on a usual day (" + Quantities.temperature(tuning.after().usual().outdoor()) + ")";
+      case MILD ->
+          "on a mild day (" + Quantities.temperature(tuning.after().mild().outdoor()) + ")";
+      case COLDEST -> "at " + Quantities.setting(tuning.after().coldest().outdoor());
+    };
   }
 
   /** An aim with what comes of it. */
   public String aim(Aim aim) {
     return switch (aim.kind()) {
-      case HELD ->
+      case SETTLED ->
           aim.room()
               + " settles "
               + Quantities.difference(aim.value())
-              + " below want at "
-              + Quantities.setting(tuning.after().coldest().outdoor())
-              + ", "
+              + " below want "
+              + when(aim)
+              + " (at rest, not run), "
               + Quantities.difference(aim.miss())
+              + " more than allowed";
+      case HELD ->
+          aim.room()
+              + " is "
+              + Quantities.difference(aim.value())
+              + " below want "
+              + when(aim)
+              + (aim.when() == Aim.When.COLDEST ? " without set-back, " : ", ")
+              + Quantities.difference(aim.miss())
+              + " more than allowed";
+      case LATE ->
+          aim.room()
+              + " is warm "
+              + Quantities.duration(aim.value())
+              + " late "
+              + when(aim)
+              + ", "
+              + Quantities.duration(aim.miss())
               + " more than allowed";
       case WARM_UP ->
           Double.isInfinite(aim.value())
               ? aim.room()
-                  + " does not get warm at "
-                  + Quantities.setting(tuning.after().coldest().outdoor())
+                  + " does not get warm "
+                  + when(aim)
                   + " within its period, "
                   + Quantities.duration(aim.limit())
                   + " are allowed"
               : aim.room()
                   + " takes "
                   + Quantities.duration(aim.value())
-                  + " to be warm at "
-                  + Quantities.setting(tuning.after().coldest().outdoor())
+                  + " to be warm "
+                  + when(aim)
                   + ", "
                   + Quantities.duration(aim.miss())
                   + " more than allowed";
@@ -138,19 +279,23 @@ public final class TuningWords {
           aim.room()
               + " rises "
               + Quantities.difference(aim.value())
-              + " above want on a usual day, "
+              + " above want "
+              + when(aim)
+              + ", "
               + Quantities.difference(aim.miss())
               + " more than allowed";
       case STARTS ->
           "the source starts "
               + Quantities.number(aim.value(), 1)
-              + " times an hour on a usual day, "
+              + " times an hour "
+              + when(aim)
+              + ", "
               + Quantities.number(aim.miss(), 1)
               + " more than is good for it";
     };
   }
 
-  /** The aims that cannot be met; empty if all are. */
+  /** The aims that are missed; empty if none is. */
   public List<String> missed() {
     return tuning.after().missed().stream().map(this::aim).toList();
   }
@@ -198,15 +343,12 @@ public final class TuningWords {
               ? ", for " + Quantities.number(balanced.flow() * LITRES_PER_HOUR, 0) + " kg/h in all"
               : "");
     }
-    if (reason instanceof Reason.BalanceIdle) {
-      return "a balance gains nothing worth a visit";
-    }
     if (reason instanceof Reason.WarmUp warmUp) {
       return "without it "
           + warmUp.room()
           + " is warm "
           + Quantities.duration(warmUp.lateness())
-          + " after its period has begun, on a usual day and all else as found";
+          + " after its period has begun, on a usual day and before anything else is set";
     }
     if (reason instanceof Reason.LimitCycle limit) {
       return identified(limit.plant(), "K")
@@ -259,20 +401,28 @@ public final class TuningWords {
     return tuning.flatness().stream()
         .filter(f -> f.setting().equals(setting))
         .findFirst()
-        .map(f -> side("\u2212", setting, f.down()) + " / " + side("+", setting, f.up()))
+        .map(f -> side(MINUS, setting, f.down()) + " / " + side(PLUS, setting, f.up()))
         .orElse("");
   }
 
-  private static String side(String sign, Setting setting, OptionalDouble off) {
+  private String side(String sign, Setting setting, OptionalDouble off) {
     if (off.isEmpty()) {
       return "any";
     }
-    boolean temperature =
-        setting instanceof Setting.Head || setting instanceof Setting.FlowTemperature;
-    return sign
-        + (temperature
-            ? Quantities.difference(off.getAsDouble())
-            : value(setting, off.getAsDouble()));
+    if (off.getAsDouble() < toNextMark(setting, sign.equals(PLUS))) {
+      return sign + "a mark";
+    }
+    return sign + difference(setting, off.getAsDouble());
+  }
+
+  /** How far it is from what is tuned to the next mark; 0 where there is none. */
+  private double toNextMark(Setting setting, boolean up) {
+    double tuned = setting.of(tuning.tuned());
+    return Arrays.stream(setting.marks(tuning.found()))
+        .map(mark -> up ? mark - tuned : tuned - mark)
+        .filter(distance -> distance > 1e-9)
+        .min()
+        .orElse(0);
   }
 
   /** How the settings fare in the houses it may be. */
@@ -281,7 +431,7 @@ public final class TuningWords {
     OverSpreads after = tuning.after().spreads();
     List<String> said = new ArrayList<>();
     said.add(
-        "In the coldest weather "
+        "In the coldest weather, at rest, not run, "
             + Quantities.share(after.meeting())
             + " of "
             + after.houses()

@@ -27,11 +27,23 @@ class FlatCurvesTest {
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             List.of(
-                new Flatness.Point(tuned - 5, 1),
-                new Flatness.Point(tuned, 1),
-                new Flatness.Point(tuned + 5, 1)));
-    Tuning tuning = new Tuning(plant, plant, List.of(), null, null, List.of(flat), 3);
-    assertThat(new FlatCurves(tuning).draw("How much each setting matters").svg("flatness"))
+                new Flatness.Point(tuned - 5, 0),
+                new Flatness.Point(tuned, 0),
+                new Flatness.Point(tuned + 5, 0)));
+    Tuning tuning =
+        new Tuning(
+            plant,
+            plant,
+            List.of(),
+            null,
+            null,
+            List.of(flat),
+            new Tuning.Searched(true, 3, 1),
+            new Tuning.Prices(1, 0.1));
+    assertThat(
+            new FlatCurves(tuning, tuning.flatness(), 4)
+                .draw("How much each setting matters")
+                .svg("flatness"))
         .contains("flow temperature");
   }
 }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import settle.scenarios.catalogue.KnobScale;
 import settle.scenarios.format.ArrangementKeys;
 import settle.scenarios.format.ControlKeys;
 import settle.scenarios.format.DefinitionKeys;
@@ -20,6 +19,7 @@ import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.tuning.Plant;
 import settle.sim.tuning.Setting;
+import settle.sim.valve.KnobScale;
 import settle.sim.valve.MotorHead;
 import settle.sim.valve.RoomSensing;
 

@@ -13,7 +13,6 @@ import java.util.stream.Collectors;
 import settle.scenarios.catalogue.Catalogue;
 import settle.scenarios.catalogue.Definitions;
 import settle.scenarios.catalogue.EmitterType;
-import settle.scenarios.catalogue.KnobScale;
 import settle.scenarios.catalogue.PipeType;
 import settle.scenarios.catalogue.ValveType;
 import settle.scenarios.format.ArrangementKeys;
@@ -32,6 +31,7 @@ import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.hydraulics.PipePlace;
+import settle.sim.valve.KnobScale;
 import settle.sim.valve.Valve;
 
 /** Reads the arrangements. */

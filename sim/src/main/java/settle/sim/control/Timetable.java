@@ -5,6 +5,8 @@ import java.util.Arrays;
 /** A value that is constant between instants and repeats: a day's or a week's programme. */
 public final class Timetable {
 
+  private static final double DAY = 86_400;
+
   private final double period;
   private final double[] starts;
   private final double[] values;
@@ -35,7 +37,7 @@ public final class Timetable {
 
   /** The same value for ever. */
   public static Timetable constant(double value) {
-    return new Timetable(86_400, new double[] {0}, new double[] {value});
+    return new Timetable(DAY, new double[] {0}, new double[] {value});
   }
 
   /** Value in force at an instant; at a change, the new one. */
@@ -72,6 +74,17 @@ public final class Timetable {
   public boolean isConstant() {
     for (double value : values) {
       if (value != values[0]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether every day is like every other. */
+  public boolean repeatsDaily() {
+    for (double start : starts) {
+      // Both sides of a day's shift change at starts, or at starts less a day.
+      if (valueAt(start) != valueAt(start + DAY) || valueAt(start - DAY) != valueAt(start)) {
         return false;
       }
     }

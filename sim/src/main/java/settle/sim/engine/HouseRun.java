@@ -252,6 +252,21 @@ public final class HouseRun {
   }
 
   /**
+   * Runs through the lead-in in weather that has been as it is for long: the fabric begins where it
+   * would rest, and its slow parts find their daily course faster through the first half.
+   *
+   * @param outdoor outdoor temperature [°C]
+   * @param heat every heat input at rest [W]
+   */
+  void leadInAsEver(double outdoor, double[] heat) {
+    beginAtRest(outdoor, heat);
+    hasten(true);
+    goOnTo(-settings.leadIn() / 2, () -> {});
+    hasten(false);
+    goOnTo(0, () -> {});
+  }
+
+  /**
    * Steps on to an instant, recording nothing.
    *
    * @param end [s]

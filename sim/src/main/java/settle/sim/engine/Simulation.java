@@ -10,6 +10,7 @@ import settle.sim.house.RunSettings;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
+import settle.sim.result.EnergyLedger;
 import settle.sim.result.FigureReader;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
@@ -92,6 +93,28 @@ public final class Simulation {
     return run(house, arrangement, settings, refinement, fineness, done -> {});
   }
 
+  /**
+   * Runs a house as its own settings say, in weather that is the same all the time and has been for
+   * long: a heavy house needs no lead-in of weeks. The heat balance is that of the recorded time.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @return what came out
+   * @throws ArithmeticException if the model could not be solved; the message names room and time
+   */
+  public static RunResult runAsEver(House house, Arrangement arrangement) {
+    HouseModel given = new HouseModel(house, arrangement, 1);
+    Balancing balancing = new Balancing(given);
+    HouseModel model = arrangement.balanced() ? given.as(balancing) : given;
+    HouseRun run = new HouseRun(model, house.run());
+    SettledHouse settled = settled(model, house.run());
+    run.leadInAsEver(house.weather().meanOutdoor(0, DAY), settled.heats());
+    EnergyLedger before = run.ledger();
+    run.run();
+    EnergyLedger recorded = run.ledger().since(before);
+    return result(arrangement, model, balancing, run, house.run(), settled, recorded);
+  }
+
   private static RunResult run(
       House house,
       Arrangement arrangement,
@@ -104,9 +127,21 @@ public final class Simulation {
     HouseModel model = arrangement.balanced() ? given.as(balancing) : given;
     HouseRun run = new HouseRun(model, settings, fineness);
     run.run(progress);
+    SettledHouse settled = settled(model, settings);
+    return result(arrangement, model, balancing, run, settings, settled, run.ledger());
+  }
+
+  private static RunResult result(
+      Arrangement arrangement,
+      HouseModel model,
+      Balancing balancing,
+      HouseRun run,
+      RunSettings settings,
+      SettledHouse settled,
+      EnergyLedger ledger) {
+    House house = model.house;
     Trace trace = run.trace();
     FigureReader reader = new FigureReader(trace);
-    SettledHouse settled = settled(model, settings);
     boolean rests = settled.status().standsStill();
     boolean held = isHeld(house, settings);
     List<RoomFigures> figures = new ArrayList<>();
@@ -134,7 +169,7 @@ public final class Simulation {
         figures,
         reader.plant(plantFacts(model, run)),
         balancing.balance(),
-        run.ledger(),
+        ledger,
         run.profiles(),
         run.firstCall(),
         keepsUp,
@@ -228,8 +263,8 @@ public final class Simulation {
       warnings.add(
           String.format(
               java.util.Locale.ROOT,
-              "every valve is shut for %.1f h while heat is called for: the pump works against a dead end;"
-                  + " fit a bypass or leave one emitter open",
+              "every valve is shut for %.1f h while heat is called for: the pump works against a"
+                  + " dead end; fit a bypass or leave one emitter open",
               deadEnd / 3600));
     }
     if (run.stepsUnagreed() > 0) {
@@ -245,16 +280,16 @@ public final class Simulation {
       warnings.add(
           String.format(
               java.util.Locale.ROOT,
-              "too little water flows for %.1f h for the heat pump to run though heat is called for:"
-                  + " open valves or fit a bypass or a parallel buffer",
+              "too little water flows for %.1f h for the heat pump to run though heat is called"
+                  + " for: open valves or fit a bypass or a parallel buffer",
               run.timeBlocked() / 3600));
     }
     if (run.timeOutsideMap() > 0) {
       warnings.add(
           String.format(
               java.util.Locale.ROOT,
-              "the heat pump runs %.1f h at temperatures that its declared performance does not cover:"
-                  + " output and COP are held at its edge there",
+              "the heat pump runs %.1f h at temperatures that its declared performance does not"
+                  + " cover: output and COP are held at its edge there",
               run.timeOutsideMap() / 3600));
     }
     for (int b = 0; b < trace.branches().size(); b++) {

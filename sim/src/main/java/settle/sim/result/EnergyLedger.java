@@ -29,6 +29,27 @@ public record EnergyLedger(
     double sourceStored,
     double emitted) {
 
+  /** What has gone since an earlier instant of the same run. */
+  public EnergyLedger since(EnergyLedger earlier) {
+    return new EnergyLedger(
+        sourceHeat - earlier.sourceHeat,
+        gains - earlier.gains,
+        outdoorLoss - earlier.outdoorLoss,
+        heldLoss - earlier.heldLoss,
+        sourceLoss - earlier.sourceLoss,
+        pipeLoss - earlier.pipeLoss,
+        pipeHeat - earlier.pipeHeat,
+        fabricStored - earlier.fabricStored,
+        waterStored - earlier.waterStored,
+        sourceStored - earlier.sourceStored,
+        emitted - earlier.emitted);
+  }
+
+  /** Rise of the heat stored anywhere [J]. */
+  public double stored() {
+    return fabricStored + waterStored + sourceStored;
+  }
+
   /** |stored + lost - supplied| / supplied over the whole house [-]. */
   public double error() {
     double supplied = sourceHeat + gains;

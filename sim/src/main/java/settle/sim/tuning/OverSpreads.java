@@ -38,7 +38,7 @@ public record OverSpreads(
     /** How far the room that is furthest below want settles from it [K]; below 0 if colder. */
     public double coldestRoom() {
       return aims.stream()
-          .filter(aim -> aim.kind() == Aim.Kind.HELD)
+          .filter(aim -> aim.kind() == Aim.Kind.SETTLED)
           .mapToDouble(aim -> -aim.value())
           .min()
           .orElseThrow();
@@ -58,7 +58,7 @@ public record OverSpreads(
     Map<String, Integer> held = new LinkedHashMap<>();
     for (Outcome outcome : outcomes) {
       for (Aim aim : outcome.aims()) {
-        if (aim.kind() == Aim.Kind.HELD) {
+        if (aim.kind() == Aim.Kind.SETTLED) {
           held.merge(aim.room(), aim.met() ? 1 : 0, Integer::sum);
         }
       }
@@ -101,7 +101,7 @@ public record OverSpreads(
   }
 
   private static Outcome outcome(DrawnHouse.Drawn drawn) {
-    List<Aim> asked = Aim.ofColdest(new Plant(drawn.house(), drawn.arrangement()), drawn.outdoor());
+    List<Aim> asked = Aim.atRest(new Plant(drawn.house(), drawn.arrangement()), drawn.outdoor());
     Aim worst = asked.stream().reduce(OverSpreads::further).orElseThrow();
     return new Outcome(asked.stream().allMatch(Aim::met), asked, worst);
   }

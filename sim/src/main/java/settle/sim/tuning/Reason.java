@@ -39,9 +39,6 @@ public sealed interface Reason {
    */
   record Balanced(double flow, String index) implements Reason {}
 
-  /** Lockshield or pump: a balance gains nothing worth having. */
-  record BalanceIdle() implements Reason {}
-
   /**
    * Start: how late a room is warm on a usual day without it, all else as found.
    *

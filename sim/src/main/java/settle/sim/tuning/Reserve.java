@@ -73,12 +73,18 @@ public final class Reserve {
     DrawnHouse.Drawn hard = drawn.at(shared);
     List<Aim> all = new ArrayList<>();
     int room = 0;
-    for (Aim aim : Aim.ofColdest(new Plant(hard.house(), hard.arrangement()), hard.outdoor())) {
-      if (aim.kind() == Aim.Kind.HELD) {
+    for (Aim aim : Aim.atRest(new Plant(hard.house(), hard.arrangement()), hard.outdoor())) {
+      if (aim.kind() == Aim.Kind.SETTLED) {
         double usual = middle[room] + aim.limit();
         double byAll = Math.max(aim.value() - usual, 0);
         double byItself = Math.max(valves[room] - middle[room], 0);
-        all.add(new Aim(aim.kind(), aim.room(), usual + Math.hypot(byAll, byItself), aim.limit()));
+        all.add(
+            new Aim(
+                aim.kind(),
+                aim.when(),
+                aim.room(),
+                usual + Math.hypot(byAll, byItself),
+                aim.limit()));
         room++;
       } else {
         all.add(aim);

@@ -1,208 +1,268 @@
 package settle.sim.tuning;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
-import org.apache.commons.math3.exception.MathIllegalStateException;
-import org.apache.commons.math3.optim.InitialGuess;
-import org.apache.commons.math3.optim.MaxEval;
-import org.apache.commons.math3.optim.SimpleBounds;
-import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
-import org.apache.commons.math3.optim.nonlinear.scalar.ObjectiveFunction;
-import org.apache.commons.math3.optim.nonlinear.scalar.noderiv.BOBYQAOptimizer;
-import org.apache.commons.math3.optim.univariate.BrentOptimizer;
-import org.apache.commons.math3.optim.univariate.SearchInterval;
-import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import java.util.Set;
+import java.util.stream.IntStream;
+import settle.sim.tuning.Grid.Choice;
 
 /**
- * Finds the settings that are worth most: with several by a quadratic model of the objective within
- * a trust region (BOBYQA, Powell 2009), with one by Brent's method; then put on what can be set by
- * hand and improved there, one notch at a time.
+ * Finds the settings that are worth most among those that can be set by hand: from several starts,
+ * by a pattern search (Kolda, Lewis and Torczon 2003, from memory). Round a choice every setting is
+ * tried a step up and a step down; a parabola through the three says how far each is best taken,
+ * and what gains is tried together. Where nothing gains any more the steps are halved, down to one
+ * mark.
  *
- * <p>A run with a cycling source is not smooth to the last digit: the trust region never gets
- * smaller than that.
+ * <p>A run with a cycling source is not smooth to the last digit; a pattern search bears that.
  */
 final class Search {
 
-  /** Trust region at the beginning and at the end, in strides of each setting. */
-  private static final double FIRST_REGION = 1;
+  /** How a search ended. */
+  enum Ending {
+    /** Nothing a mark away from the answer is better by {@link #ENOUGH}. */
+    CONVERGED,
+    /** As many choices were tried as it may take. */
+    TRIALS_USED_UP
+  }
 
-  private static final double LAST_REGION = 0.2;
-
-  /** Trials a search may take besides the first model's: per setting. */
-  private static final int TRIALS_PER_SETTING = 4;
-
-  private static final int MOST_PASSES = 2;
-
-  /** A change that gains less than this, as a share of the objective, is not worth a visit [-]. */
-  static final double WORTHWHILE = 0.003;
-
-  private final List<Setting> settings;
-  private final ToDoubleFunction<Plant> objective;
-  private final Plant start;
-  private Plant best;
-  private double least;
-  private int trials;
+  /** A gain below this is noise, as a share of what a choice is worth [-]. */
+  static final double ENOUGH = 0.001;
 
   /**
-   * Searches.
-   *
-   * @param found the plant as found, whose settings stay where a change gains nothing
-   * @param start where to begin
-   * @param settings what may be changed
-   * @param objective the less, the better
+   * A setting that is so much dearer a step away on either side need not be looked at again before
+   * the last steps, as a share of what a choice is worth [-].
    */
-  Search(Plant found, Plant start, List<Setting> settings, ToDoubleFunction<Plant> objective) {
-    this.start = start;
-    this.settings = settings;
-    this.objective = objective;
-    best = start;
-    least = tried(start);
-    if (settings.size() > 1) {
-      several();
-    } else if (settings.size() == 1) {
-      one();
+  private static final double CLEAR = 0.02;
+
+  /** Starts that are followed. */
+  private static final int STARTS = 3;
+
+  /** How far starts must be apart, in strides. */
+  private static final double APART = 2;
+
+  /** A start that is so many times as dear as the best is no start [-]. */
+  private static final double HOPELESS = 1.5;
+
+  /** Trials a search may take: at first, and per setting. */
+  private static final int FIRST_TRIALS = 60;
+
+  private static final int TRIALS_PER_SETTING = 24;
+
+  private final Grid grid;
+  private final Tried tried;
+  private final List<Integer> searched;
+  private final Moves moves;
+  private int followed;
+
+  /**
+   * Prepares.
+   *
+   * @param grid what can be set
+   * @param tried what has been tried
+   * @param searched the settings that may be changed, by their positions
+   * @param moves settings worth moving together
+   */
+  Search(Grid grid, Tried tried, List<Integer> searched, Moves moves) {
+    this.grid = grid;
+    this.tried = tried;
+    this.searched = List.copyOf(searched);
+    this.moves = moves;
+  }
+
+  /** How many starts were followed. */
+  int followed() {
+    return followed;
+  }
+
+  /** Searches from the better of several starts, then once more from the best that was found. */
+  Ending from(List<Choice> starts) {
+    tried.of(starts);
+    if (searched.isEmpty()) {
+      return Ending.CONVERGED;
     }
-    settle();
-    leave(found);
-  }
-
-  /** The plant with the settings found. */
-  Plant best() {
-    return best;
-  }
-
-  /** What they are worth. */
-  double least() {
-    return least;
-  }
-
-  /** How many choices of settings were tried. */
-  int trials() {
-    return trials;
-  }
-
-  private double tried(Plant plant) {
-    trials++;
-    return objective.applyAsDouble(plant);
-  }
-
-  private double triedAt(double[] strides) {
-    Plant plant = start;
-    for (int i = 0; i < strides.length; i++) {
-      plant = settings.get(i).with(plant, strides[i] * settings.get(i).stride(start));
+    int most = FIRST_TRIALS + TRIALS_PER_SETTING * searched.size();
+    // What is left for the last steps from the best.
+    int forStarts = most * 2 / 3;
+    for (Choice start : apart(starts)) {
+      followed++;
+      descend(start, true, forStarts);
     }
-    double value = tried(plant);
-    if (value < least) {
-      least = value;
-      best = plant;
+    return descend(tried.best(), false, most);
+  }
+
+  /** Goes on from the best there is, one mark at a time, after others have been tried. */
+  Ending goOn() {
+    return descend(tried.best(), false, tried.count() + TRIALS_PER_SETTING * searched.size());
+  }
+
+  /** The best starts that have little to do with each other. */
+  private List<Choice> apart(List<Choice> starts) {
+    List<Choice> cheapest = new ArrayList<>(starts);
+    cheapest.sort(Comparator.comparingDouble(tried::total));
+    List<Choice> chosen = new ArrayList<>();
+    for (Choice start : cheapest) {
+      if (chosen.size() < STARTS
+          && tried.total(start) <= HOPELESS * tried.total(cheapest.get(0))
+          && chosen.stream().allMatch(c -> grid.distance(c, start) >= APART)) {
+        chosen.add(start);
+      }
     }
-    return value;
+    return chosen;
   }
 
-  private double[] inStrides(ToDoubleFunction<Setting> value) {
-    return settings.stream().mapToDouble(s -> value.applyAsDouble(s) / s.stride(start)).toArray();
-  }
-
-  private void several() {
-    int n = settings.size();
-    int first = 2 * n + 1;
-    double[] low = inStrides(s -> s.lowest(start));
-    double[] high = inStrides(s -> s.highest(start));
-    double[] begin = inStrides(s -> held(s, s.of(start)));
-    try {
-      new BOBYQAOptimizer(first, FIRST_REGION, LAST_REGION)
-          .optimize(
-              new MaxEval(first + TRIALS_PER_SETTING * n),
-              new ObjectiveFunction(this::triedAt),
-              GoalType.MINIMIZE,
-              new InitialGuess(begin),
-              new SimpleBounds(low, high));
-    } catch (MathIllegalStateException e) {
-      // Trials used up, or a model that noise has spoilt: the best one seen is the answer.
+  /**
+   * Goes down from a choice.
+   *
+   * @param coarsely with strides only
+   * @param most trials after which it stops
+   */
+  private Ending descend(Choice start, boolean coarsely, int most) {
+    int[] step = IntStream.range(0, grid.size()).map(grid::stride).toArray();
+    if (!coarsely) {
+      halve(step);
     }
-  }
-
-  private double held(Setting setting, double value) {
-    return Math.min(Math.max(value, setting.lowest(start)), setting.highest(start));
-  }
-
-  private void one() {
-    Setting setting = settings.get(0);
-    double low = setting.lowest(start) / setting.stride(start);
-    double high = setting.highest(start) / setting.stride(start);
-    double begin = held(setting, setting.of(start)) / setting.stride(start);
-    try {
-      new BrentOptimizer(1e-3, LAST_REGION / 4)
-          .optimize(
-              new MaxEval(30),
-              new UnivariateObjectiveFunction(x -> triedAt(new double[] {x})),
-              GoalType.MINIMIZE,
-              new SearchInterval(low, high, begin));
-    } catch (MathIllegalStateException e) {
-      // Trials used up: the best one seen is the answer.
-    }
-  }
-
-  /** Puts every setting on a notch and moves it while that helps, first by more than one. */
-  private void settle() {
-    for (Setting setting : settings) {
-      best = setting.with(best, setting.settable(best, setting.of(best)));
-    }
-    least = tried(best);
-    pass(setting -> setting.stride(start) / 2);
-    for (int pass = 0; pass < MOST_PASSES; pass++) {
-      if (!pass(setting -> setting.finest(best))) {
-        return;
+    Choice at = start;
+    Set<Integer> clear = new HashSet<>();
+    List<Integer> lively = searched;
+    boolean all = true;
+    while (true) {
+      if (!coarsely && tried.least() < tried.total(at)) {
+        at = tried.best();
+      }
+      List<Choice> around = around(at, step, lively, all);
+      if (tried.count() + around.size() > most) {
+        return Ending.TRIALS_USED_UP;
+      }
+      tried.of(around);
+      List<Mover> movers = movers(at, step, lively, coarsely ? clear : new HashSet<>());
+      List<Choice> together = together(at, movers);
+      tried.of(together);
+      Choice next = at;
+      for (Choice choice : concat(around, together)) {
+        next = tried.total(choice) < tried.total(next) ? choice : next;
+      }
+      if (tried.total(next) < tried.total(at) * (1 - ENOUGH)) {
+        lively = lively(at, next, movers);
+        all = false;
+        at = next;
+      } else if (!all) {
+        lively = searched.stream().filter(i -> !clear.contains(i)).toList();
+        all = true;
+      } else if (coarsely) {
+        return Ending.CONVERGED;
+      } else if (!halve(step)) {
+        return Ending.CONVERGED;
       }
     }
   }
 
-  private boolean pass(ToDoubleFunction<Setting> step) {
-    boolean moved = false;
-    for (Setting setting : settings) {
-      moved |= moved(setting, step.applyAsDouble(setting));
+  /** Halves every step; false where none is left to be halved. */
+  private static boolean halve(int[] step) {
+    boolean halved = false;
+    for (int i = 0; i < step.length; i++) {
+      halved |= step[i] > 1;
+      step[i] = Math.max(step[i] / 2, 1);
     }
-    return moved;
+    return halved;
   }
 
-  /** Leaves alone what is as good as it was found. */
-  private void leave(Plant found) {
-    double asFound = tried(found);
-    if (asFound < least * (1 + WORTHWHILE)) {
-      least = asFound;
-      best = found;
-      return;
-    }
-    for (Setting setting : settings) {
-      double before = setting.of(found);
-      if (setting.of(best) != before) {
-        Plant other = setting.with(best, before);
-        double score = tried(other);
-        if (score < least * (1 + WORTHWHILE)) {
-          least = score;
-          best = other;
+  /** Every setting a step up and a step down; with all of them also what belongs together. */
+  private List<Choice> around(Choice at, int[] step, List<Integer> lively, boolean all) {
+    List<Choice> around = new ArrayList<>();
+    for (int i : lively) {
+      for (int side = -1; side <= 1; side += 2) {
+        int to = within(i, at.at().get(i) + side * step[i]);
+        if (to != at.at().get(i)) {
+          around.add(at.with(i, to));
         }
       }
     }
-  }
-
-  /** Goes one way or the other as long as it helps. */
-  private boolean moved(Setting setting, double step) {
-    double before = setting.of(best);
-    for (int side = -1; side <= 1; side += 2) {
-      boolean helped = true;
-      while (helped) {
-        double at = setting.of(best);
-        double value = setting.settable(best, at + side * step);
-        Plant other = setting.with(best, value);
-        double score = value == at ? least : tried(other);
-        helped = score < least;
-        if (helped) {
-          least = score;
-          best = other;
+    if (all) {
+      for (int i : searched) {
+        // A setting that gains nothing stays as it was found.
+        if (!at.at().get(i).equals(grid.asFound().at().get(i))) {
+          around.add(at.with(i, grid.asFound().at().get(i)));
         }
       }
+      around.addAll(moves.from(at, step, tried.worth(at).missed()));
     }
-    return setting.of(best) != before;
+    return around.stream().distinct().toList();
+  }
+
+  private int within(int i, int value) {
+    return Math.min(Math.max(value, 0), grid.values(i) - 1);
+  }
+
+  /** A setting that gains by itself, where it is best taken, and by how much. */
+  private record Mover(int setting, int to, double gain) {}
+
+  /**
+   * What gains by itself.
+   *
+   * @param clear settings that are much dearer on either side are added
+   */
+  private List<Mover> movers(Choice at, int[] step, List<Integer> lively, Set<Integer> clear) {
+    double here = tried.total(at);
+    List<Mover> movers = new ArrayList<>();
+    for (int i : lively) {
+      int from = at.at().get(i);
+      int down = within(i, from - step[i]);
+      int up = within(i, from + step[i]);
+      double below = tried.total(at.with(i, down));
+      double above = tried.total(at.with(i, up));
+      double gain = here - Math.min(below, above);
+      if (gain > 0) {
+        movers.add(new Mover(i, best(from, down, up, below, here, above), gain));
+      } else if (gain < -CLEAR * here && down < from && from < up) {
+        clear.add(i);
+      }
+    }
+    movers.sort(Comparator.comparingDouble(m -> -m.gain()));
+    return movers;
+  }
+
+  /** Lowest point of a parabola through three, no further than it was looked. */
+  private static int best(int from, int down, int up, double below, double here, double above) {
+    double bend = below + above - 2 * here;
+    int cheaper = below < above ? down : up;
+    if (from - down != up - from || !(bend > 0)) {
+      return cheaper;
+    }
+    long lowest = from + Math.round((up - from) * (below - above) / (2 * bend));
+    return (int) Math.min(Math.max(lowest, down), up);
+  }
+
+  /** What gains, together: all of it, the better half, the best few. */
+  private static List<Choice> together(Choice at, List<Mover> movers) {
+    List<Choice> together = new ArrayList<>();
+    for (int share = 1; share <= 4; share *= 2) {
+      int count = (movers.size() + share - 1) / share;
+      if (count > 1) {
+        Choice choice = at;
+        for (Mover mover : movers.subList(0, count)) {
+          choice = choice.with(mover.setting(), mover.to());
+        }
+        together.add(choice);
+      }
+    }
+    return together.stream().distinct().toList();
+  }
+
+  /** What is worth trying again at once: what gained, and what has just been moved. */
+  private List<Integer> lively(Choice before, Choice now, List<Mover> movers) {
+    return searched.stream()
+        .filter(
+            i ->
+                !before.at().get(i).equals(now.at().get(i))
+                    || movers.stream().anyMatch(m -> m.setting() == i))
+        .toList();
+  }
+
+  private static List<Choice> concat(List<Choice> a, List<Choice> b) {
+    List<Choice> all = new ArrayList<>(a);
+    all.addAll(b);
+    return all;
   }
 }

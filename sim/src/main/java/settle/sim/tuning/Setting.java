@@ -1,21 +1,27 @@
 package settle.sim.tuning;
 
 import java.math.BigDecimal;
+import java.util.stream.DoubleStream;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;
 import settle.sim.control.Thermostat;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.hydraulics.ConstantPump;
+import settle.sim.hydraulics.ProportionalPump;
+import settle.sim.hydraulics.Pump;
 import settle.sim.valve.FixedOpening;
+import settle.sim.valve.KnobScale;
 import settle.sim.valve.MotorHead;
 import settle.sim.valve.OnOffActuator;
 import settle.sim.valve.Valve;
 import settle.sim.valve.WaxValve;
 
 /**
- * One thing that can be set on a plant, as a number in SI. Each knows how finely it can be set by
- * hand and how far a search may take it; both are common practice, no source.
+ * One thing that can be set on a plant, as a number in SI. Each knows the values that can be set by
+ * hand, and how far a search may take it; both are common practice, no source.
  */
 public sealed interface Setting {
 
@@ -28,54 +34,52 @@ public sealed interface Setting {
   /** The plant with it set otherwise. */
   Plant with(Plant plant, double value);
 
-  /** How finely and how far it goes on a plant. */
-  Range range(Plant plant);
-
   /**
-   * How finely and how far a setting goes, in its unit.
-   *
-   * @param finest smallest change that can be set by hand, in decimal digits
-   * @param stride a change that is worth a look: the unit in which a search measures
-   * @param lowest lowest value a search may take
-   * @param highest highest value a search may take
+   * The values that can be set by hand, ascending, as far as a search may go: in few decimals, so
+   * that a file which holds one says the very same number.
    */
-  record Range(String finest, double stride, double lowest, double highest) {}
+  double[] marks(Plant plant);
 
-  /** Smallest change that can be set by hand. */
-  default double finest(Plant plant) {
-    return Double.parseDouble(range(plant).finest());
-  }
+  /** A change that is worth a look, in marks: a search begins with it. */
+  int stride(Plant plant);
 
-  /** The unit in which a search measures. */
-  default double stride(Plant plant) {
-    return range(plant).stride();
-  }
-
-  /** Lowest value a search may take. */
+  /** Lowest value that a search may take. */
   default double lowest(Plant plant) {
-    return range(plant).lowest();
+    return marks(plant)[0];
   }
 
-  /** Highest value a search may take. */
+  /** Highest value that a search may take. */
   default double highest(Plant plant) {
-    return range(plant).highest();
+    double[] marks = marks(plant);
+    return marks[marks.length - 1];
   }
 
-  /**
-   * The nearest value that can be set by hand, within the limits: a multiple of {@link #finest},
-   * written in few decimals, so that a file which holds it says the very same number.
-   */
+  /** The nearest value that can be set by hand; of two as near, the lower. */
   default double settable(Plant plant, double value) {
-    double held = Math.min(Math.max(value, lowest(plant)), highest(plant));
-    BigDecimal step = new BigDecimal(range(plant).finest());
-    long steps = Math.round(held / step.doubleValue());
-    while (steps * step.doubleValue() > highest(plant) + 1e-9) {
-      steps--;
+    double[] marks = marks(plant);
+    double nearest = marks[0];
+    for (double mark : marks) {
+      // A hair's breadth of rounding decides nothing.
+      if (Math.abs(mark - value) < Math.abs(nearest - value) - 1e-9) {
+        nearest = mark;
+      }
     }
-    while (steps * step.doubleValue() < lowest(plant) - 1e-9) {
-      steps++;
-    }
-    return step.multiply(BigDecimal.valueOf(steps)).doubleValue();
+    return nearest;
+  }
+
+  /** Whether a value is one that can be set by hand. */
+  default boolean onMark(Plant plant, double value) {
+    return Math.abs(settable(plant, value) - value) < 1e-9;
+  }
+
+  /** Multiples of a step given in decimal digits, from one limit to the other. */
+  private static double[] every(String step, double lowest, double highest) {
+    BigDecimal by = new BigDecimal(step);
+    long first = (long) Math.ceil(lowest / by.doubleValue() - 1e-9);
+    long last = Math.max((long) Math.floor(highest / by.doubleValue() + 1e-9), first);
+    return LongStream.rangeClosed(first, last)
+        .mapToDouble(n -> by.multiply(BigDecimal.valueOf(n)).doubleValue())
+        .toArray();
   }
 
   /** Set-point of a room's heads [°C]; several heads in a room move together. */
@@ -120,9 +124,30 @@ public sealed interface Setting {
       return valve instanceof MotorHead motor ? motor.setPoint() : Double.NaN;
     }
 
+    /**
+     * Where the knob of a thermostatic valve has a number or one of three strokes between two; an
+     * electric head is set in halves of a degree.
+     */
     @Override
-    public Range range(Plant plant) {
-      return new Range("0.5", 1, want(plant) - REACH, want(plant) + REACH);
+    public double[] marks(Plant plant) {
+      double want = want(plant);
+      double[] marks =
+          turnsKnob(plant)
+              ? KnobScale.marks(want - REACH, want + REACH)
+              : every("0.5", want - REACH, want + REACH);
+      return marks.length > 0 ? marks : new double[] {of(plant)};
+    }
+
+    @Override
+    public int stride(Plant plant) {
+      return turnsKnob(plant) ? 1 : 2;
+    }
+
+    /** Whether what is turned is the knob of a thermostatic valve. */
+    public boolean turnsKnob(Plant plant) {
+      return plant.arrangement().branches().stream()
+          .filter(b -> b.room().equals(room) && hasHead(b.valve()))
+          .allMatch(b -> b.valve() instanceof WaxValve);
     }
 
     private double want(Plant plant) {
@@ -150,8 +175,13 @@ public sealed interface Setting {
     }
 
     @Override
-    public Range range(Plant plant) {
-      return new Range("1", 4, 25, Math.min(80, plant.house().source().highestFlow()));
+    public double[] marks(Plant plant) {
+      return every("1", 25, Math.min(80, plant.house().source().highestFlow()));
+    }
+
+    @Override
+    public int stride(Plant plant) {
+      return 4;
     }
   }
 
@@ -184,8 +214,13 @@ public sealed interface Setting {
     }
 
     @Override
-    public Range range(Plant plant) {
-      return new Range("0.05", 0.2, 0.2, 3);
+    public double[] marks(Plant plant) {
+      return every("0.05", 0.2, 3);
+    }
+
+    @Override
+    public int stride(Plant plant) {
+      return 4;
     }
   }
 
@@ -210,8 +245,13 @@ public sealed interface Setting {
     }
 
     @Override
-    public Range range(Plant plant) {
-      return new Range("1", 3, -10, 20);
+    public double[] marks(Plant plant) {
+      return every("1", -10, 20);
+    }
+
+    @Override
+    public int stride(Plant plant) {
+      return 3;
     }
   }
 
@@ -241,8 +281,13 @@ public sealed interface Setting {
     }
 
     @Override
-    public Range range(Plant plant) {
-      return new Range("300", 1800, 0, 4 * 3600.0);
+    public double[] marks(Plant plant) {
+      return every("300", 0, 4 * 3600.0);
+    }
+
+    @Override
+    public int stride(Plant plant) {
+      return 6;
     }
   }
 
@@ -253,6 +298,9 @@ public sealed interface Setting {
    * @param place what that branch is called
    */
   record LockshieldTurns(int branch, String place) implements Setting {
+
+    /** Less than that blocks up and sets badly [turns]. */
+    private static final double LEAST = 0.25;
 
     @Override
     public Group group() {
@@ -272,39 +320,68 @@ public sealed interface Setting {
               b.withLockshield(plant.house().distribution().lockshields().atTurns(value)));
     }
 
+    /** Eighths of a turn, beyond the first turn quarters, then halves, up to open. */
     @Override
-    public Range range(Plant plant) {
-      return new Range(
-          "0.125", 0.25, 0.125, plant.house().distribution().lockshields().open().turns());
+    public double[] marks(Plant plant) {
+      double open = plant.house().distribution().lockshields().open().turns();
+      return DoubleStream.concat(
+              Stream.of(every("0.125", LEAST, 1), every("0.25", 1.25, 2), every("0.5", 2.5, 20))
+                  .flatMapToDouble(DoubleStream::of)
+                  .filter(turns -> turns < open),
+              DoubleStream.of(open))
+          .toArray();
+    }
+
+    @Override
+    public int stride(Plant plant) {
+      return 2;
     }
   }
 
-  /** Head of a pump of constant pressure [Pa]. */
+  /** Head that a pump of constant or proportional pressure is set to [Pa]. */
   record PumpHead() implements Setting {
+
+    /** Least that a circulator can be set to: a metre of water [Pa]. */
+    private static final double LEAST = 10_000;
 
     @Override
     public Group group() {
       return Group.LOCKSHIELDS;
     }
 
+    /** Whether a pump has a head to set. */
+    static boolean settable(Pump pump) {
+      return pump instanceof ConstantPump || pump instanceof ProportionalPump;
+    }
+
     @Override
     public double of(Plant plant) {
-      return ((ConstantPump) plant.house().distribution().pump()).head();
+      Pump pump = plant.house().distribution().pump();
+      return pump instanceof ProportionalPump proportional
+          ? proportional.head()
+          : ((ConstantPump) pump).head();
     }
 
     @Override
     public Plant with(Plant plant, double value) {
-      ConstantPump as = (ConstantPump) plant.house().distribution().pump();
+      Pump as = plant.house().distribution().pump();
+      Pump other =
+          as instanceof ProportionalPump proportional
+              ? new ProportionalPump(value, proportional.flow(), as.efficiency())
+              : new ConstantPump(value, as.efficiency());
       return plant.with(
-          plant
-              .house()
-              .withDistribution(
-                  plant.house().distribution().withPump(new ConstantPump(value, as.efficiency()))));
+          plant.house().withDistribution(plant.house().distribution().withPump(other)));
+    }
+
+    /** By half metres; what more than it is set to the pump could make, a scenario does not say. */
+    @Override
+    public double[] marks(Plant plant) {
+      return every("5000", LEAST, Math.max(of(plant), LEAST));
     }
 
     @Override
-    public Range range(Plant plant) {
-      return new Range("500", 2000, 1000, Math.max(of(plant), 1000));
+    public int stride(Plant plant) {
+      return 1;
     }
   }
 
@@ -332,8 +409,13 @@ public sealed interface Setting {
     }
 
     @Override
-    public Range range(Plant plant) {
-      return new Range("0.1", 0.3, 0.1, 2);
+    public double[] marks(Plant plant) {
+      return every("0.1", 0.1, 2);
+    }
+
+    @Override
+    public int stride(Plant plant) {
+      return 3;
     }
   }
 
@@ -367,8 +449,13 @@ public sealed interface Setting {
     }
 
     @Override
-    public Range range(Plant plant) {
-      return new Range("0.05", 0.2, 0.05, 5);
+    public double[] marks(Plant plant) {
+      return every("0.05", 0.05, 5);
+    }
+
+    @Override
+    public int stride(Plant plant) {
+      return 4;
     }
   }
 
@@ -397,8 +484,13 @@ public sealed interface Setting {
     }
 
     @Override
-    public Range range(Plant plant) {
-      return new Range("300", 1200, 600, 6 * 3600.0);
+    public double[] marks(Plant plant) {
+      return every("300", 600, 6 * 3600.0);
+    }
+
+    @Override
+    public int stride(Plant plant) {
+      return 4;
     }
   }
 }

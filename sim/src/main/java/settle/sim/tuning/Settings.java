@@ -7,8 +7,6 @@ import java.util.Set;
 import settle.sim.control.OptimumStart;
 import settle.sim.control.Thermostat;
 import settle.sim.house.Branch;
-import settle.sim.hydraulics.ConstantPump;
-import settle.sim.hydraulics.CurvePump;
 import settle.sim.hydraulics.Pump;
 import settle.sim.valve.MotorHead;
 
@@ -46,12 +44,11 @@ public final class Settings {
   /** Where a balance sets them before each run they are not for a search. */
   private static void lockshields(Plant plant, List<Setting> all) {
     Pump pump = plant.house().distribution().pump();
-    boolean settable = pump instanceof ConstantPump || pump instanceof CurvePump;
     List<Branch> branches = plant.arrangement().branches();
-    if (plant.arrangement().balanced() || branches.size() < 2 || !settable) {
+    if (plant.arrangement().balanced() || branches.size() < 2) {
       return;
     }
-    if (pump instanceof ConstantPump) {
+    if (Setting.PumpHead.settable(pump)) {
       all.add(new Setting.PumpHead());
     }
     for (int b = 0; b < branches.size(); b++) {

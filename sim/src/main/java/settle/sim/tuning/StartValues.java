@@ -1,6 +1,7 @@
 package settle.sim.tuning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,7 @@ import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
-import settle.sim.hydraulics.ConstantPump;
+import settle.sim.hydraulics.CurvePump;
 import settle.sim.room.Room;
 import settle.sim.study.Holding;
 import settle.sim.study.LeastCurve;
@@ -62,6 +63,14 @@ final class StartValues {
   private final Map<Setting, Reason> reasons = new LinkedHashMap<>();
   private Plant plant;
 
+  private StartValues(Plant found, List<Setting> settings, double usualOutdoor) {
+    this.found = found;
+    this.settings = settings;
+    this.usualOutdoor = usualOutdoor;
+    plant = found;
+    settings.forEach(setting -> reasons.put(setting, new Reason.AsFound()));
+  }
+
   /**
    * Works them out.
    *
@@ -69,12 +78,13 @@ final class StartValues {
    * @param settings what is tuned
    * @param usualOutdoor temperature of a usual day [°C]
    */
-  StartValues(Plant found, List<Setting> settings, double usualOutdoor) {
-    this.found = found;
-    this.settings = settings;
-    this.usualOutdoor = usualOutdoor;
-    plant = found;
-    settings.forEach(setting -> reasons.put(setting, new Reason.AsFound()));
+  static StartValues workedOut(Plant found, List<Setting> settings, double usualOutdoor) {
+    StartValues start = new StartValues(found, settings, usualOutdoor);
+    start.workOut();
+    return start;
+  }
+
+  private void workOut() {
     if (asked(Group.LOCKSHIELDS)) {
       balance();
     }
@@ -118,19 +128,41 @@ final class StartValues {
     Arrangement as = plant.arrangement();
     HouseModel model =
         HouseModel.asRun(plant.house(), new Arrangement(as.name(), as.branches(), true));
-    Balance balance = model.balance();
-    String index = balance.branches().get(balance.indexBranch()).name();
-    double all = balance.branches().stream().mapToDouble(b -> b.designFlow()).sum();
+    String index = model.balance().branches().get(model.balance().indexBranch()).name();
+    double all = model.balance().branches().stream().mapToDouble(b -> b.designFlow()).sum();
     for (Setting setting : settings) {
       if (setting instanceof Setting.PumpHead) {
-        double head = ((ConstantPump) model.house().distribution().pump()).head();
+        double needed = model.balance().headNeeded();
+        double head =
+            Arrays.stream(setting.marks(plant))
+                .filter(mark -> mark >= needed)
+                .findFirst()
+                .orElse(setting.highest(plant));
         set(setting, head, new Reason.Balanced(all, index));
-      } else if (setting instanceof Setting.LockshieldTurns turns) {
+        model = balancedAt(head);
+      }
+    }
+    Balance balance = model.balance();
+    for (Setting setting : settings) {
+      if (setting instanceof Setting.LockshieldTurns turns) {
         Branch branch = model.arrangement().branches().get(turns.branch());
         double flow = balance.branches().get(turns.branch()).designFlow();
         set(setting, branch.lockshield().turns(), new Reason.Balanced(flow, index));
       }
     }
+  }
+
+  /**
+   * The water balanced with the pump at a head that can be set. A balance takes a pump down to what
+   * the index branch needs, unless it has a curve: so it is given one, as good as flat.
+   */
+  private HouseModel balancedAt(double head) {
+    Arrangement as = plant.arrangement();
+    double efficiency = plant.house().distribution().pump().efficiency();
+    CurvePump held =
+        new CurvePump(new double[] {0, 1}, new double[] {head, head * (1 - 1e-6)}, efficiency);
+    House house = plant.house().withDistribution(plant.house().distribution().withPump(held));
+    return HouseModel.asRun(house, new Arrangement(as.name(), as.branches(), true));
   }
 
   private void curve() {
@@ -228,9 +260,14 @@ final class StartValues {
 
   private void lead(Setting setting) {
     String reference = plant.house().control().referenceRoom();
-    Map<String, Double> lateness = Day.searched(setting.with(found, 0), usualOutdoor).lateness();
-    String room = lateness.containsKey(reference) ? reference : lateness.keySet().iterator().next();
-    set(setting, lateness.get(room), new Reason.WarmUp(room, lateness.get(room)));
+    Map<String, Spell.Warmth> warmth =
+        Spell.searched(setting.with(found, 0), usualOutdoor).warmth();
+    if (warmth.isEmpty()) {
+      return;
+    }
+    String room = warmth.containsKey(reference) ? reference : warmth.keySet().iterator().next();
+    double lateness = warmth.get(room).lateness();
+    set(setting, lateness, new Reason.WarmUp(room, lateness));
   }
 
   /** The smallest differential that keeps the starts to be expected within reason. */
@@ -246,17 +283,17 @@ final class StartValues {
         StepTest.of(calledFor(false), calledFor(true), 1, room, usualOutdoor, want).behind(sensor);
     double off = usualOutdoor;
     double on = off + identified.gain();
-    double step = setting.finest(plant);
-    double value = setting.lowest(plant);
-    RelayCycle cycle = cycle(on, off, identified, want, value);
-    while (value < setting.highest(plant)
-        && on - want > value
+    double[] marks = setting.marks(plant);
+    int mark = 0;
+    RelayCycle cycle = cycle(on, off, identified, want, marks[mark]);
+    while (mark + 1 < marks.length
+        && on - want > marks[mark]
         && cycle.startsPerHour() > Aim.MOST_STARTS) {
-      value += step;
-      cycle = cycle(on, off, identified, want, value);
+      mark++;
+      cycle = cycle(on, off, identified, want, marks[mark]);
     }
-    if (on - want > value) {
-      set(setting, value, new Reason.LimitCycle(identified, cycle));
+    if (on - want > marks[mark]) {
+      set(setting, marks[mark], new Reason.LimitCycle(identified, cycle));
     }
   }
 

@@ -1,22 +1,31 @@
 package settle.sim.tuning;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import settle.sim.engine.HeldRun;
 import settle.sim.house.Aims;
+import settle.sim.house.House;
+import settle.sim.source.HeatPump;
+import settle.sim.study.Holding;
 
 /**
- * What settings are worth: the energy they take, how far the rooms are from want, and how far they
- * miss the aims.
+ * What settings are worth: what a usual day costs, how far the rooms are from want, and how far
+ * they miss the aims.
  *
  * <pre>
- *   J = E/E_0 + c D + sum over aims of p (miss + miss²)
+ *   J = E + E_0 (c D + sum over aims of p (miss + miss²) + q n)
  * </pre>
  *
- * <p>E is the source's input on a usual day, E_0 what it is as found, D the mean square distance
- * from want on that day. The aims of a usual day are asked of the house as stated, those of the
- * coldest weather with a {@link Reserve}, so that settings do not stand on the edge.
+ * <p>E is what source and pump cost on a usual day, E_0 what they cost as found, D the mean square
+ * distance from want on that day, n the number of settings changed. Aims are asked of the house as
+ * stated on a usual, a mild and the coldest day by runs, besides of the coldest weather at rest
+ * with a {@link Reserve}, so that settings do not stand on the edge.
  */
-final class Trial {
+final class Trial implements Tried.Judge {
 
   /**
    * What a mean square distance from want of 1 K² is worth, as a share of the energy [1/K²]: so
@@ -25,59 +34,127 @@ final class Trial {
    */
   static final double DISCOMFORT = 0.25;
 
-  /** What missing an aim by 1 K, 1 h or one start an hour is worth [-]. */
+  /**
+   * What missing an aim by 1 K, 1 h or five starts an hour is worth, as a share of the energy [-].
+   */
   private static final double MISS = 1;
 
+  /**
+   * What it is worth not to touch a setting, as a share of the energy [-]: a change that gains less
+   * is not worth a visit. Common practice, no source.
+   */
+  static final double EFFORT = 0.003;
+
+  /** How much of a limit a search uses: its longer steps see lateness and starts so exactly [-]. */
+  private static final double STRICT = 0.95;
+
+  /**
+   * Of what the needed heat costs, what a plant is taken to cost at least [-]: one that heats next
+   * to nothing as found must not make comfort cheap.
+   */
+  private static final double LEAST = 0.5;
+
+  /** Indoor temperature and heat pumps' factor for that rough figure [°C], [-]. */
+  private static final double INDOORS = 20;
+
+  private static final double PUMPED = 3;
+
+  private static final double DAY = 86_400;
+
+  private static final double JOULES_PER_KWH = 3.6e6;
+
   private final Aims aims;
-  private final double usualOutdoor;
+  private final Climate climate;
   private final Reserve reserve;
-  private final double inputAsFound;
+  private final double costAsFound;
 
   /**
    * Prepares.
    *
    * @param found the plant as found: energy is measured against what it takes
-   * @param start the plant with the settings the search begins with
-   * @param usualOutdoor temperature of a usual day [°C]
+   * @param start the plant with the settings worked out
+   * @param climate its weather
    * @param sure share of houses in which each room is to be held [-]
    */
-  Trial(Plant found, Plant start, double usualOutdoor, double sure) {
+  Trial(Plant found, Plant start, Climate climate, double sure) {
     aims = found.house().aims();
-    this.usualOutdoor = usualOutdoor;
+    this.climate = climate;
     reserve = new Reserve(start, sure);
-    inputAsFound = Math.max(Day.searched(found, usualOutdoor).input(), 1);
+    double asFound = Spell.searched(found, climate.usual()).costPerDay(found.house());
+    costAsFound = Math.max(asFound, LEAST * needed(found, climate.usual()));
   }
 
-  /** What a choice of settings comes to. */
-  Worth worth(Plant plant) {
-    Day usual = Day.searched(plant, usualOutdoor);
-    double misses = missed(Aim.ofUsual(usual, aims)) + missed(reserve.aims(plant));
-    return new Worth(usual.input() / inputAsFound, DISCOMFORT * usual.deviation(), misses);
+  /** What the heat costs that a usual day needs, roughly [currency/d]. */
+  private static double needed(Plant plant, double usual) {
+    House house = plant.house();
+    Holding holding = new Holding(house, plant.arrangement());
+    double mild = (INDOORS - usual) / Math.max(INDOORS - house.designOutdoor(), 1);
+    double perJoule =
+        house.source() instanceof HeatPump
+            ? house.aims().tariffs().electricityPrice() / PUMPED
+            : house.aims().tariffs().gasPrice();
+    return holding.load() * mild * DAY * perJoule / JOULES_PER_KWH;
   }
 
-  private static double missed(List<Aim> all) {
+  /** What 1 K from want all day in every room weighs [currency/d]. */
+  double priceOfKelvin() {
+    return DISCOMFORT * costAsFound;
+  }
+
+  /** What a setting that is changed weighs [currency/d]. */
+  double priceOfChange() {
+    return EFFORT * costAsFound;
+  }
+
+  /**
+   * What a choice of settings comes to as far as a usual day by a run and the coldest weather at
+   * rest say: never more than {@link #confirmed}.
+   *
+   * @param changed how many settings differ from what was found
+   */
+  @Override
+  public Worth quick(Plant plant, int changed) {
+    Spell usual = Spell.searched(plant, climate.usual());
+    List<Aim> asked = new ArrayList<>(Aim.ofDay(Aim.When.USUAL, usual, aims));
+    asked.addAll(reserve.aims(plant));
+    return with(
+        new Worth(
+            usual.costPerDay(plant.house()),
+            priceOfKelvin() * usual.deviation(),
+            0,
+            changed * priceOfChange(),
+            Set.of()),
+        asked);
+  }
+
+  /** The same with a mild day and the coldest weather by runs. */
+  @Override
+  public Worth confirmed(Plant plant, Worth quick) {
+    double coldest = plant.house().designOutdoor();
+    House coarser = plant.house().withRun(Spell.coarser(plant));
+    Stream<Supplier<List<Aim>>> runs =
+        Stream.of(
+            () -> Aim.ofDay(Aim.When.MILD, Spell.searched(plant, climate.mild()), aims),
+            () -> Aim.held(plant, HeldRun.of(coarser, plant.arrangement(), coldest)),
+            () -> Aim.ofColdest(Spell.searched(plant, coldest), aims));
+    return with(quick, runs.parallel().flatMap(run -> run.get().stream()).toList());
+  }
+
+  private Worth with(Worth worth, List<Aim> asked) {
     double sum = 0;
-    for (Aim aim : all) {
-      double miss = aim.met() ? 0 : aim.beyond();
-      sum += MISS * (miss + miss * miss);
+    Set<String> missed = new HashSet<>(worth.missed());
+    for (Aim aim : asked) {
+      Aim strict = aim.strictly(STRICT);
+      if (!strict.met()) {
+        sum += strict.beyond() + strict.beyond() * strict.beyond();
+        missed.add(aim.room());
+      }
     }
-    return sum;
-  }
-
-  /** A usual day in the house as stated. */
-  Day usual(Plant plant) {
-    return Day.of(plant, usualOutdoor);
-  }
-
-  /** The coldest day in the house as stated. */
-  Day coldest(Plant plant) {
-    return Day.of(plant, plant.house().designOutdoor());
-  }
-
-  /** What is asked, with what comes of it in the house as stated. */
-  List<Aim> aims(Plant plant, Day usual) {
-    List<Aim> all = new ArrayList<>(Aim.ofColdest(plant, plant.house().designOutdoor()));
-    all.addAll(Aim.ofUsual(usual, aims));
-    return all;
+    return new Worth(
+        worth.energy(),
+        worth.discomfort(),
+        worth.misses() + MISS * costAsFound * sum,
+        worth.effort(),
+        missed);
   }
 }

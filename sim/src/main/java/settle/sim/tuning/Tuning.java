@@ -4,13 +4,18 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import settle.sim.engine.HeldRun;
+import settle.sim.house.Aims;
+import settle.sim.house.House;
 import settle.sim.result.RoomFigures;
-import settle.sim.study.ClimateBins;
 import settle.sim.study.EuropeanSeason;
 import settle.sim.study.Season;
+import settle.sim.tuning.Grid.Choice;
 import settle.sim.units.Range;
 
 /**
@@ -22,7 +27,8 @@ import settle.sim.units.Range;
  * @param before what the plant does as found
  * @param after what it does tuned
  * @param flatness how far each searched setting may be off
- * @param trials how many choices of settings were tried
+ * @param search how the search went
+ * @param prices what is weighed against the cost of energy
  */
 public record Tuning(
     Plant found,
@@ -31,7 +37,8 @@ public record Tuning(
     Performance before,
     Performance after,
     List<Flatness> flatness,
-    int trials) {
+    Searched search,
+    Prices prices) {
 
   public Tuning {
     changes = List.copyOf(changes);
@@ -54,9 +61,16 @@ public record Tuning(
    * @param workedOut what was worked out before the search
    * @param after as tuned
    * @param reason how that was worked out
+   * @param onMark whether it can be set by hand as it is tuned: it may be left as it was found, on
+   *     no mark
    */
   public record Change(
-      Setting setting, double before, double workedOut, double after, Reason reason) {
+      Setting setting,
+      double before,
+      double workedOut,
+      double after,
+      Reason reason,
+      boolean onMark) {
 
     /** Whether there is anything to do. */
     public boolean moved() {
@@ -65,22 +79,42 @@ public record Tuning(
   }
 
   /**
+   * How a search went.
+   *
+   * @param converged whether nothing a mark away from the answer is better; if not, it tried as
+   *     many choices of settings as it may
+   * @param trials how many choices of settings were tried
+   * @param starts how many starts were followed
+   */
+  public record Searched(boolean converged, int trials, int starts) {}
+
+  /**
+   * What is weighed against the cost of energy.
+   *
+   * @param kelvin 1 K from want all day in every room [currency/d]
+   * @param change a setting that is touched [currency/d]
+   */
+  public record Prices(double kelvin, double change) {}
+
+  /**
    * What a plant does.
    *
    * @param usual a usual day
+   * @param mild a mild day
    * @param coldest the coldest day
-   * @param season a season at rest
-   * @param aims what is asked, with what comes of it
+   * @param season a season at rest; empty where it is too mild for one
+   * @param aims what is asked on each of these days, with what comes of it
    * @param spreads how it fares in the houses it may be
-   * @param objective what the search made small, by its parts
+   * @param worth what the search made small, by its parts
    */
   public record Performance(
-      Day usual,
-      Day coldest,
-      Season.Year season,
+      Spell usual,
+      Spell mild,
+      Spell coldest,
+      Optional<Season.Year> season,
       List<Aim> aims,
       OverSpreads spreads,
-      Worth objective) {
+      Worth worth) {
 
     public Performance {
       aims = List.copyOf(aims);
@@ -91,10 +125,11 @@ public record Tuning(
       return aims.stream().allMatch(Aim::met);
     }
 
-    /** Where a room settles in the coldest weather, without gains [°C]. */
-    public double coldestSettled(RoomFigures room) {
+    /** What a room has in the coldest weather, without set-back and gains [°C]. */
+    public double heldInColdest(RoomFigures room) {
       return aims.stream()
-          .filter(aim -> aim.kind() == Aim.Kind.HELD && aim.room().equals(room.name()))
+          .filter(aim -> aim.kind() == Aim.Kind.HELD && aim.when() == Aim.When.COLDEST)
+          .filter(aim -> aim.room().equals(room.name()))
           .mapToDouble(aim -> room.want() - aim.value())
           .findFirst()
           .orElseThrow();
@@ -130,111 +165,102 @@ public record Tuning(
    * @throws ArithmeticException if a model could not be solved
    */
   public static Tuning of(Plant found, Request request, Consumer<Stage> progress) {
-    int houses = request.houses();
-    double usualOutdoor = usualOutdoor(found.house().designOutdoor());
+    Climate climate = Climate.of(found.house().designOutdoor());
     List<Setting> settings = Settings.of(found, request.groups());
     progress.accept(Stage.START);
     List<Setting> water = settings.stream().filter(s -> s.group() == Group.LOCKSHIELDS).toList();
     List<Setting> others = settings.stream().filter(s -> s.group() != Group.LOCKSHIELDS).toList();
-    StartValues balance = new StartValues(found, water, usualOutdoor);
-    Trial trial = new Trial(found, balance.plant(), usualOutdoor, request.sure());
-    ToDoubleFunction<Plant> objective = plant -> trial.worth(plant).total();
-    Begun begun = new Begun(found, objective);
-    begun.take(water, balance.plant());
-    StartValues start = new StartValues(begun.plant, others, usualOutdoor);
-    for (Group group : Group.values()) {
-      List<Setting> ofGroup = others.stream().filter(s -> s.group() == group).toList();
-      begun.take(ofGroup, start.plant());
+    StartValues balance = StartValues.workedOut(found, water, climate.usual());
+    Trial trial = new Trial(found, balance.plant(), climate, request.sure());
+    Grid grid = new Grid(found, settings);
+    Tried tried = new Tried(grid, trial);
+    Choice balanced = grid.of(balance.plant());
+    tried.of(List.of(balanced));
+    StartValues start = StartValues.workedOut(grid.plant(tried.best()), others, climate.usual());
+    Choice worked = grid.of(start.plant());
+    for (int i = 0; i < settings.size(); i++) {
+      if (water.contains(settings.get(i))) {
+        worked = worked.with(i, balanced.at().get(i));
+      }
     }
     progress.accept(Stage.SEARCH);
-    // What a rule gives is not for a search: a balance is all or none, and gains beyond the rule's
-    // look well only where nothing is ever disturbed.
-    List<Setting> searched = others.stream().filter(s -> s.group() != Group.GAINS).toList();
-    Search search = new Search(found, begun.plant, searched, objective);
-    Plant tuned = search.best();
-    boolean balanced = water.stream().anyMatch(s -> s.of(tuned) != s.of(found));
+    List<Integer> searched = searched(settings);
+    Search search = new Search(grid, tried, searched, new Moves(grid, climate.usual()));
+    Search.Ending ending = search.from(new Starts(grid, grid.asFound(), worked).tryAll(tried));
+    progress.accept(Stage.FLATNESS);
+    Choice best;
+    List<Flatness> flatness;
+    do {
+      best = tried.best();
+      double before = tried.least();
+      flatness = Flatness.of(grid, tried, searched);
+      if (tried.least() < before * (1 - Search.ENOUGH)) {
+        ending = search.goOn();
+      }
+    } while (!tried.best().equals(best));
+    Plant tuned = grid.plant(best);
     Map<Setting, Reason> reasons = new HashMap<>(start.reasons());
-    balance
-        .reasons()
-        .forEach((setting, why) -> reasons.put(setting, balanced ? why : new Reason.BalanceIdle()));
+    reasons.putAll(balance.reasons());
     List<Change> changes = new ArrayList<>();
-    for (Setting setting : settings) {
-      Plant workedOut = setting.group() == Group.LOCKSHIELDS ? balance.plant() : start.plant();
+    for (int i = 0; i < settings.size(); i++) {
+      Setting setting = settings.get(i);
       changes.add(
           new Change(
               setting,
               setting.of(found),
-              setting.of(workedOut),
+              grid.value(worked, i),
               setting.of(tuned),
-              reasons.get(setting)));
+              reasons.get(setting),
+              setting.onMark(tuned, setting.of(tuned))));
     }
-    progress.accept(Stage.FLATNESS);
-    List<Flatness> flatness =
-        searched.parallelStream()
-            .map(setting -> Flatness.of(tuned, setting, objective, search.least()))
-            .toList();
     progress.accept(Stage.SPREADS);
+    int houses = request.houses();
+    Worth asFound = tried.worth(grid.asFound());
+    Worth asTuned = tried.worth();
+    List<Performance> performances =
+        Stream.of(asFound, asTuned)
+            .parallel()
+            .map(w -> performance(w == asFound ? found : tuned, w, climate, houses))
+            .toList();
     return new Tuning(
         found,
         tuned,
         changes,
-        performance(found, trial, houses),
-        performance(tuned, trial, houses),
+        performances.get(0),
+        performances.get(1),
         flatness,
-        search.trials());
-  }
-
-  /** Where a search begins: group by group what was worked out, as far as it is better. */
-  private static final class Begun {
-    private final ToDoubleFunction<Plant> objective;
-    private Plant plant;
-    private double least;
-
-    Begun(Plant found, ToDoubleFunction<Plant> objective) {
-      this.objective = objective;
-      plant = found;
-      least = objective.applyAsDouble(found);
-    }
-
-    /** Takes some settings from another plant if that is worth it. */
-    void take(List<Setting> settings, Plant from) {
-      Plant other = plant;
-      for (Setting setting : settings) {
-        other = setting.with(other, setting.of(from));
-      }
-      double worth = settings.isEmpty() ? least : objective.applyAsDouble(other);
-      if (worth < least * (1 - Search.WORTHWHILE)) {
-        least = worth;
-        plant = other;
-      }
-    }
-  }
-
-  private static Performance performance(Plant plant, Trial trial, int houses) {
-    Day usual = trial.usual(plant);
-    Day coldest = trial.coldest(plant);
-    return new Performance(
-        usual,
-        coldest,
-        Season.of(plant.house(), plant.arrangement()).asControlled(),
-        trial.aims(plant, usual),
-        OverSpreads.of(plant, houses),
-        trial.worth(plant));
+        new Searched(ending == Search.Ending.CONVERGED, tried.count(), search.followed()),
+        new Prices(trial.priceOfKelvin(), trial.priceOfChange()));
   }
 
   /**
-   * Temperature at which the heating season's heat is made on average [°C]: each bin weighs by its
-   * hours and by how far it is below the temperature from which no heat is needed.
+   * What a search may change: gains beyond the rule's look well only where nothing is ever
+   * disturbed, so they are as found or by the rule.
    */
-  static double usualOutdoor(double designOutdoor) {
-    ClimateBins bins = EuropeanSeason.AVERAGE.fittedTo(designOutdoor);
-    double sum = 0;
-    double weight = 0;
-    for (int i = 0; i < bins.outdoor().length; i++) {
-      double w = bins.hours()[i] * (EuropeanSeason.NO_LOAD - bins.outdoor()[i]);
-      sum += w * bins.outdoor()[i];
-      weight += w;
-    }
-    return sum / weight;
+  private static List<Integer> searched(List<Setting> settings) {
+    return IntStream.range(0, settings.size())
+        .filter(i -> settings.get(i).group() != Group.GAINS)
+        .boxed()
+        .toList();
+  }
+
+  private static Performance performance(Plant plant, Worth worth, Climate climate, int houses) {
+    House house = plant.house();
+    Aims asked = house.aims();
+    Spell usual = Spell.of(plant, climate.usual());
+    Spell mild = Spell.of(plant, climate.mild());
+    Spell coldest = Spell.of(plant, house.designOutdoor());
+    List<Aim> aims =
+        new ArrayList<>(
+            Aim.held(plant, HeldRun.of(house, plant.arrangement(), house.designOutdoor())));
+    aims.addAll(Aim.ofDay(Aim.When.USUAL, usual, asked));
+    aims.addAll(Aim.ofDay(Aim.When.MILD, mild, asked));
+    aims.addAll(Aim.ofColdest(coldest, asked));
+    Optional<Season.Year> season =
+        house.designOutdoor() < EuropeanSeason.NO_LOAD
+            ? Optional.of(Season.of(house, plant.arrangement()).asControlled())
+            : Optional.empty();
+    return new Performance(
+        usual, mild, coldest, season, aims, OverSpreads.of(plant, houses), worth);
   }
 }

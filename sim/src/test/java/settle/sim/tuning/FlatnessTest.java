@@ -3,49 +3,66 @@ package settle.sim.tuning;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
-import settle.sim.engine.SampleHouses;
-import settle.sim.house.House;
-import settle.sim.source.IdealSource;
 
-/** How flat an objective is along one setting, the objective being known. */
+/** How flat it is along one setting, the worth being known. */
 class FlatnessTest {
 
-  private final House house =
-      SampleHouses.steady(SampleHouses.twoRooms(1, new IdealSource("source", 60, 1e5)), 0);
-  private final Plant plant = new Plant(house, house.arrangements().get(0));
-  private final Setting head = new Setting.Head(plant.arrangement().branches().get(0).room());
+  private static final Setting SHIFT = new Setting.CurveShift();
 
-  /** Five parts in a hundred dearer 1 K away, straight on either side. */
-  private ToDoubleFunction<Plant> wedge(double best) {
-    return p -> 1 + Flatness.DEARER * Math.abs(head.of(p) - best);
+  private static Tried tried(Grid grid, ToDoubleFunction<Plant> worth) {
+    return new Tried(grid, SearchTest.Known.of(worth, 0));
+  }
+
+  private static Grid grid(double shift) {
+    return new Grid(SearchTest.plant(1, shift), List.of(SHIFT));
+  }
+
+  /** Five parts in a hundred dearer 2 K away, straight on either side. */
+  private static ToDoubleFunction<Plant> wedge(double best) {
+    return p -> 1 + Flatness.DEARER / 2 * Math.abs(SHIFT.of(p) - best);
   }
 
   @Test
   void aWedgeIsAsFarToBothSides() {
-    double at = head.of(plant);
-    Flatness flat = Flatness.of(plant, head, wedge(at), 1);
-    assertThat(flat.down()).hasValueCloseTo(1.0, within(1e-9));
-    assertThat(flat.up()).hasValueCloseTo(1.0, within(1e-9));
+    Grid grid = grid(5);
+    Flatness flat = Flatness.of(grid, tried(grid, wedge(5)), List.of(0)).get(0);
+    assertThat(flat.down()).hasValueCloseTo(2.0, within(1e-9));
+    assertThat(flat.up()).hasValueCloseTo(2.0, within(1e-9));
+    assertThat(flat.points())
+        .isSortedAccordingTo((a, b) -> Double.compare(a.value(), b.value()))
+        .allSatisfy(p -> assertThat(p.dearer()).isNotNegative());
   }
 
   @Test
   void whatHardlyMattersIsLookedAtUpToItsLimits() {
-    Flatness flat = Flatness.of(plant, head, p -> 1, 1);
+    Grid grid = grid(5);
+    Flatness flat = Flatness.of(grid, tried(grid, p -> 1), List.of(0)).get(0);
     assertThat(flat.down()).isEmpty();
     assertThat(flat.up()).isEmpty();
-    assertThat(flat.points().get(0).value()).isEqualTo(head.lowest(plant));
-    assertThat(flat.points().get(flat.points().size() - 1).value()).isEqualTo(head.highest(plant));
+    Plant plant = grid.plant(grid.asFound());
+    assertThat(flat.points().get(0).value()).isEqualTo(SHIFT.lowest(plant));
+    assertThat(flat.points().get(flat.points().size() - 1).value()).isEqualTo(SHIFT.highest(plant));
   }
 
   @Test
   void foundBeyondItsLimitsThereIsNothingFurther() {
-    double at = head.highest(plant) + 2;
-    Flatness flat = Flatness.of(head.with(plant, at), head, wedge(at), 1);
+    Grid grid = grid(22);
+    Flatness flat = Flatness.of(grid, tried(grid, wedge(22)), List.of(0)).get(0);
     assertThat(flat.up()).isEmpty();
-    assertThat(flat.points()).allSatisfy(p -> assertThat(p.value()).isLessThanOrEqualTo(at));
-    assertThat(flat.points()).filteredOn(p -> p.value() == at).hasSize(1);
+    assertThat(flat.points()).allSatisfy(p -> assertThat(p.value()).isLessThanOrEqualTo(22));
+    assertThat(flat.points()).filteredOn(p -> p.value() == 22).hasSize(1);
     assertThat(flat.down()).isPresent();
+  }
+
+  /** A look round that meets something better must not leave it at that. */
+  @Test
+  void whatIsFoundBetterOnTheWayIsTheBest() {
+    Grid grid = grid(0);
+    Tried tried = tried(grid, p -> SHIFT.of(p) == 16 ? 0.9 : 1);
+    Flatness.of(grid, tried, List.of(0));
+    assertThat(SHIFT.of(grid.plant(tried.best()))).isEqualTo(16);
   }
 }

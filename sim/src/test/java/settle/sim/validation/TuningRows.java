@@ -211,7 +211,7 @@ final class TuningRows implements RowGroup {
     Plant plant = new Plant(house, house.arrangements().get(0));
     return new Reserve(plant, 0.9)
         .aims(plant).stream()
-            .filter(aim -> aim.kind() == Aim.Kind.HELD)
+            .filter(aim -> aim.kind() == Aim.Kind.SETTLED)
             .mapToDouble(Aim::value)
             .findFirst()
             .orElseThrow();

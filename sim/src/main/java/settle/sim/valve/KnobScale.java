@@ -1,4 +1,6 @@
-package settle.scenarios.catalogue;
+package settle.sim.valve;
+
+import java.util.stream.IntStream;
 
 /**
  * Set temperature over the knob's position: frost 7, then 12, 16, 20, 24, 28 °C for 1 to 5, linear
@@ -7,6 +9,9 @@ package settle.scenarios.catalogue;
 public final class KnobScale {
 
   private static final double[] SET = {7, 12, 16, 20, 24, 28};
+
+  /** Strokes from one number to the next. */
+  private static final int STROKES = 4;
 
   private KnobScale() {}
 
@@ -19,6 +24,20 @@ public final class KnobScale {
   public static double set(double position) {
     int i = (int) Math.min(Math.max(position, 0), SET.length - 2);
     return SET[i] + (position - i) * (SET[i + 1] - SET[i]);
+  }
+
+  /**
+   * Set temperatures at which a knob has a number, or one of three strokes between two, within
+   * limits; ascending.
+   *
+   * @param lowest [°C]
+   * @param highest [°C]
+   */
+  public static double[] marks(double lowest, double highest) {
+    return IntStream.rangeClosed(0, STROKES * (SET.length - 1))
+        .mapToDouble(stroke -> set((double) stroke / STROKES))
+        .filter(set -> set >= lowest && set <= highest)
+        .toArray();
   }
 
   /**

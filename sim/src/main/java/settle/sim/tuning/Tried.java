@@ -1,0 +1,124 @@
+package settle.sim.tuning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import settle.sim.tuning.Grid.Choice;
+
+/**
+ * Every choice of settings that has been tried, each once. The best of them is the answer: none
+ * that was tried is better.
+ *
+ * <p>A choice is judged quickly at first, never dearer than it is; it is confirmed where that makes
+ * it the best. Choices of a batch are tried at the same time and compared in their order, so that
+ * threads change nothing.
+ */
+final class Tried {
+
+  /** Judges plants. */
+  interface Judge {
+
+    /** At least this dear. */
+    Worth quick(Plant plant, int changed);
+
+    /** As dear as it is. */
+    Worth confirmed(Plant plant, Worth quick);
+  }
+
+  /** Of a batch, how many are confirmed at most. */
+  private static final int MOST_CONFIRMED = 3;
+
+  private final Grid grid;
+  private final Judge judge;
+  private final Map<Choice, Worth> quick = new HashMap<>();
+  private final Map<Choice, Worth> confirmed = new HashMap<>();
+  private Choice best;
+
+  /**
+   * Tries the plant as found.
+   *
+   * @param grid what can be set
+   * @param judge what it is worth
+   */
+  Tried(Grid grid, Judge judge) {
+    this.grid = grid;
+    this.judge = judge;
+    best = grid.asFound();
+    look(List.of(best));
+    confirm(best);
+  }
+
+  /** How many choices were tried. */
+  int count() {
+    return quick.size();
+  }
+
+  Choice best() {
+    return best;
+  }
+
+  /** What the best one is worth. */
+  Worth worth() {
+    return confirmed.get(best);
+  }
+
+  /** How many of them were confirmed. */
+  int confirmed() {
+    return confirmed.size();
+  }
+
+  double least() {
+    return worth().total();
+  }
+
+  /** What a choice that was tried is worth, as far as it is known. */
+  Worth worth(Choice choice) {
+    Worth sure = confirmed.get(choice);
+    return sure != null ? sure : quick.get(choice);
+  }
+
+  double total(Choice choice) {
+    return worth(choice).total();
+  }
+
+  /** Tries choices, and keeps the best there is; only the cheapest few are confirmed. */
+  void of(List<Choice> choices) {
+    of(choices, MOST_CONFIRMED);
+  }
+
+  /** Tries choices, and keeps the best there is, however many seem better at first. */
+  void thoroughly(List<Choice> choices) {
+    of(choices, Integer.MAX_VALUE);
+  }
+
+  private void of(List<Choice> choices, int most) {
+    look(choices);
+    List<Choice> cheapest = new ArrayList<>(choices);
+    cheapest.sort(Comparator.comparingDouble(this::total));
+    int before = confirmed.size();
+    for (Choice choice : cheapest) {
+      if (total(choice) < least() && confirmed.size() - before < most) {
+        confirm(choice);
+        if (total(choice) < least()) {
+          best = choice;
+        }
+      }
+    }
+  }
+
+  private void look(List<Choice> choices) {
+    List<Choice> fresh = choices.stream().filter(c -> !quick.containsKey(c)).distinct().toList();
+    List<Worth> worths =
+        fresh.parallelStream().map(c -> judge.quick(grid.plant(c), grid.changed(c))).toList();
+    IntStream.range(0, fresh.size()).forEach(i -> quick.put(fresh.get(i), worths.get(i)));
+  }
+
+  private void confirm(Choice choice) {
+    if (!confirmed.containsKey(choice)) {
+      confirmed.put(choice, judge.confirmed(grid.plant(choice), quick.get(choice)));
+    }
+  }
+}
