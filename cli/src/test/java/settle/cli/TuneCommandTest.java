@@ -25,7 +25,7 @@ class TuneCommandTest {
 
   @Test
   void aRoomThatSettlesTooWarmHasItsHeadTurnedDown() throws IOException {
-    CommandLineRun run = tune(Scenarios.warm(folder), "--only", "knobs");
+    CommandLineRun run = tune(Scenarios.warm(folder), "--only", "knobs", "--sure", "50");
     assertThat(run.status()).isZero();
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
@@ -57,24 +57,29 @@ class TuneCommandTest {
   void whatIsWrittenDiffersInNothingButTheSettings() throws IOException {
     Path scenario = Scenarios.warm(folder);
     Path tuned = folder.resolve("tuned.yaml");
-    assertThat(tune(scenario, "--only", "knobs", "--write", tuned).status()).isZero();
+    assertThat(tune(scenario, "--only", "knobs", "--sure", "50", "--write", tuned).status())
+        .isZero();
     String text = Files.readString(tuned);
     assertThat(text).contains("lockshield: 0.2 m³/h, set: ");
     assertThat(text.replaceFirst(", set: [0-9.]+ °C", "")).isEqualTo(Files.readString(scenario));
     assertThat(CommandLineRun.of("check", tuned).out()).contains("nothing wrong");
     // Tuned once more, there is nothing left to change.
-    assertThat(tune(tuned, "--only", "knobs").out()).contains("every setting is as good");
+    assertThat(tune(tuned, "--only", "knobs", "--sure", "50").out())
+        .contains("every setting is as good");
   }
 
   @Test
   void nothingIsOverwrittenWithoutBeingTold() throws IOException {
     Path scenario = Scenarios.warm(folder);
     String before = Files.readString(scenario);
-    CommandLineRun run = tune(scenario, "--only", "knobs", "--write", scenario);
+    CommandLineRun run = tune(scenario, "--only", "knobs", "--sure", "50", "--write", scenario);
     assertThat(run.status()).isEqualTo(3);
     assertThat(run.err()).contains("exists; --force overwrites it");
     assertThat(scenario).content().isEqualTo(before);
-    assertThat(tune(scenario, "--only", "knobs", "--write", scenario, "--force").status()).isZero();
+    assertThat(
+            tune(scenario, "--only", "knobs", "--sure", "50", "--write", scenario, "--force")
+                .status())
+        .isZero();
     assertThat(scenario).content().isNotEqualTo(before).contains("set: ");
   }
 

@@ -1,6 +1,8 @@
 package settle.plots.words;
 
+import java.util.OptionalDouble;
 import settle.sim.control.Thermostat;
+import settle.sim.engine.HeldRun;
 import settle.sim.house.House;
 import settle.sim.study.Holding;
 import settle.sim.study.LeastCurve;
@@ -11,6 +13,9 @@ record FlowWords(House house, Verdict verdict) {
 
   /** Flow temperatures closer than this are the same to whoever sets them [K]. */
   static final double SAME_FLOW = 0.5;
+
+  /** Share of a day from which on heat counts as called for all the time [-]. */
+  private static final double ALL_THE_TIME = 0.98;
 
   /** Whether the source gives less than the house would take at the flow temperature asked for. */
   boolean sourceIsShort() {
@@ -44,17 +49,30 @@ record FlowWords(House house, Verdict verdict) {
         + ".";
   }
 
-  /** What is kept of the flow temperature asked for. */
+  /** What is kept of the flow temperature asked for, and for how much of the time. */
   private String kept() {
-    if (verdict.flowHeld() > verdict.flowAsked() - SAME_FLOW) {
-      return "";
+    String kept =
+        verdict.flowHeld() > verdict.flowAsked() - SAME_FLOW
+            ? ""
+            : ", "
+                + Quantities.temperature(verdict.flowHeld())
+                + " kept since the source gives no more";
+    OptionalDouble called = calledInDesignWeather();
+    if (house.control().thermostat() instanceof Thermostat.None
+        || called.orElse(1) > ALL_THE_TIME) {
+      return kept;
     }
-    return ", "
-        + Quantities.temperature(verdict.flowHeld())
-        + " on average since "
-        + (house.control().thermostat() instanceof Thermostat.None || sourceIsShort()
-            ? "the source gives no more"
-            : "the room thermostat stops the source");
+    return kept
+        + ", for "
+        + Quantities.share(called.getAsDouble())
+        + " of the time since the room thermostat stops the source (run)";
+  }
+
+  /** Share of the day run in design weather in which heat is called for [-]. */
+  private OptionalDouble calledInDesignWeather() {
+    return verdict.judgement().weathers().get(0).run().stream()
+        .mapToDouble(HeldRun.Day::called)
+        .findFirst();
   }
 
   String curve() {

@@ -19,6 +19,7 @@ import settle.sim.fabric.Facing;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.source.BoilerEfficiency;
 import settle.sim.source.PerformanceMap;
+import settle.sim.valve.KnobScale;
 
 class CatalogueTest {
 

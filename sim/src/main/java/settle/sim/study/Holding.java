@@ -202,8 +202,8 @@ public final class Holding {
   }
 
   /**
-   * Flow temperature that controls and source bring about at an outdoor temperature, the mean of
-   * starts and stops [°C].
+   * Flow temperature that controls and source bring about at an outdoor temperature while heat is
+   * called for [°C].
    */
   public double held(double outdoor) {
     return settled(outdoor).asControlled().flowTemperature();

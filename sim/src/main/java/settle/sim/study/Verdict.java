@@ -24,8 +24,8 @@ import settle.sim.house.House;
  *     is held as it was judged, by the run; all else at rest
  * @param governing position among {@code rooms} of the one that needs the hottest water
  * @param flowAsked flow temperature that the controls ask for in design weather [°C]
- * @param flowHeld flow temperature that controls and source bring about then, the mean of starts
- *     and stops [°C]
+ * @param flowHeld flow temperature that controls and source bring about then while heat is called
+ *     for [°C]
  * @param leastFlow least flow temperature that holds every room in design weather [°C]; empty if
  *     none does
  * @param leastCurve least weather compensation that holds every room; empty if none does
