@@ -218,9 +218,13 @@ public record Tuning(
     Worth asFound = tried.worth(grid.asFound());
     Worth asTuned = tried.worth();
     List<Performance> performances =
-        Stream.of(asFound, asTuned)
+        Stream.of(false, true)
             .parallel()
-            .map(w -> performance(w == asFound ? found : tuned, w, climate, houses))
+            .map(
+                after ->
+                    after
+                        ? performance(tuned, asTuned, climate, houses)
+                        : performance(found, asFound, climate, houses))
             .toList();
     return new Tuning(
         found,
