@@ -356,7 +356,8 @@ public final class PlugFlow implements EmitterStepper {
    */
   private double moved(double oldY, double shift, double oldW) {
     double r = shift / oldY;
-    if (oldY - shift <= LEAST_EXCESS || !(Math.abs(r) < SMALL) || linear) {
+    boolean none = oldY <= LEAST_EXCESS || oldY - shift <= LEAST_EXCESS;
+    if (none || !(Math.abs(r) < SMALL) || linear) {
       return toW(oldY - shift);
     }
     return oldW * powerSeries(-r, 1 - exponent);
@@ -365,7 +366,8 @@ public final class PlugFlow implements EmitterStepper {
   /** w of the water coming in, by its series about the last value computed in full. */
   private double inletW(double y) {
     double s = y / anchorY - 1;
-    if (linear || y <= LEAST_EXCESS || !(Math.abs(s) < SMALL)) {
+    boolean none = y <= LEAST_EXCESS || anchorY <= LEAST_EXCESS;
+    if (linear || none || !(Math.abs(s) < SMALL)) {
       anchorY = y;
       anchorYW = toW(y);
       return anchorYW;

@@ -55,4 +55,22 @@ class PlugFlowStandstillTest {
       }
     }
   }
+
+  /**
+   * Water as warm as the room to a ten-millionth of a kelvin, while the room's temperature creeps:
+   * an excess too small to count becomes one that counts, and the other way round.
+   */
+  @Test
+  void anExcessThatHardlyCountsStaysANumber() {
+    Random random = new Random(3);
+    PlugFlow path = new PlugFlow(LENGTH, CAPACITY, 9.7, 1.28, 15);
+    double reference = 15;
+    for (int step = 0; step < 2000; step++) {
+      reference += 2e-9 * (random.nextDouble() - 0.5);
+      path.attempt(640, 16, reference + 1e-7 + 2e-8 * (random.nextDouble() - 0.5), reference);
+      assertThat(path.meanReturn()).isCloseTo(15, within(1e-5));
+      assertThat(path.emitted()).isFinite();
+      path.accept();
+    }
+  }
 }
