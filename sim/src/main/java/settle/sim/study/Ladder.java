@@ -244,21 +244,20 @@ record Ladder(Kind kind, String room, List<Measure> rungs, double limit, boolean
 
     private String warmest(House throttled, double outdoor, List<String> cold, double[] turns) {
       Holding at = new Holding(throttled, throttled.arrangement(arrangement.name()));
-      boolean stopped =
-          !(house.control().thermostat() instanceof Thermostat.None)
-              && at.held(outdoor) < at.asked(outdoor) - HALF_KELVIN;
+      boolean thermostat = !(house.control().thermostat() instanceof Thermostat.None);
       String warmest = null;
-      double most = stopped ? Double.NEGATIVE_INFINITY : HALF_KELVIN;
+      double most = HALF_KELVIN;
       for (Judgement.Asked room : judged.rooms()) {
         double surplus = -at.shortfall(outdoor, room.index());
-        boolean reference = stopped && room.name().equals(house.control().referenceRoom());
+        boolean reference = thermostat && room.name().equals(house.control().referenceRoom());
         if (cold.contains(room.name()) || !canBeThrottled(room.name(), turns)) {
           continue;
         }
-        if (reference && surplus > 0) {
+        // About want it stops the source; below, the source runs on.
+        if (reference && surplus > Math.max(house.wantTolerance() - HALF_KELVIN, 0)) {
           return room.name();
         }
-        if (surplus > Math.max(most, HALF_KELVIN)) {
+        if (surplus > most) {
           most = surplus;
           warmest = room.name();
         }
