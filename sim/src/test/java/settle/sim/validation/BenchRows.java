@@ -61,6 +61,11 @@ final class BenchRows implements RowGroup {
   }
 
   @Override
+  public boolean takesDays() {
+    return true;
+  }
+
+  @Override
   public List<Row> rows() {
     RigFindings rig = RigFindings.of(valve(0, 0), DENSITY);
     HysteresisLoop loop = rig.loop().orElseThrow();

@@ -31,6 +31,11 @@ final class ControlRows implements RowGroup {
   }
 
   @Override
+  public boolean takesDays() {
+    return true;
+  }
+
+  @Override
   public List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     DataFile relay = DataFile.read("relay-limit-cycle.csv");

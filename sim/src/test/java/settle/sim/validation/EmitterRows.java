@@ -10,7 +10,7 @@ final class EmitterRows implements RowGroup {
   private static final double PHI50 = 1000;
 
   /** 60 W/m at a mean excess of 50 K, by the arithmetic mean [W/(m K^1.3)]. */
-  private static final double SLIM_EMISSION = 60 * EmissionLaw.ratedFactor(1, 1.3);
+  private static final double SLIM_EMISSION = 60 / Math.pow(50, 1.3);
 
   private static final double SLIM_RUN = 8 * SLIM_EMISSION;
   private static final double SPECIFIC_HEAT = 4180;

@@ -26,7 +26,7 @@ final class HeatPumpRows implements RowGroup {
   private static final double STIFF_FLOW = 5;
 
   /** Invented rating points of a unit: outdoor -7, 2, 7 °C, flow 35, 45, 55 °C. */
-  private static final PerformanceMap MAP =
+  private final PerformanceMap map =
       new PerformanceMap(
           new double[] {-7, 2, 7},
           new double[] {35, 45, 55},
@@ -65,7 +65,7 @@ final class HeatPumpRows implements RowGroup {
   }
 
   /** At full output, water warmed as the rating point says, the stepped unit gives its figures. */
-  private static void rating(
+  private void rating(
       List<Row> rows,
       String point,
       double outdoor,
@@ -97,9 +97,9 @@ final class HeatPumpRows implements RowGroup {
 
   private record Settled(double made, double input) {}
 
-  private static Settled settled(double outdoor, double flow, double returning, double capacity) {
+  private Settled settled(double outdoor, double flow, double returning, double capacity) {
     SamplePump sample = new SamplePump();
-    sample.performance = MAP;
+    sample.performance = map;
     sample.setPoint = flow;
     HeatPumpStepper stepper = sample.stepper(flow - 2, outdoor);
     DrivenSource driven = new DrivenSource(stepper);
@@ -108,14 +108,14 @@ final class HeatPumpRows implements RowGroup {
     return new Settled(stepper.heatMade(), stepper.input());
   }
 
-  private static void between(List<Row> rows) {
+  private void between(List<Row> rows) {
     rows.add(
         Row.claim("Capacity half-way between four rating points is their mean")
             .source(Source.EN_14511, "map of rating points, bilinear between")
             .kind(Kind.ANALYTIC)
             .given("-2.5 C outdoors, 40 C flow, of 5600, 5400, 6400, 6200 W")
             .expects(5900, "W", Tolerance.relative(1e-9, "closed form"))
-            .codeGives(() -> MAP.capacity(-2.5, 40)));
+            .codeGives(() -> map.capacity(-2.5, 40)));
     rows.add(
         Row.claim("COP off the middle of four rating points, by shares")
             .source(Source.EN_14511, "map of rating points, bilinear between")
@@ -125,7 +125,7 @@ final class HeatPumpRows implements RowGroup {
                 0.6 * (0.7 * 2.8 + 0.3 * 2.3) + 0.4 * (0.7 * 3.6 + 0.3 * 2.9),
                 "1",
                 Tolerance.relative(1e-9, "closed form"))
-            .codeGives(() -> MAP.cop(4, 48)));
+            .codeGives(() -> map.cop(4, 48)));
   }
 
   private static void carnot(

@@ -42,13 +42,13 @@ final class NetworkRows implements RowGroup {
   }
 
   /** The three pipes of the textbook: 100 m of 8 cm, 150 m of 6 cm, 80 m of 4 cm. */
-  private static final List<Pipe> TEXTBOOK =
+  private final List<Pipe> textbook =
       List.of(
           Pipe.withoutDelay("1", 0.08, 0.24e-3, 100, 0),
           Pipe.withoutDelay("2", 0.06, 0.12e-3, 150, 0),
           Pipe.withoutDelay("3", 0.04, 0.20e-3, 80, 0));
 
-  private static void textbookPipes(List<Row> rows) {
+  private void textbookPipes(List<Row> rows) {
     double[] published = {62.5, 25.9, 11.4};
     for (int i = 0; i < 3; i++) {
       int pipe = i;
@@ -80,17 +80,17 @@ final class NetworkRows implements RowGroup {
             .codeGives(() -> cubicMetresPerHour(inSeries().totalFlow())));
   }
 
-  private static NetworkFlow sideBySide() {
-    List<Twig> twigs = TEXTBOOK.stream().map(p -> Twig.open(p, null)).toList();
+  private NetworkFlow sideBySide() {
+    List<Twig> twigs = textbook.stream().map(p -> Twig.open(p, null)).toList();
     return solved(20.3 * 1000 * GRAVITY, List.of(), twigs, OPEN, OPEN, OPEN);
   }
 
-  private static NetworkFlow inSeries() {
+  private NetworkFlow inSeries() {
     List<Main> mains =
         List.of(
-            new Main("1", null, TEXTBOOK.get(0), null, 15),
-            new Main("2", "1", TEXTBOOK.get(1), null, 15));
-    List<Twig> twigs = List.of(Twig.open(TEXTBOOK.get(2), "2"));
+            new Main("1", null, textbook.get(0), null, 15),
+            new Main("2", "1", textbook.get(1), null, 15));
+    List<Twig> twigs = List.of(Twig.open(textbook.get(2), "2"));
     return solved(20.3 * 1000 * GRAVITY, mains, twigs, OPEN);
   }
 

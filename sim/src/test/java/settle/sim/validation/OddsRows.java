@@ -24,6 +24,11 @@ final class OddsRows implements RowGroup {
   }
 
   @Override
+  public boolean takesDays() {
+    return true;
+  }
+
+  @Override
   public List<Row> rows() {
     return List.of(
         row("coldest weather within 1.5 K", "P(T_e > -4.5 C) = Phi(1)")

@@ -10,4 +10,9 @@ interface RowGroup {
 
   /** All rows, in the order of the table. */
   List<Row> rows();
+
+  /** Whether its rows come from days of weather or many houses, and take seconds of computing. */
+  default boolean takesDays() {
+    return false;
+  }
 }

@@ -38,6 +38,11 @@ final class WeatherRows implements RowGroup {
   }
 
   @Override
+  public boolean takesDays() {
+    return true;
+  }
+
+  @Override
   public List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     Weather year = normals.year();
