@@ -3,6 +3,7 @@ package settle.sim.source;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -125,6 +126,67 @@ class BufferedSourceTest {
     double swing = 2 * sample.band - SamplePump.CAPACITY / capacityFlow * share * share;
     assertThat(long1).isCloseTo(total * swing / (SamplePump.CAPACITY - load), within(0.02 * long1));
     assertThat(long1).isGreaterThan(3 * bare);
+  }
+
+  /** What the source does behind its vessel is told as if it stood alone. */
+  @ParameterizedTest
+  @EnumSource
+  void aVesselHidesNothingOfItsSource(Buffer.Placement placement) {
+    SamplePump sample = new SamplePump();
+    sample.modulation = 1;
+    sample.defrost = Optional.of(new Defrost(-10, 5, 1500, 200, 3000, 500));
+    sample.backup = Optional.of(new BackupHeater(2000, 0));
+    sample.performance =
+        new PerformanceMap(
+            new double[] {2, 7},
+            new double[] {35},
+            new double[][] {{6000}, {8000}},
+            new double[][] {{3}, {4}});
+    HeatPumpStepper pump = sample.stepper(30, -1);
+    Buffer buffer = new Buffer(placement, VOLUME, 1, 15, 0.3);
+    BufferedSource source = new BufferedSource(pump, buffer, DENSITY, C, 30);
+    double before = source.stored();
+    DrivenSource driven = new DrivenSource(source);
+    double lost = 0;
+    double outside = 0;
+    double atMinimum = 0;
+    for (int k = 0; k < 500; k++) {
+      driven.run(20, 20, 0.15 * C, k % 100 < 60 ? 27 : 40, k % 70 < 65);
+      lost += source.loss();
+      outside += pump.timeOutsideMap();
+      atMinimum += pump.timeAtMinimum();
+      assertThat(source.heatMade()).isEqualTo(pump.heatMade());
+      assertThat(source.backupHeat()).isEqualTo(pump.backupHeat());
+      assertThat(source.input()).isEqualTo(pump.input());
+      assertThat(source.leaving()).isEqualTo(pump.leaving());
+      assertThat(source.starts()).isEqualTo(pump.starts());
+      assertThat(source.defrosts()).isEqualTo(pump.defrosts());
+      assertThat(source.shortestRun()).isEqualTo(pump.shortestRun());
+      assertThat(source.timeBlocked()).isEqualTo(pump.timeBlocked());
+      assertThat(source.steadyFor()).isLessThanOrEqualTo(pump.steadyFor());
+      assertThat(source.agreed()).isTrue();
+    }
+    assertThat(driven.outsideMap()).isEqualTo(outside).isGreaterThan(1000);
+    assertThat(driven.atMinimum()).isEqualTo(atMinimum).isGreaterThan(100);
+    assertThat(driven.backup()).isGreaterThan(1000);
+    assertThat(source.starts()).isGreaterThan(2);
+    assertThat(source.defrosts()).isGreaterThan(1);
+    assertThat(driven.made() - driven.taken() - lost - (source.stored() - before))
+        .isCloseTo(0, within(1e-9 * driven.made()));
+  }
+
+  /** Steps follow the vessel, half a kelvin at a time: 0.1 kg/s of 50 °C into 98.8 kg at 20 °C. */
+  @Test
+  void stepsFollowTheVessel() {
+    BufferedSource source = ideal(Buffer.Placement.FLOW, 0);
+    new DrivenSource(source).run(10, 10, 0.1 * C, 30, true);
+    double moved = 30 * (1 - Math.exp(-10 * 0.1 / (VOLUME * DENSITY)));
+    assertThat(source.steadyFor()).isCloseTo(0.5 * 10 / moved, within(1e-9));
+    // Of a parallel vessel the half that moves faster: 0.3 kg/s of 50 °C into the upper 49.4 kg.
+    source = ideal(Buffer.Placement.PARALLEL, 0);
+    new DrivenSource(source).run(1, 1, 0, 30, true);
+    moved = 30 * (1 - Math.exp(-0.3 / (VOLUME / 2 * DENSITY)));
+    assertThat(source.steadyFor()).isCloseTo(0.5 / moved, within(1e-6));
   }
 
   private static double run(SourceStepper stepper, double load, double capacityFlow) {

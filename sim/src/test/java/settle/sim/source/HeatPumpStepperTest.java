@@ -181,6 +181,67 @@ class HeatPumpStepperTest {
     assertThat(driven.imbalance()).isCloseTo(0, within(1e-9 * driven.made()));
   }
 
+  /** Half of a defrost frees half of the coil: the next one is due after half the running time. */
+  @Test
+  void iceLeftByADefrostCutShortCountsInProportion() {
+    sample.defrost = Optional.of(new Defrost(-10, 5, 1000, 200, 3000, 500));
+    HeatPumpStepper stepper = sample.stepper(28, 0);
+    DrivenSource driven = new DrivenSource(stepper);
+    driven.run(1000, 100, FLOW, 20, true);
+    driven.run(100, 100, FLOW, 20, true);
+    assertThat(stepper.defrosts()).isEqualTo(1);
+    assertThat(stepper.steadyFor()).isLessThanOrEqualTo(50);
+    driven.run(100, 100, FLOW, 20, false);
+    assertThat(stepper.heatMade()).as("back to rest").isZero();
+    driven.run(499, 1, FLOW, 20, true);
+    assertThat(stepper.defrosts()).isEqualTo(1);
+    driven.run(2, 1, FLOW, 20, true);
+    assertThat(stepper.defrosts()).isEqualTo(2);
+    assertThat(stepper.starts()).isEqualTo(2);
+  }
+
+  /**
+   * 8 kW into 1 kW/K from -4 °C: 4 °C is too cold to take heat from; from 20 °C it warms to 6 °C.
+   */
+  @Test
+  void aDefrostThatIsDueWaitsForWarmerWater() {
+    sample.defrost = Optional.of(new Defrost(-10, 5, 1000, 200, 3000, 500));
+    HeatPumpStepper stepper = sample.stepper(4, 0);
+    DrivenSource driven = new DrivenSource(stepper);
+    driven.run(1500, 100, FLOW, -4, true);
+    assertThat(stepper.defrosts()).isZero();
+    double wait = sample.mass / FLOW * Math.log((28.0 - 4) / (28 - 6));
+    driven.run(Math.floor(wait), 1, FLOW, 20, true);
+    assertThat(stepper.defrosts()).isZero();
+    driven.run(1, 1, FLOW, 20, true);
+    assertThat(stepper.defrosts()).isEqualTo(1);
+  }
+
+  /** 8 kW at 30 °C, 200 W less per kelvin: 8000 - 200 (T - 30) = 1000 (T - 24) at 31.67 °C. */
+  @Test
+  void itsCapacityFallsWithTheWaterItMakes() {
+    sample.performance =
+        new PerformanceMap(
+            new double[] {7},
+            new double[] {30, 40},
+            new double[][] {{8000, 6000}},
+            new double[][] {{4, 3}});
+    HeatPumpStepper stepper = sample.stepper(25, 7);
+    DrivenSource driven = new DrivenSource(stepper);
+    driven.run(3600, 60, FLOW, 24, true);
+    double flow = 38_000.0 / 1200;
+    assertThat(driven.flow()).isCloseTo(flow, within(1e-6));
+    assertThat(stepper.heatMade() / 60).isCloseTo(1000 * (flow - 24), within(1e-3));
+    double cop = 4 - (flow - 30) / 10;
+    assertThat(stepper.input() / 60).isCloseTo(1000 * (flow - 24) / cop, within(1e-3));
+    assertThat(driven.atMinimum()).isZero();
+    // On the way there too: C dT/dt = 8000 - 200 (T - 30) - 1000 (T - 24) within the slope.
+    HeatPumpStepper warming = sample.stepper(30, 7);
+    new DrivenSource(warming).run(20, 20, FLOW, 24, true);
+    double expected = flow + (30 - flow) * Math.exp(-20 * 1200.0 / sample.mass);
+    assertThat(warming.stored() / sample.mass).isCloseTo(expected, within(1e-6));
+  }
+
   /** Return 22 °C and 1 kW/K: 35 °C takes 13 kW, 5 kW more than the compressor has. */
   @Test
   void theBackupHeaterMakesUpWhatTheCompressorLacksInTheColdOnly() {

@@ -93,7 +93,7 @@ class SourceInvariantsTest {
    * Over any steps, flows, returns and calls, also where the iteration with the emitters ends a
    * little off: heat made is heat lost, taken or stored, to 1e-9 of all that was turned over.
    */
-  @Property(tries = 300)
+  @Property(tries = 100)
   void energyIsKept(@ForAll long seed) {
     for (SourceStepper source : sources(seed)) {
       Random random = new Random(seed + 1);
@@ -127,7 +127,7 @@ class SourceInvariantsTest {
   }
 
   /** With steps no longer than it asks for, no source or vessel makes water it could not make. */
-  @Property(tries = 100)
+  @Property(tries = 40)
   void temperaturesStayWithinReach(@ForAll long seed) {
     for (SourceStepper source : sources(seed)) {
       Random random = new Random(seed + 3);
@@ -153,7 +153,7 @@ class SourceInvariantsTest {
   }
 
   /** One long step and many short ones see the same events at the same times. */
-  @Property(tries = 200)
+  @Property(tries = 60)
   void oneLongStepIsAsGoodAsManyShortOnes(@ForAll long seed) {
     for (int kind = 0; kind < 2; kind++) {
       Random random = new Random(seed + 2);
