@@ -37,8 +37,13 @@ public interface EmitterStepper {
    */
   double meanReturn();
 
-  /** Emission at the end of the attempted step [W]. */
-  double emissionNow();
+  /**
+   * Emission at the end of the attempted step [W].
+   *
+   * @param reference temperature it refers to then, T_ref [°C]: over a long step a room moves far
+   *     from its mean
+   */
+  double emissionNow(double reference);
 
   /** Makes the attempted step the state. */
   void accept();

@@ -46,6 +46,7 @@ public final class MixedChain implements EmitterStepper {
   private double emittedHeat;
   private double returnTemperature;
   private double triedReference;
+  private boolean emits;
   private boolean agreed = true;
 
   /**
@@ -87,12 +88,14 @@ public final class MixedChain implements EmitterStepper {
       double start = temperature[i];
       double mean = settle(i, length, capacityFlow, before, beforeRise, shift);
       double end = next[i];
-      emittedHeat += cellCapacity * (start - end);
+      double given = cellCapacity * (start - end);
       if (capacityFlow > 0) {
-        emittedHeat += capacityFlow * length * (before - mean);
+        given += capacityFlow * length * (before - mean);
         before = mean;
         beforeRise = rise(start, mean, end) / length;
       }
+      // What does not emit gives nothing, not even what rounding leaves.
+      emittedHeat += emits ? Math.max(given, 0) : 0;
     }
     returnTemperature = capacityFlow > 0 ? before : next[cells - 1];
   }
@@ -128,6 +131,10 @@ public final class MixedChain implements EmitterStepper {
       // A cell that passes T_ref within the step: with an exponent near 1 its conductance jumps
       // there, and what lies between is neither.
       if (Math.abs(off) < AGREEMENT || above - below < NOTHING_BETWEEN) {
+        if (y > 0 && answer < 0) {
+          // Warm water would have to warm itself by the room: it does not emit.
+          answer = meanExcess(i, length, capacityFlow, before, beforeRise, 0);
+        }
         meanExcess[i] = answer;
         return triedReference + answer;
       }
@@ -153,6 +160,7 @@ public final class MixedChain implements EmitterStepper {
       int i, double length, double capacityFlow, double before, double beforeRise, double y) {
     double start = temperature[i];
     double conductance = y > 0 ? coefficient * power(i, y) : 0;
+    emits = conductance > 0;
     double total = capacityFlow + conductance;
     if (total == 0) {
       next[i] = start;
@@ -209,10 +217,10 @@ public final class MixedChain implements EmitterStepper {
   }
 
   @Override
-  public double emissionNow() {
+  public double emissionNow(double reference) {
     double sum = 0;
     for (int i = 0; i < cells; i++) {
-      double y = next[i] - triedReference;
+      double y = next[i] - reference;
       if (y > 0) {
         sum += coefficient * y * power(i, y);
       }

@@ -17,7 +17,11 @@ public final class PlugFlow implements EmitterStepper {
   /** Excess below which water no longer emits [K]. */
   private static final double LEAST_EXCESS = 1e-7;
 
-  /** Neighbouring parcels are joined if no temperature changes by more than this [K]. */
+  /**
+   * Neighbouring parcels are joined if no temperature changes by more than this [K], what earlier
+   * joints have left counted: a parcel that grows by a little every step would else bend away from
+   * the water, the further the shorter the steps.
+   */
   private static final double JOIN_TOLERANCE = 0.004;
 
   /**
@@ -59,6 +63,10 @@ public final class PlugFlow implements EmitterStepper {
   private double[] size;
   private double[] upper;
   private double[] lower;
+
+  /** Of each parcel, how far its water may be from the line between its edges [K]. */
+  private double[] bent;
+
   private double storedHeat;
 
   /**
@@ -84,6 +92,7 @@ public final class PlugFlow implements EmitterStepper {
   private double[] nextSize;
   private double[] nextUpper;
   private double[] nextLower;
+  private double[] nextBent;
   private double[] nextUpperW;
   private double[] nextLowerW;
   private double nextStored;
@@ -135,11 +144,13 @@ public final class PlugFlow implements EmitterStepper {
     size = new double[room];
     upper = new double[room];
     lower = new double[room];
+    bent = new double[room];
     upperW = new double[room];
     lowerW = new double[room];
     nextSize = new double[room];
     nextUpper = new double[room];
     nextLower = new double[room];
+    nextBent = new double[room];
     nextUpperW = new double[room];
     nextLowerW = new double[room];
     this.heatCapacity = heatCapacity;
@@ -198,7 +209,7 @@ public final class PlugFlow implements EmitterStepper {
       // Sizes add up to the length only to rounding, which is to be measured against the length: a
       // sliver's own size drowns in it. Without flow nothing leaves, whatever their sum.
       if (moved == 0 || passed <= length * (1 + 1e-12)) {
-        pushAged(size[i], yu, yl, wu, wl, growth);
+        pushAged(size[i], yu, yl, wu, wl, growth, bent[i]);
         position += size[i];
         continue;
       }
@@ -215,7 +226,7 @@ public final class PlugFlow implements EmitterStepper {
           cutY = yu + (yl - yu) * share;
           cutW = toW(cutY);
         }
-        pushAged(length - position, yu, cutY, wu, cutW, growth);
+        pushAged(length - position, yu, cutY, wu, cutW, growth, bent[i]);
         position = length;
         cutFrom = length;
       }
@@ -242,8 +253,12 @@ public final class PlugFlow implements EmitterStepper {
     double entering = moved > 0 ? heatCapacity * moved * inlet : 0;
     double seen = heatCapacity * (seenAnew + length * newReference);
     double held = heatCapacity * (pushed + length * newReference);
-    double unseen = (apart + storedHeat - seen) * Math.exp(-stepLength / SETTLING);
-    emittedHeat = entering - leaving - held + apart + storedHeat - unseen;
+    double toGive = entering - leaving - held + apart + storedHeat;
+    // Heat held apart may be owed, or be no more than rounding: it is then taken from what the
+    // water emits, never from the room.
+    double unseen =
+        Math.min((apart + storedHeat - seen) * Math.exp(-stepLength / SETTLING), toGive);
+    emittedHeat = toGive - unseen;
     nextApart = unseen + held - nextStored;
     returnTemperature = moved > 0 ? newReference + left / moved : nextLower[nextCount - 1];
   }
@@ -251,7 +266,7 @@ public final class PlugFlow implements EmitterStepper {
   /** Adds a parcel cut so that no part's ends are too far apart. */
   private void pushInParts(double parcel, double yu, double yl, double wu, double wl) {
     if (yl <= LEAST_EXCESS || yu <= WIDEST_RATIO * yl) {
-      push(parcel, yu, yl, wu, wl);
+      push(parcel, yu, yl, wu, wl, 0);
       return;
     }
     double fromY = yu;
@@ -261,15 +276,16 @@ public final class PlugFlow implements EmitterStepper {
       double y = fromY / WIDEST_RATIO;
       double w = linear ? fromW + RATIO_LOG : fromW * ratioPower;
       double part = parcel * (w - wu) / (wl - wu) - done;
-      push(part, fromY, y, fromW, w);
+      push(part, fromY, y, fromW, w, 0);
       done += part;
       fromY = y;
       fromW = w;
     }
-    push(parcel - done, fromY, yl, fromW, wl);
+    push(parcel - done, fromY, yl, fromW, wl, 0);
   }
 
-  private void pushAged(double parcel, double yu, double yl, double wu, double wl, double growth) {
+  private void pushAged(
+      double parcel, double yu, double yl, double wu, double wl, double growth, double bentBefore) {
     if (parcel <= 0) {
       return;
     }
@@ -277,15 +293,20 @@ public final class PlugFlow implements EmitterStepper {
     double newWl = wl + growth;
     double newYu = yu > LEAST_EXCESS ? toY(newWu) : yu;
     double newYl = yl == yu ? newYu : yl > LEAST_EXCESS ? toY(newWl) : yl;
-    push(parcel, newYu, newYl, newWu, newWl);
+    push(parcel, newYu, newYl, newWu, newWl, bentBefore);
   }
 
   /** Adds a parcel downstream, joining it to the last one where that changes next to nothing. */
-  private void push(double parcel, double yu, double yl, double wu, double wl) {
+  private void push(double parcel, double yu, double yl, double wu, double wl, double bentBefore) {
     pushed += parcel * mean(yu, yl, wu, wl);
     int last = nextCount - 1;
-    if (last >= 0 && joins(last, parcel, yu, yl, wu, wl)) {
+    double bentTogether =
+        last >= 0
+            ? Math.max(nextBent[last], bentBefore) + bending(last, parcel, yu, yl, wu, wl)
+            : Double.POSITIVE_INFINITY;
+    if (bentTogether < joinTolerance) {
       nextSize[last] += parcel;
+      nextBent[last] = bentTogether;
       nextLower[last] = yl + nextReference;
       nextLowerW[last] = wl;
       return;
@@ -295,6 +316,7 @@ public final class PlugFlow implements EmitterStepper {
       return;
     }
     nextSize[nextCount] = parcel;
+    nextBent[nextCount] = bentBefore;
     nextUpper[nextCount] = yu + nextReference;
     nextLower[nextCount] = yl + nextReference;
     nextUpperW[nextCount] = wu;
@@ -322,25 +344,28 @@ public final class PlugFlow implements EmitterStepper {
     nextLower[last] = y + nextReference;
     nextUpperW[last] = toW(y);
     nextLowerW[last] = nextUpperW[last];
+    nextBent[last] = 0;
   }
 
-  private boolean joins(int last, double parcel, double yu, double yl, double wu, double wl) {
+  /**
+   * How far the line through both moves the water where they meet, if a parcel is joined to the
+   * last one [K]; infinite where they may not be joined.
+   */
+  private double bending(int last, double parcel, double yu, double yl, double wu, double wl) {
     double before = nextSize[last];
     double lastYl = nextLower[last] - nextReference;
     double lastYu = nextUpper[last] - nextReference;
     if (lastYu > WIDEST_RATIO * (1 + 1e-9) * yl && yl > LEAST_EXCESS) {
-      return false;
+      return Double.POSITIVE_INFINITY;
     }
-    if (Math.abs(lastYl - yu) > joinTolerance) {
-      return false;
-    }
+    double gap = Math.abs(lastYl - yu);
     double share = before / (before + parcel);
     if (yl <= LEAST_EXCESS || yu <= LEAST_EXCESS || lastYu <= LEAST_EXCESS) {
-      return Math.abs(lastYu + (yl - lastYu) * share - yu) < joinTolerance;
+      return Math.max(gap, Math.abs(lastYu + (yl - lastYu) * share - yu));
     }
     double joinedW = nextUpperW[last] + (wl - nextUpperW[last]) * share;
     double deviation = linear ? (joinedW - wu) * yu : (joinedW - wu) * yu * power / wu;
-    return Math.abs(deviation) < joinTolerance;
+    return Math.max(gap, Math.abs(deviation));
   }
 
   private double toW(double y) {
@@ -457,15 +482,18 @@ public final class PlugFlow implements EmitterStepper {
   }
 
   @Override
-  public double emissionNow() {
+  public double emissionNow(double atReference) {
+    double shift = atReference - nextReference;
     double sum = 0;
     for (int i = 0; i < nextCount; i++) {
       double y1 = nextUpper[i] - nextReference;
       double y2 = nextLower[i] - nextReference;
-      if (y1 <= LEAST_EXCESS && y2 <= LEAST_EXCESS) {
+      if (y1 - shift <= LEAST_EXCESS && y2 - shift <= LEAST_EXCESS) {
         continue;
       }
-      sum += nextSize[i] * meanPower(y1, y2, nextUpperW[i], nextLowerW[i]);
+      double w1 = moved(y1, shift, nextUpperW[i]);
+      double w2 = y2 == y1 ? w1 : moved(y2, shift, nextLowerW[i]);
+      sum += nextSize[i] * meanPower(y1 - shift, y2 - shift, w1, w2);
     }
     return emission * sum;
   }
@@ -495,6 +523,9 @@ public final class PlugFlow implements EmitterStepper {
     swap = lower;
     lower = nextLower;
     nextLower = swap;
+    swap = bent;
+    bent = nextBent;
+    nextBent = swap;
     swap = upperW;
     upperW = nextUpperW;
     nextUpperW = swap;

@@ -386,7 +386,7 @@ public final class HouseRun {
     for (int b = 0; b < branches; b++) {
       double heat = circuit.heat(b);
       emitted += heat * h;
-      double now = circuit.emitters()[b].emissionNow();
+      double now = circuit.emitters()[b].emissionNow(circuit.referenceNow(b, roomStepper));
       // Where the star follows an emitter at once, what that gives now is no better known than its
       // mean, with which the star agrees.
       if (roomStepper.followsAtOnce(b)) {

@@ -186,6 +186,13 @@ final class WaterCircuit {
     }
   }
 
+  /** What an emitter refers to where the rooms now are [°C]. */
+  double referenceNow(int branch, RoomStepper rooms) {
+    int r = model.branchRoom[branch];
+    double share = radiantFraction[branch];
+    return share * rooms.star(r) + (1 - share) * rooms.air(r);
+  }
+
   /**
    * Tries all pipes and emitters with the temperature of the water that leaves the source; finds
    * the return temperature.

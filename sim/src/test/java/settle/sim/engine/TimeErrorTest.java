@@ -2,7 +2,6 @@ package settle.sim.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
 import settle.sim.emitter.Emitter;
 import settle.sim.house.House;
@@ -10,7 +9,6 @@ import settle.sim.house.RunSettings;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
-import settle.sim.reference.ContinuousHouse;
 
 /**
  * Two methods agree: the engine at its default steps against the same continuous model, written
@@ -59,7 +57,7 @@ class TimeErrorTest {
     run.run();
     Trace trace = run.trace();
     int rooms = house.rooms().size();
-    Reference reference = new Reference(house, arrangement);
+    ReferenceCourse reference = new ReferenceCourse(house, arrangement, CUT);
     double[] worst = new double[5];
     double[] stoodAt = new double[rooms];
     for (int k = 1; k < trace.size(); k++) {
@@ -112,43 +110,5 @@ class TimeErrorTest {
       }
     }
     return false;
-  }
-
-  /** The course of the continuous model, every {@link #CUT} seconds: [room][cut]. */
-  private static final class Reference {
-
-    final double[][] air;
-    final double[][] operative;
-    final double[][] passed;
-    final double[][] returned;
-
-    Reference(House house, int arrangement) {
-      RunSettings run = house.run();
-      int rooms = house.rooms().size();
-      int cuts = (int) Math.round(run.length() / CUT);
-      air = new double[rooms][cuts + 1];
-      operative = new double[rooms][cuts + 1];
-      passed = new double[rooms][cuts + 1];
-      returned = new double[rooms][cuts + 1];
-      ContinuousHouse model =
-          new ContinuousHouse(house, house.arrangements().get(arrangement), 1, 0);
-      double[] y = model.start(run.startTemperature());
-      double[] slope = new double[y.length];
-      DormandPrince853Integrator integrator = new DormandPrince853Integrator(1e-6, CUT, 1e-9, 1e-9);
-      for (int i = 0; i <= cuts; i++) {
-        model.settle(i * CUT, y);
-        model.computeDerivatives(i * CUT, y, slope);
-        for (int r = 0; r < rooms; r++) {
-          air[r][i] = model.air(y, r);
-          operative[r][i] = (model.air(y, r) + model.star(r)) / 2;
-          passed[r][i] = model.passed(y, r);
-          returned[r][i] = model.returned(y, r);
-        }
-        if (i < cuts) {
-          integrator.setInitialStepSize(CUT);
-          integrator.integrate(model, i * CUT, y, (i + 1) * CUT, y);
-        }
-      }
-    }
   }
 }
