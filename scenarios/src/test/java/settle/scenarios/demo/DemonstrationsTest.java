@@ -144,8 +144,7 @@ class DemonstrationsTest {
     // "does not swing": less than the play of the head.
     "oversized-valve, swing, before, 0, 0.1",
     // "shuts its own run"
-    // Its water has the warmth of the room: no heat, to rounding, which has no sign.
-    "two-emitters, first, after, -1e-9, 5",
+    "two-emitters, first, after, 0, 5",
     "two-emitters, opening, after, 0, 0.005",
     // "never stops"
     "thermostat-with-valve, call, after, 0.999, 1",
