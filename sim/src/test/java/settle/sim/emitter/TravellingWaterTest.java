@@ -169,7 +169,9 @@ class TravellingWaterTest {
       path.attempt(step, capacityFlow, inlet, 20);
       particles.step(step, capacityFlow, inlet, 20);
       assertThat(path.meanReturn()).as("step %d", k).isCloseTo(particles.returned(), within(0.004));
-      assertThat(path.emissionNow()).as("step %d", k).isCloseTo(particles.emission(), within(0.3));
+      assertThat(path.emissionNow(20))
+          .as("step %d", k)
+          .isCloseTo(particles.emission(), within(0.3));
       path.accept();
       assertThat(path.stored())
           .as("step %d", k)
@@ -225,7 +227,7 @@ class TravellingWaterTest {
     for (int k = 0; k < 40; k++) {
       path.attempt(60, 0.05 * LENGTH * CAPACITY / 60, k < 20 ? 10 : 15, 20);
       assertThat(path.emitted()).isCloseTo(0, within(1e-6));
-      assertThat(path.emissionNow()).isZero();
+      assertThat(path.emissionNow(20)).isZero();
       assertThat(path.meanReturn()).isCloseTo(k < 20 ? 12 : 10, within(0.005));
       path.accept();
     }
