@@ -1,5 +1,7 @@
 package settle.sim.emitter;
 
+import java.util.Arrays;
+
 /**
  * Steps a radiator: a chain of well-mixed cells, C dT/dt = m c (T_before - T) - K max(T - T_ref,
  * 0)^n.
@@ -36,7 +38,7 @@ public final class MixedChain implements EmitterStepper {
   // State
   private double[] temperature;
 
-  // Excess at which y^(n-1) was last computed, and the value
+  // Excess at which y^(n-1) was last computed, and the value; 0 K is too far from any other
   private final double[] anchor;
   private final double[] anchorPower;
 
@@ -71,9 +73,7 @@ public final class MixedChain implements EmitterStepper {
     anchor = new double[cells];
     anchorPower = new double[cells];
     meanExcess = new double[cells];
-    java.util.Arrays.fill(temperature, startTemperature);
-    java.util.Arrays.fill(next, startTemperature);
-    java.util.Arrays.fill(anchor, Double.NaN);
+    Arrays.fill(temperature, startTemperature);
   }
 
   @Override
