@@ -33,9 +33,9 @@ class EmitterSizesTest {
     return new PanelEmitter("panel", length, output, 1.3, water, 20_000, 0.3, 0.1, WALLS, cells);
   }
 
-  /** A metre of panel: 1500 W, 6 l, 20 kJ/K. */
+  /** Half a metre of panel: 1500 W, 6 l, 20 kJ/K. */
   private static PanelEmitter panel() {
-    return panel(1, 1500, 0.006, 5);
+    return panel(0.5, 1500, 0.006, 5);
   }
 
   @Test
@@ -66,15 +66,15 @@ class EmitterSizesTest {
 
   @Test
   void aLongerPanelGivesAndHoldsMore() {
-    for (PanelEmitter longer : List.of(panel().ofLength(1.4), panel().scaled(1.4))) {
-      assertThat(longer.length()).isCloseTo(1.4, within(1e-12));
+    for (PanelEmitter longer : List.of(panel().ofLength(0.7), panel().scaled(1.4))) {
+      assertThat(longer.length()).isCloseTo(0.7, within(1e-12));
       assertThat(longer.ratedOutput()).isCloseTo(2100, within(1e-9));
       assertThat(longer.waterVolume()).isCloseTo(0.0084, within(1e-15));
       assertThat(longer.metalCapacity()).isCloseTo(28_000, within(1e-9));
       assertThat(longer.backLoss()).isEqualTo(panel().backLoss());
     }
     PanelEmitter stronger = panel().withOutputTimes(1.4);
-    assertThat(stronger.length()).isEqualTo(1);
+    assertThat(stronger.length()).isEqualTo(0.5);
     assertThat(stronger.ratedOutput()).isCloseTo(2100, within(1e-9));
     assertThat(stronger.waterVolume()).isEqualTo(0.006);
     assertThat(stronger.metalCapacity()).isEqualTo(20_000);

@@ -9,6 +9,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The path of moving water against the method of characteristics: each particle is followed from
@@ -218,6 +219,40 @@ class TravellingWaterTest {
       assertThat(emitted)
           .as("step %d", k)
           .isCloseTo(passed - held, within(0.002 * CAPACITY * LENGTH));
+    }
+  }
+
+  /**
+   * Each step fills the path anew with water a little warmer or cooler: one parcel, nothing to
+   * join. What remains is the arithmetic of powers, to 1e-8 of an excess of some 50 K, and the
+   * quadrature.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {1, 1.1, 1.3, 1.8})
+  void aPathFilledAnewIsExact(double exponent) {
+    double coefficient = EmissionLaw.distributedCoefficient(1000, exponent);
+    PlugFlow path = new PlugFlow(LENGTH, CAPACITY, coefficient, exponent, START);
+    Particles particles = new Particles(exponent, coefficient);
+    double[] middle = new double[1];
+    for (int k = 0; k < 60; k++) {
+      double step = 50 + k % 7;
+      double inlet = 65 + 5 * Math.sin(0.1 * k);
+      double capacityFlow = (1 + 0.01 * k) * LENGTH * CAPACITY / step;
+      double before = k == 0 ? CAPACITY * LENGTH * START : particles.stored();
+      path.attempt(step, capacityFlow, inlet, 20);
+      particles.step(step, capacityFlow, inlet, 20);
+      assertThat(path.meanReturn()).isCloseTo(particles.returned(), within(2e-6));
+      assertThat(path.emissionNow(20)).isCloseTo(particles.emission(), within(1e-4));
+      double entered = capacityFlow * step * (inlet - particles.returned());
+      double emitted = entered + before - particles.stored();
+      path.accept();
+      assertThat(path.emitted()).isCloseTo(emitted, within(0.2));
+      assertThat(path.stored()).isCloseTo(particles.stored(), within(0.02));
+      assertThat(path.parcels()).isOne();
+      path.profile(new double[] {0.5}, middle);
+      assertThat(middle[0])
+          .isCloseTo(
+              particles.temperature(particles.front() - LENGTH / 2, particles.now()), within(1e-6));
     }
   }
 
