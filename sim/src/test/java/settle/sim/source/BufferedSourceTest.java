@@ -175,6 +175,17 @@ class BufferedSourceTest {
         .isCloseTo(0, within(1e-9 * driven.made()));
   }
 
+  @ParameterizedTest
+  @EnumSource
+  void aVesselPassesOnWhatIsAskedOfItsSource(Buffer.Placement placement) {
+    BufferedSource source = ideal(placement, 0);
+    source.begin(0, 42);
+    DrivenSource driven = new DrivenSource(source);
+    driven.run(40_000, 100, 0.1 * C, 30, true);
+    assertThat(source.leaving()).isEqualTo(42);
+    assertThat(driven.flow()).isCloseTo(42, within(1e-6));
+  }
+
   /** Steps follow the vessel, half a kelvin at a time: 0.1 kg/s of 50 °C into 98.8 kg at 20 °C. */
   @Test
   void stepsFollowTheVessel() {
