@@ -147,6 +147,45 @@ class ControlledWaterTest {
     assertThat(water.ranAt(1000)).isFalse();
   }
 
+  /**
+   * From 28 °C at 4 kW less 100 W/K, 300 W/K from 25 °C, towards 33 °C: where the controller asks
+   * for no more than that it takes over, 263.33 W over 263.67 W/K further up.
+   */
+  @Test
+  void theControllerTakesOverWhereItAsksForWhatAFallingCapacityGives() {
+    ControlledWater water = water();
+    water.begin(300, 25);
+    double asked = CAPACITY * 5 / CONTROL_TIME + 300 * 3 + LOSS * 10;
+    double way = (asked - 4000) / (CAPACITY / CONTROL_TIME - 300 - LOSS - 100);
+    double rate = (300 + LOSS + 100) / CAPACITY;
+    double settled = (4000 - 300 * 3 - LOSS * 10) / CAPACITY / rate;
+    double stretch = water.modulate(28, 33, 1000, 4000, 100, Double.POSITIVE_INFINITY, 1000);
+    assertThat(way).isCloseTo(263.333 / 263.667, within(1e-5));
+    assertThat(water.end()).isCloseTo(28 + way, within(1e-6));
+    assertThat(stretch).isCloseTo(-Math.log(1 - way / settled) / rate, within(1e-6));
+  }
+
+  /**
+   * 1500 W/K take more per kelvin than the controller asks for less: from 30 °C on its way to 36 °C
+   * it meets a capacity of 13 kW less 100 W/K.
+   */
+  @Test
+  void theControllerMeetsAFallingCapacityOnItsWayUp() {
+    ControlledWater water = water();
+    water.begin(1500, 25);
+    for (double all : new double[] {6, 4}) {
+      double asked = CAPACITY * all / CONTROL_TIME + 1500 * 5 + LOSS * 12;
+      double way = (13_000 - asked) / (1500 + LOSS - CAPACITY / CONTROL_TIME + 100);
+      double stretch =
+          water.modulate(30, 30 + all, 1000, 13_000, 100, Double.POSITIVE_INFINITY, 1000);
+      assertThat(water.end()).isCloseTo(30 + way, within(1e-6));
+      assertThat(stretch).isCloseTo(CONTROL_TIME * Math.log(all / (all - way)), within(1e-6));
+    }
+    // At 33 °C it would be met 3.7 K further up: never.
+    assertThat(water.modulate(30, 33, 1000, 13_000, 100, Double.POSITIVE_INFINITY, 1000))
+        .isEqualTo(1000);
+  }
+
   /** Without flow or loss 2 kW warm 40 kJ/K by a kelvin in 20 s. */
   @Test
   void aStretchEndsWhereItIsTo() {
