@@ -47,6 +47,16 @@ public final class HeldRun {
   private static final double UNEVEN = 0.01;
 
   /**
+   * How far a day's mean may be from that of the day before where it went up one day and down
+   * another [K]. Cycles of source and heads that beat against each other never repeat exactly; what
+   * they leave of a day's mean is no drift, which keeps its direction.
+   */
+  private static final double WOBBLE = 0.03;
+
+  /** Changes from day to day that have to go one way to be a drift. */
+  private static final int ONE_WAY = 3;
+
+  /**
    * How much warmer than the warmest want water and heads begin [K]: heads that come from warm rest
    * at that end of their play at which they pass least.
    */
@@ -131,57 +141,36 @@ public final class HeldRun {
     HouseRun run = new HouseRun(model, settings);
     run.beginAtRest(outdoor, heat);
     int rooms = model.house.rooms().size();
-    Watch before = new Watch(run, rooms);
     Watch today = new Watch(run, rooms);
     run.hasten(true);
-    goOnADay(run, before);
-    goOnADay(run, today);
-    for (int day = 2; moved(today, before) && day < MOST_DAYS / 2; day++) {
-      Watch swap = before;
-      before = today;
-      today = swap;
-      goOnADay(run, today);
-    }
-    run.hasten(false);
-    goOnADay(run, today);
+    Course faster = new Course(rooms);
     do {
-      Watch swap = before;
-      before = today;
-      today = swap;
+      today.forget();
+      run.goOnTo(run.time() + DAY, today::see);
+      faster.add(today);
+    } while (faster.drifts() && faster.days < MOST_DAYS / 2);
+    run.hasten(false);
+    Course own = new Course(rooms);
+    do {
       today.forget();
       run.recordTo(run.time() + DAY, today::see);
-    } while (moved(today, before) && run.time() < -DAY - 1);
-    return read(model, run, today, before);
+      own.add(today);
+    } while (own.drifts() && run.time() < -DAY - 1);
+    return read(model, run, today, own);
   }
 
-  private static void goOnADay(HouseRun run, Watch watch) {
-    watch.forget();
-    run.goOnTo(run.time() + DAY, watch::see);
-  }
-
-  private static boolean moved(Watch today, Watch before) {
-    boolean moved = false;
-    for (int r = 0; r < today.sum.length; r++) {
-      double allowed = Math.max(DRIFT, UNEVEN * today.swing(r));
-      moved |= Math.abs(today.mean(r) - before.mean(r)) > allowed;
-    }
-    return moved;
-  }
-
-  private static Day read(HouseModel model, HouseRun run, Watch today, Watch before) {
+  private static Day read(HouseModel model, HouseRun run, Watch today, Course course) {
     int rooms = today.sum.length;
     double[] operative = new double[rooms];
     double[] air = new double[rooms];
-    double drift = 0;
     double swing = 0;
     for (int r = 0; r < rooms; r++) {
       operative[r] = today.mean(r);
       air[r] = today.airSum[r] / today.weight;
-      drift = Math.max(drift, Math.abs(today.mean(r) - before.mean(r)));
       swing = Math.max(swing, today.swing(r));
     }
     Ending ending = swing <= STILL ? Ending.AT_REST : Ending.REPEATS;
-    if (moved(today, before)) {
+    if (course.drifts()) {
       ending = Ending.DRIFTS;
     }
     Trace trace = run.trace();
@@ -193,7 +182,7 @@ public final class HeldRun {
     }
     return new Day(
         ending,
-        drift,
+        course.lastChange(),
         operative,
         today.least.clone(),
         today.most.clone(),
@@ -293,6 +282,50 @@ public final class HeldRun {
 
     double swing(int room) {
       return most[room] - least[room];
+    }
+  }
+
+  /** What the rooms' means do from day to day. */
+  private static final class Course {
+    private final double[] mean;
+    private final double[] change;
+    private final int[] sinceTurn;
+    private int days;
+    private boolean drifts = true;
+
+    Course(int rooms) {
+      mean = new double[rooms];
+      change = new double[rooms];
+      sinceTurn = new int[rooms];
+      Arrays.fill(sinceTurn, ONE_WAY);
+    }
+
+    void add(Watch day) {
+      drifts = days == 0;
+      for (int r = 0; r < mean.length; r++) {
+        double now = day.mean(r);
+        double moved = now - mean[r];
+        if (days > 0) {
+          sinceTurn[r] = moved * change[r] < 0 ? 1 : sinceTurn[r] + 1;
+          double size = Math.abs(moved);
+          boolean stays = size <= Math.max(DRIFT, UNEVEN * day.swing(r));
+          boolean wobbles = size <= WOBBLE && sinceTurn[r] < ONE_WAY;
+          drifts |= !stays && !wobbles;
+          change[r] = moved;
+        }
+        mean[r] = now;
+      }
+      days++;
+    }
+
+    /** Whether some room's mean still moves, or only one day is known. */
+    boolean drifts() {
+      return drifts;
+    }
+
+    /** Largest change from the day before to the last one [K]. */
+    double lastChange() {
+      return Arrays.stream(change).map(Math::abs).max().orElse(0);
     }
   }
 }
