@@ -122,7 +122,7 @@ final class RemedyWords {
 
   private static String brought(Remedy.Effect effect) {
     if (effect.holds()) {
-      return effect.room() + " is held";
+      return effect.room() + " is held, but only just";
     }
     double gain = effect.shortBefore() - effect.shortAfter();
     if (gain <= Remedy.NOTABLE) {

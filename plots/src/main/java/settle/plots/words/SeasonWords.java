@@ -17,6 +17,8 @@ record SeasonWords(House house, Season season) {
         words +=
             " With the least flow temperature that holds every room: "
                 + kilowattHours(least.input())
+                + " of "
+                + energyCarrier()
                 + ", factor "
                 + Quantities.number(least.factor(), 2)
                 + ".";

@@ -18,8 +18,8 @@ import settle.sim.weather.Weather;
  * SettledHouse} says of it at rest.
  *
  * <p>The fabric begins where it would rest by that, and its slow parts then go faster until no
- * day's mean moves any more; so a heavy house needs no month. The last two days are at its own
- * pace, and the last of them is what is read.
+ * day's mean moves any more; so a heavy house needs no month. The last days, two at least, are at
+ * its own pace, and the last of them is what is read.
  */
 public final class HeldRun {
 
@@ -47,14 +47,17 @@ public final class HeldRun {
   private static final double UNEVEN = 0.01;
 
   /**
-   * How far a day's mean may be from that of the day before where it went up one day and down
+   * How far a day's mean may be from that of the day before where it goes up one day and down
    * another [K]. Cycles of source and heads that beat against each other never repeat exactly; what
    * they leave of a day's mean is no drift, which keeps its direction.
    */
-  private static final double WOBBLE = 0.03;
+  private static final double WOBBLE = 0.05;
 
   /** Changes from day to day that have to go one way to be a drift. */
   private static final int ONE_WAY = 3;
+
+  /** Days over which a mean that wobbles is taken. */
+  private static final int WOBBLY_DAYS = 4;
 
   /**
    * How much warmer than the warmest want water and heads begin [K]: heads that come from warm rest
@@ -73,7 +76,8 @@ public final class HeldRun {
    *
    * @param ending how it ended
    * @param drift largest difference of a room's mean operative temperature from the day before [K]
-   * @param operative mean operative temperature of each room [°C], in the house's order
+   * @param operative mean operative temperature of each room [°C], in the house's order; of the
+   *     last four days where it wobbles from day to day
    * @param least lowest of each room [°C]
    * @param most highest of each room [°C]
    * @param air mean air temperature of each room [°C]
@@ -165,7 +169,7 @@ public final class HeldRun {
     double[] air = new double[rooms];
     double swing = 0;
     for (int r = 0; r < rooms; r++) {
-      operative[r] = today.mean(r);
+      operative[r] = course.mean(r);
       air[r] = today.airSum[r] / today.weight;
       swing = Math.max(swing, today.swing(r));
     }
@@ -287,40 +291,51 @@ public final class HeldRun {
 
   /** What the rooms' means do from day to day. */
   private static final class Course {
-    private final double[] mean;
+    private final double[][] means;
     private final double[] change;
     private final int[] sinceTurn;
+    private final boolean[] wobbles;
     private int days;
     private boolean drifts = true;
 
     Course(int rooms) {
-      mean = new double[rooms];
+      means = new double[WOBBLY_DAYS][rooms];
       change = new double[rooms];
       sinceTurn = new int[rooms];
+      wobbles = new boolean[rooms];
       Arrays.fill(sinceTurn, ONE_WAY);
     }
 
     void add(Watch day) {
+      double[] before = means[Math.floorMod(days - 1, WOBBLY_DAYS)];
+      double[] now = means[days % WOBBLY_DAYS];
       drifts = days == 0;
-      for (int r = 0; r < mean.length; r++) {
-        double now = day.mean(r);
-        double moved = now - mean[r];
+      for (int r = 0; r < now.length; r++) {
+        now[r] = day.mean(r);
         if (days > 0) {
+          double moved = now[r] - before[r];
           sinceTurn[r] = moved * change[r] < 0 ? 1 : sinceTurn[r] + 1;
+          change[r] = moved;
           double size = Math.abs(moved);
           boolean stays = size <= Math.max(DRIFT, UNEVEN * day.swing(r));
-          boolean wobbles = size <= WOBBLE && sinceTurn[r] < ONE_WAY;
-          drifts |= !stays && !wobbles;
-          change[r] = moved;
+          wobbles[r] =
+              !stays && size <= WOBBLE && sinceTurn[r] < ONE_WAY && days + 1 >= WOBBLY_DAYS;
+          drifts |= !stays && !wobbles[r];
         }
-        mean[r] = now;
       }
       days++;
     }
 
-    /** Whether some room's mean still moves, or only one day is known. */
+    /** Whether some room's mean still moves, or too few days are known. */
     boolean drifts() {
       return drifts;
+    }
+
+    /** Mean of the last day, or of several where it wobbles [°C]. */
+    double mean(int room) {
+      return wobbles[room]
+          ? Arrays.stream(means).mapToDouble(m -> m[room]).average().orElseThrow()
+          : means[(days - 1) % WOBBLY_DAYS][room];
     }
 
     /** Largest change from the day before to the last one [K]. */
