@@ -163,9 +163,9 @@ class VerdictCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.status()).isEqualTo(1);
     assertThat(run.out())
-        .contains("Skirting: no: at 14.3 °C outdoors living room settles at ")
+        .contains("Skirting: no: at 14.5 °C outdoors living room settles at ")
         .containsPattern("held\\sonly\\sin\\scolder\\sweather, not from \\d+\\.\\d °C\\sup")
-        .containsPattern("the\\sweather\\scompensation\\sasks\\sfor\\s20.5 °C");
+        .containsPattern("the\\sweather\\scompensation\\sasks\\sfor\\s20.0 °C");
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import settle.plots.words.Answer;
 import settle.plots.words.OddsWords;
 import settle.sim.engine.HeldRun;
+import settle.sim.engine.RestStatus;
 import settle.sim.house.Aims;
 import settle.sim.measure.Measure;
 import settle.sim.study.BoilerAnswer;
@@ -83,6 +84,7 @@ public final class AnswersJson {
     json.list("rooms", verdict.rooms(), room -> room(verdict, room));
     json.list("daysRun", verdict.judgement().runs(), this::day);
     json.list("disagreements", verdict.judgement().disagreements(), this::disagreement);
+    json.list("restless", verdict.judgement().restless(), this::restless);
     json.number("flowAskedC", verdict.flowAsked(), 2);
     json.number("flowHeldC", verdict.flowHeld(), 2);
     json.number("leastFlowC", verdict.leastFlow(), 2);
@@ -210,6 +212,23 @@ public final class AnswersJson {
     json.number("runMostOperativeC", found.most(), 3);
   }
 
+  /** A weather in which the house does not stand still, and why. */
+  private void restless(Judgement.Weather weather) {
+    RestStatus status = weather.rest().status();
+    json.number("outdoorC", weather.outdoor(), 2);
+    if (Double.isFinite(status.uncertainty())) {
+      json.number("uncertaintyK", status.uncertainty(), 3);
+    } else {
+      json.nothing("uncertaintyK");
+    }
+    json.strings(
+        "reasons",
+        status.reasons().stream()
+            .map(r -> r.kind().name().toLowerCase(Locale.ROOT))
+            .distinct()
+            .toList());
+  }
+
   /** The room in every weather looked at: where it is held and where not. */
   private void weather(Judgement judgement, int room, Judgement.Weather weather) {
     json.number("outdoorC", weather.outdoor(), 2);
@@ -223,7 +242,10 @@ public final class AnswersJson {
       json.number("leastOperativeC", day.least()[index], 3);
       json.number("mostOperativeC", day.most()[index], 3);
     }
-    json.number("atRestOperativeC", weather.atRest()[room], 3);
+    json.number("atRestOperativeC", weather.rest().operative()[room], 3);
+    json.flag("standsStill", weather.rest().claims());
+    json.number("atRestLowestC", weather.rest().lowest()[room], 3);
+    json.number("atRestHighestC", weather.rest().highest()[room], 3);
   }
 
   private void room(Verdict verdict, Holding.RoomAnswer room) {

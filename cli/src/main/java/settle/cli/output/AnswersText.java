@@ -92,7 +92,7 @@ public final class AnswersText {
           Quantities.number(room.load(), 0),
           Quantities.number(room.output(), 0),
           Quantities.number(100 * room.margin(), 0),
-          Quantities.number(room.settled(), 1),
+          Quantities.below(room.settled(), room.want() - answer.house().wantTolerance()),
           room.holds() ? "yes" : "no",
           answer.heldTo(room),
           leastFlow(room.leastFlow()));

@@ -77,6 +77,10 @@ class AnswersJsonTest {
       arrangements.answer arrangements.confirmedByRun arrangements.daysRun arrangements.daysRun.blockedShare
       arrangements.daysRun.ending arrangements.daysRun.flowC arrangements.daysRun.inputW arrangements.daysRun.outdoorC
       arrangements.daysRun.returnC arrangements.daysRun.sourceHeatW arrangements.daysRun.startsPerHour
+      arrangements.restless arrangements.restless.outdoorC arrangements.restless.reasons
+      arrangements.restless.uncertaintyK
+      arrangements.rooms.weathers.atRestHighestC arrangements.rooms.weathers.atRestLowestC
+      arrangements.rooms.weathers.standsStill
       arrangements.disagreements arrangements.disagreements.atRestOperativeC arrangements.disagreements.outdoorC
       arrangements.disagreements.room arrangements.disagreements.runLeastOperativeC
       arrangements.disagreements.runMeanOperativeC arrangements.disagreements.runMostOperativeC

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import settle.sim.engine.RestStatus;
 import settle.sim.house.House;
 import settle.sim.measure.Measure;
 import settle.sim.study.ComfortAtRest;
@@ -68,7 +69,7 @@ public record Answer(House house, Verdict verdict) {
         + held()
         + ", but only "
         + odds.headsTurnedUp().ofHundred()
-        + " of 100 houses like it are held"
+        + " of 100 houses like it are held (at rest, not run)"
         + (turned ? " once valve heads that are set too low are turned up" : "")
         + ", where "
         + Quantities.number(100 * verdict.aims().sure(), 0)
@@ -120,7 +121,7 @@ public record Answer(House house, Verdict verdict) {
         + " outdoors "
         + shortage.room()
         + " "
-        + warmth(shortage)
+        + warmth(shortage, house.wantTolerance())
         + " where "
         + Quantities.setting(shortage.want())
         + " is wanted"
@@ -136,21 +137,27 @@ public record Answer(House house, Verdict verdict) {
                 : " " + others + " other rooms are not held either.");
   }
 
-  /** Where it settles, or its mean and range where rest and run differ or nothing settles. */
-  static String warmth(Shortage shortage) {
+  /**
+   * Where it settles, or its mean and range where rest and run differ or nothing settles; with the
+   * digits that show that it is too cold.
+   *
+   * @param tolerance how far below want a room may settle [K]
+   */
+  static String warmth(Shortage shortage, double tolerance) {
+    double need = shortage.want() - tolerance;
     return shortage.settles()
-        ? "settles at " + Quantities.temperature(shortage.operative())
-        : inRun(shortage.operative(), shortage.least(), shortage.most());
+        ? "settles at " + Quantities.temperatureBelow(shortage.operative(), need)
+        : inRun(shortage.operative(), shortage.least(), shortage.most(), need);
   }
 
   /** What a room does in a run: where it stays, or its mean with its range. */
-  private static String inRun(double mean, double least, double most) {
+  private static String inRun(double mean, double least, double most, double need) {
     return most - least < NOTABLE_SWING
-        ? "stays at " + Quantities.temperature(mean)
+        ? "stays at " + Quantities.temperatureBelow(mean, need)
         : "averages "
-            + Quantities.temperature(mean)
+            + Quantities.temperatureBelow(mean, need)
             + ", between "
-            + Quantities.number(least, 1)
+            + Quantities.below(least, need - Judgement.SWING)
             + " and "
             + Quantities.temperature(most)
             + ",";
@@ -288,7 +295,52 @@ public record Answer(House house, Verdict verdict) {
     return Quantities.number(house.water().litresPerHour(massFlow), 0) + " l/h";
   }
 
-  /** Where rest and run do not agree, in one line; empty where they do. */
+  /**
+   * Where in the season the house does not come to rest and why, in one line; empty where it does
+   * everywhere.
+   */
+  private Optional<String> restless() {
+    List<Judgement.Weather> restless = verdict.judgement().restless();
+    if (restless.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> reasons =
+        restless.stream()
+            .flatMap(w -> w.rest().status().reasons().stream())
+            .map(RestStatus.Reason::kind)
+            .distinct()
+            .sorted()
+            .flatMap(kind -> reason(kind).stream())
+            .toList();
+    double coldest = restless.get(0).outdoor();
+    double mildest = restless.get(restless.size() - 1).outdoor();
+    return Optional.of(
+        (coldest == mildest
+                ? "the house does not stand still at " + Quantities.setting(coldest)
+                : "the house does not stand still from "
+                    + Quantities.setting(coldest)
+                    + " to "
+                    + Quantities.setting(mildest))
+            + " outdoors: "
+            + Listing.of(reasons)
+            + ". There the run's word counts, and what is said at rest, not run, is not sure.");
+  }
+
+  /** Why a house does not stand still; nothing of what lets it. */
+  private static Optional<String> reason(RestStatus.Kind kind) {
+    return switch (kind) {
+      case NOT_FOUND -> Optional.of("no rest was found");
+      case BLOCKED -> Optional.of("too little water keeps the source off at times");
+      case STARTS_AND_STOPS -> Optional.of("the source starts and stops");
+      case DEFROSTS -> Optional.of("the source defrosts");
+      case THERMOSTAT -> Optional.of("the room thermostat stops the source");
+      case INTERLOCK -> Optional.of("electric valves stop the source");
+      case ACTUATOR -> Optional.of("actuators open and shut");
+      case NEVER_RUNS, PLAY -> Optional.empty();
+    };
+  }
+
+  /** Where the rest claims otherwise than a run, in one line; empty where it does not. */
   public Optional<String> disagreement() {
     List<String> all = disagreements();
     return all.isEmpty()
@@ -298,10 +350,10 @@ public record Answer(House house, Verdict verdict) {
                 + (all.size() > 2
                     ? "; and in " + (all.size() - 1) + " more places"
                     : all.size() == 2 ? "; and in one more place" : "")
-                + ". The run counts; what is said at rest of this house may be as far off.");
+                + ". The run counts; what is said at rest of this house may be as far off: a fault of this tool.");
   }
 
-  /** All of them, the largest first. */
+  /** Each place in which it does, the largest first: defects of the house at rest. */
   public List<String> disagreements() {
     return verdict.judgement().disagreements().stream()
         .sorted(
@@ -313,7 +365,7 @@ public record Answer(House house, Verdict verdict) {
                     + " outdoors "
                     + d.room()
                     + " "
-                    + inRun(d.mean(), d.least(), d.most())
+                    + inRun(d.mean(), d.least(), d.most(), Double.NEGATIVE_INFINITY)
                     + " in the run, where the house at rest says "
                     + Quantities.temperature(d.atRest()))
         .toList();
@@ -353,6 +405,7 @@ public record Answer(House house, Verdict verdict) {
     verdict.boiler().ifPresent(b -> lines.add(new Line("Boiler", SourceWords.of(b))));
     lines.add(new Line("Season", new SeasonWords(house, verdict.season()).sentence()));
     comfort().ifPresent(words -> lines.add(new Line("Comfort", words)));
+    restless().ifPresent(words -> lines.add(new Line("No rest", words)));
     return lines;
   }
 

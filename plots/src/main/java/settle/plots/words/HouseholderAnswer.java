@@ -43,7 +43,8 @@ public final class HouseholderAnswer {
     return coldDay()
         + (season ? " and on any milder one " : " ")
         + (answer.one() ? "the room" : "every room")
-        + " stays as warm as you want it";
+        + " stays as warm as you want it"
+        + (verdict.confirmedByRun() ? "" : ", as far as was reckoned and not lived through");
   }
 
   private String coldDay() {
@@ -82,7 +83,7 @@ public final class HouseholderAnswer {
         + " "
         + (rooms.size() == 1 ? rooms.get(0) : worst.room())
         + " does not get as warm as you want: "
-        + Quantities.temperature(worst.operative())
+        + Quantities.temperatureBelow(worst.operative(), worst.want() - house.wantTolerance())
         + " instead of "
         + Quantities.setting(worst.want())
         + "."

@@ -34,7 +34,7 @@ public record OddsWords(Odds odds, Spreads spreads) {
     Odds.Estimate all = odds.estimate();
     String words =
         ofHundred(all.keepUp())
-            + " such houses keep every room warm in design weather, what is not quite known of yours drawn at random ("
+            + " such houses keep every room warm in design weather, what is not quite known of yours drawn at random (at rest, not run; "
             + convergence()
             + ")";
     if (odds.headsTurnedUp().keepUp() > all.keepUp()) {

@@ -50,6 +50,28 @@ public final class Quantities {
     return number(celsius, 1) + " °C";
   }
 
+  /**
+   * A temperature [°C] that is to be seen beside a limit: to a tenth, or to as many decimals more
+   * as show that it is below.
+   */
+  public static String temperatureBelow(double celsius, double limit) {
+    return below(celsius, limit) + " °C";
+  }
+
+  /** The same without its unit: for table columns headed °C. */
+  public static String below(double celsius, double limit) {
+    int decimals = 1;
+    while (celsius < limit && decimals < 3 && rounded(celsius, decimals) >= limit) {
+      decimals++;
+    }
+    return number(celsius, decimals);
+  }
+
+  private static double rounded(double value, int decimals) {
+    double parts = Math.pow(10, decimals);
+    return Math.rint(value * parts) / parts;
+  }
+
   /** A want-temperature or set-point [°C]: without a needless ".0". */
   public static String setting(double celsius) {
     return brief(celsius) + " °C";

@@ -103,7 +103,7 @@ final class RemedyWords {
             e ->
                 e.room()
                     + " "
-                    + Quantities.number(e.before(), 1)
+                    + Quantities.below(e.before(), e.before() + e.shortBefore())
                     + " → "
                     + Quantities.temperature(e.after())
                     + " at "

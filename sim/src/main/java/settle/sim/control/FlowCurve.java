@@ -1,5 +1,6 @@
 package settle.sim.control;
 
+import java.util.List;
 import settle.sim.units.Range;
 
 /**
@@ -26,6 +27,13 @@ public record FlowCurve(
       throw new IllegalArgumentException(
           "lowest flow temperature " + lowest + " °C must not be above highest, " + highest);
     }
+  }
+
+  /** Outdoor temperatures at which it meets its limits, the room at want [°C]. */
+  public List<Double> bends() {
+    return slope > 0
+        ? List.of(FOOT - (highest - FOOT - shift) / slope, FOOT - (lowest - FOOT - shift) / slope)
+        : List.of();
   }
 
   /**

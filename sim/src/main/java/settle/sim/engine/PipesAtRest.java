@@ -27,6 +27,7 @@ final class PipesAtRest {
   final double[] branchHeat;
 
   private double outsideLoss;
+  private double flowShare = 1;
 
   /**
    * @param model the prepared house
@@ -55,6 +56,11 @@ final class PipesAtRest {
     roomAir = new double[rooms];
     pipeHeat = new double[rooms];
     branchHeat = new double[branchNode.length];
+  }
+
+  /** Lets mains carry but a share of the flow they are solved for [-]. */
+  void carry(double share) {
+    flowShare = share;
   }
 
   /** Temperature at which water enters a branch's pipe [°C]. */
@@ -95,7 +101,7 @@ final class PipesAtRest {
     Main main = model.house.distribution().mains().get(i);
     double around =
         main.room() == null ? main.surroundings() : roomAir[model.house.roomIndex(main.room())];
-    return cooled(main.pipe(), network.mainFlow(i), entering, around);
+    return cooled(main.pipe(), flowShare * network.mainFlow(i), entering, around);
   }
 
   /** What leaves one of a pair of pipes: T_s + (T - T_s) e^(-G' L/(m c)). */
@@ -144,10 +150,10 @@ final class PipesAtRest {
       }
       returning[branchNode[b]] += m * back;
     }
-    returning[bypassNode] += network.bypassFlow() * arriving[bypassNode];
+    returning[bypassNode] += flowShare * network.bypassFlow() * arriving[bypassNode];
     List<Main> mains = house.distribution().mains();
     for (int i = mains.size() - 1; i >= 0; i--) {
-      double m = network.mainFlow(i);
+      double m = flowShare * network.mainFlow(i);
       if (m == 0) {
         continue;
       }

@@ -87,6 +87,11 @@ final class RestSweep {
   /** How far above its set-point an actuator holds its room [K]. */
   final double[] switchesAt;
 
+  /** K_v at which a valve is held whatever its room does; not a number where it is not. */
+  final double[] heldAt;
+
+  private double flowShare = 1;
+
   private final double[] pressure;
 
   // One round
@@ -109,6 +114,8 @@ final class RestSweep {
     pressure = new double[branches];
     massFlow = new double[branches];
     switchesAt = new double[branches];
+    heldAt = new double[branches];
+    Arrays.fill(heldAt, Double.NaN);
     pipes = new PipesAtRest(model, network);
     valves = new ValvesAtRest(pipes);
     capacityPerFlow = house.water().specificHeat();
@@ -123,6 +130,16 @@ final class RestSweep {
       pressure[b] = network.branchPressure(b);
     }
     pressureScale = HEAT_PER_HEAD / Math.max(network.head(), 1);
+  }
+
+  /**
+   * Lets a share of the flow go round all the time, instead of all of it for a share of the time.
+   *
+   * @param share [-]; 1 as it is
+   */
+  void carry(double share) {
+    flowShare = share;
+    pipes.carry(share);
   }
 
   /** Heats and pressures, to come back to. */
@@ -176,7 +193,7 @@ final class RestSweep {
     double[] x = new double[n];
     for (int b = 0; b < n; b++) {
       double most = kvMaximum(b);
-      x[b] = most > 0 && moves(b) ? kv[b] / most : 1;
+      x[b] = most > 0 && (moves(b) || !Double.isNaN(heldAt[b])) ? kv[b] / most : 1;
     }
     double[] lacks = new double[n];
     double total = lacking(flow, x, lacks);
@@ -212,6 +229,7 @@ final class RestSweep {
   /** Whether a branch's valve follows its room. */
   private boolean moves(int b) {
     return !(model.arrangement.branches().get(b).valve() instanceof FixedOpening)
+        && Double.isNaN(heldAt[b])
         && kvMaximum(b) > 0;
   }
 
@@ -415,7 +433,9 @@ final class RestSweep {
     begin(b, water);
     double most = branch.valve().kvMaximum();
     double set = kv[b];
-    if (branch.valve() instanceof FixedOpening || most == 0) {
+    if (!Double.isNaN(heldAt[b])) {
+      set = heldAt[b];
+    } else if (branch.valve() instanceof FixedOpening || most == 0) {
       set = most;
     } else {
       double now = unset(branch, set);
@@ -438,7 +458,7 @@ final class RestSweep {
     }
     pass(set);
     kv[b] = set;
-    massFlow[b] = flows[b].solve(set, pressure[b]);
+    massFlow[b] = flowShare * flows[b].solve(set, pressure[b]);
     finish();
   }
 
@@ -524,7 +544,7 @@ final class RestSweep {
 
   /** Finds the heats at a K_v; returns the flow [kg/s]. */
   private double pass(double k) {
-    double massFlow = flows[branch].solve(k, pressure[branch]);
+    double massFlow = flowShare * flows[branch].solve(k, pressure[branch]);
     double capacityFlow = massFlow * capacityPerFlow;
     if (capacityFlow == 0) {
       emitterHeat = 0;
@@ -596,7 +616,7 @@ final class RestSweep {
     double f = model.radiantFraction[b];
     double around = around(b);
     kv[b] = valves.kv(at, flows[b], pressure[b], water, around, air, star, switchesAt[b]);
-    massFlow[b] = flows[b].solve(kv[b], pressure[b]);
+    massFlow[b] = flowShare * flows[b].solve(kv[b], pressure[b]);
     double inlet = pipes.cooled(at.pipe(), massFlow[b], water, around);
     double reference = f * star + (1 - f) * air;
     return valves.duty * emitters[b].atRest(massFlow[b] * capacityPerFlow, inlet, reference);

@@ -1,6 +1,7 @@
 package settle.sim.engine;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
@@ -65,6 +66,12 @@ public final class SettledHouse {
   private double flowAbove;
   private boolean found = true;
   private final List<Reason> reasons = new ArrayList<>();
+
+  /** What vanishes where something stops the source for a share of the time; null where none. */
+  private Excess switching;
+
+  /** Whether a room thermostat that calls for good might go on and off instead. */
+  private boolean mayStop;
 
   /** What asks for the state once more, with heads elsewhere in their play. */
   private Runnable again;
@@ -157,6 +164,8 @@ public final class SettledHouse {
   private void begin() {
     reasons.clear();
     found = true;
+    switching = null;
+    mayStop = false;
     flowBelow = 0;
     flowAbove = 0;
     sweep.valves.duty = 1;
@@ -282,7 +291,7 @@ public final class SettledHouse {
 
   /**
    * At least output the water gets warmer than asked for; the source runs through if that stays
-   * below where it stops.
+   * below where it stops. A compensation that heeds a room asks for less as that gets warmer.
    */
   private void atLeastOutput(double mains) {
     double unused = source.power() - source.least();
@@ -293,12 +302,25 @@ public final class SettledHouse {
           search.between(
               this::unusedAt, mains, unused, top, atTop, FLOW_ACCURACY, RestSweep.HEAT_AGREEMENT);
       feed(search.root());
-      return;
+      if (source.temperature() <= askedNow() + source.above()) {
+        return;
+      }
     }
     feed(mains);
     because(Kind.STARTS_AND_STOPS, "", source.power(), source.least());
     flowBelow = source.below() + warming(source.power(), source.leastRest());
     flowAbove = source.above() + warming(source.least() - source.power(), source.leastRun());
+  }
+
+  /** What is asked for with the rooms as they are now [°C]. */
+  private double askedNow() {
+    Control control = house.control();
+    if (control.flowCurve().isEmpty() || control.flowCurve().get().roomInfluence() == 0) {
+      return source.setPoint();
+    }
+    int room = house.roomIndex(control.referenceRoom());
+    double want = house.rooms().get(room).want().maximum();
+    return control.flowCurve().get().setPoint(outdoor, want - operative(room));
   }
 
   /** By how much so much heat warms all the water in such a time [K]. */
@@ -330,8 +352,12 @@ public final class SettledHouse {
     int room = house.roomIndex(house.control().referenceRoom());
     double want = house.rooms().get(room).want().maximum();
     if (thermostat instanceof Thermostat.OnOff onOff) {
-      return operative(room) <= want + onOff.differential() / 2
-          || switched(Kind.THERMOSTAT, d -> operative(room) - want, hot);
+      // Below its upper edge it may call for good; once off, it may as well go on and off for good.
+      double edge = onOff.differential() / 2;
+      double play = sweep.valves.play;
+      mayStop = operative(room) > want - edge;
+      return operative(room) <= (play > 0 ? want - edge : want + edge)
+          || switched(Kind.THERMOSTAT, d -> operative(room) - want + play * edge, hot);
     }
     double band = ((Thermostat.TimeProportional) thermostat).band();
     return operative(room) <= want - band / 2
@@ -367,6 +393,7 @@ public final class SettledHouse {
             ROOM_AGREEMENT);
     share(search.root(), hot);
     because(kind, "", search.root(), 1);
+    switching = excess;
     return true;
   }
 
@@ -409,10 +436,18 @@ public final class SettledHouse {
   /** A source that needs more water than flows stops, or never runs. */
   private void byFlow(double hot) {
     double least = source.leastFlow();
-    if (least == 0 || throughSource() >= least) {
+    if (least == 0) {
       return;
     }
     double left = throughSource();
+    if (left >= least) {
+      double shut = throughSourceActuatorsShut();
+      if (shut < least) {
+        because(Kind.BLOCKED, "", shut, least);
+        flowBelow = Math.max(hot - outdoor, 0);
+      }
+      return;
+    }
     unheated(hot);
     double cold = throughSource();
     flowBelow = 0;
@@ -454,6 +489,25 @@ public final class SettledHouse {
   private double madeAt(double mains) {
     feed(mains);
     return source.power();
+  }
+
+  /** Flow through the source while actuators that open and shut are shut [kg/s]. */
+  private double throughSourceActuatorsShut() {
+    double[] kv = sweep.kv.clone();
+    boolean any = false;
+    for (int b = 0; b < branches; b++) {
+      if (valve(b) instanceof OnOffActuator && opening(b) < 1) {
+        kv[b] = 0;
+        any = true;
+      }
+    }
+    if (!any) {
+      return Double.POSITIVE_INFINITY;
+    }
+    sweep.network.solve(kv, true);
+    double through = throughSource();
+    sweep.network.solve(sweep.kv, true);
+    return through;
   }
 
   private double throughSource() {
@@ -529,6 +583,7 @@ public final class SettledHouse {
 
   private boolean switchesItself() {
     return (sweep.valves.duty < 1 && sweep.valves.duty > 0)
+        || mayStop
         || reasons.stream().anyMatch(r -> r.kind() == Kind.ACTUATOR || r.kind() == Kind.INTERLOCK);
   }
 
@@ -561,11 +616,16 @@ public final class SettledHouse {
     double below = flowBelow;
     double above = flowAbove;
     double hot = flow;
+    Excess wasSwitching = switching;
     end(1, below, said);
     end(-1, -above, said);
     sayPlay(said);
     if (duty > 0 && duty < 1) {
       switchedAllTheTime(kept, duty, hot);
+      if (wasSwitching != null) {
+        little(kept, wasSwitching, hot);
+        hardlyOpen(kept, wasSwitching, hot);
+      }
     }
     sweep.valves.play = 0;
     sweep.valves.duty = duty;
@@ -581,6 +641,7 @@ public final class SettledHouse {
     reasons.clear();
     reasons.addAll(own);
     found = wasFound;
+    switching = wasSwitching;
     flowBelow = below;
     flowAbove = above;
   }
@@ -640,6 +701,70 @@ public final class SettledHouse {
       lowest[r] -= AFTERWARDS;
       highest[r] += AFTERWARDS;
     }
+  }
+
+  /**
+   * Where emitters are slow against the switching, hot water part of the time is to them a smaller
+   * flow of hot water all the time: whoever gets the most water then gets more of the heat.
+   */
+  private void little(double[] kept, Excess excess, double hot) {
+    sweep.comeBack(kept);
+    sweep.valves.duty = 1;
+    double atAll = littleBy(1, excess, hot);
+    double atNone = littleBy(LEAST_DUTY, excess, hot);
+    if (atNone < 0 && atAll > 0) {
+      search.between(
+          f -> littleBy(f, excess, hot), LEAST_DUTY, atNone, 1, atAll, 1e-6, ROOM_AGREEMENT);
+      littleBy(search.root(), excess, hot);
+      widen();
+    }
+    sweep.carry(1);
+  }
+
+  /**
+   * A motor head that stops the source by shutting stands about where it just counts as open while
+   * the water flows, and lets that flow the longer.
+   */
+  private void hardlyOpen(double[] kept, Excess excess, double hot) {
+    boolean any = false;
+    for (int b = 0; b < branches; b++) {
+      if (house.control().interlock() && valve(b) instanceof MotorHead motor) {
+        sweep.heldAt[b] = Math.min(sweep.kv[b], OPEN * motor.kvMaximum());
+        any = true;
+      }
+    }
+    if (!any) {
+      return;
+    }
+    sweep.comeBack(kept);
+    share(1, hot);
+    double atAll = excess.at(1);
+    share(LEAST_DUTY, hot);
+    double atNone = excess.at(LEAST_DUTY);
+    if (atNone < 0 && atAll > 0) {
+      search.between(
+          d -> {
+            share(d, hot);
+            return excess.at(d);
+          },
+          LEAST_DUTY,
+          atNone,
+          1,
+          atAll,
+          1e-6,
+          ROOM_AGREEMENT);
+      share(search.root(), hot);
+    } else {
+      share(1, hot);
+    }
+    widen();
+    Arrays.fill(sweep.heldAt, Double.NaN);
+  }
+
+  private double littleBy(double share, Excess excess, double hot) {
+    sweep.carry(share);
+    sweep.at(hot);
+    return excess.at(share);
   }
 
   /**

@@ -1,5 +1,6 @@
 package settle.sim.source;
 
+import java.util.List;
 import settle.sim.units.Range;
 
 /**
@@ -36,6 +37,13 @@ public record CarnotPerformance(double share, double capacityAtSeven, double cap
   @Override
   public double cop(double outdoor, double flow) {
     return share * (flow + KELVIN) / Math.max(flow - outdoor, LEAST_LIFT);
+  }
+
+  @Override
+  public List<Double> bends() {
+    return capacitySlope > 0
+        ? List.of(7 - (1 - LEAST_SHARE) * capacityAtSeven / capacitySlope)
+        : List.of();
   }
 
   @Override

@@ -1,5 +1,7 @@
 package settle.sim.source;
 
+import java.util.List;
+
 /** Heating capacity and coefficient of performance over outdoor and flow temperature. */
 public sealed interface HeatPumpPerformance permits PerformanceMap, CarnotPerformance {
 
@@ -18,6 +20,9 @@ public sealed interface HeatPumpPerformance permits PerformanceMap, CarnotPerfor
    * @param flow water leaving [°C]
    */
   double cop(double outdoor, double flow);
+
+  /** Outdoor temperatures at which the capacity changes its course [°C], ascending. */
+  List<Double> bends();
 
   /** That of a unit so many times as large [-]: capacities multiplied, COP the same. */
   HeatPumpPerformance scaled(double factor);

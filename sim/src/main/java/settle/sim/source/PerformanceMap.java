@@ -1,6 +1,7 @@
 package settle.sim.source;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Performance from a table of rating points, as EN 14511 measures them: bilinear inside, held at
@@ -38,6 +39,11 @@ public record PerformanceMap(double[] outdoors, double[] flows, double[][] capac
   @Override
   public double cop(double outdoor, double flow) {
     return Grid.bilinear(outdoors, flows, cop, outdoor, flow);
+  }
+
+  @Override
+  public List<Double> bends() {
+    return Arrays.stream(outdoors).boxed().toList();
   }
 
   @Override

@@ -6,18 +6,26 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import settle.sim.engine.HeldRun;
+import settle.sim.engine.RestStatus;
 import settle.sim.engine.SettledHouse;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
+import settle.sim.source.HeatPump;
 
 /**
  * Whether every room that has an emitter is held all season, from design weather to {@link
  * Holding#MILDEST}: by the house at rest at every outdoor temperature looked at, and by runs where
- * they decide. A run's word counts where there is one.
+ * they decide. A run's word counts where there is one; and where the rest says of itself that it
+ * does not hold, nothing stands on it that its own uncertainty could turn round.
  *
  * <p>Held at rest: the room settles no lower than its want less the tolerance. Held in a run: the
  * mean of its day is no lower than that, and its lowest temperature no more than {@link #SWING}
@@ -45,10 +53,16 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
   private static final int FINER = 4;
 
   /**
-   * How near to failing a room may come without a run in that weather, once the rest is corrected
-   * by the runs on both sides [K]: what rest and run may still differ by in between.
+   * How near to failing a room may come without a run in a weather in which the rest holds [K]: as
+   * exactly as it claims to.
    */
-  private static final double NEAR = 0.05;
+  private static final double NEAR = RestStatus.HOLDS_WITHIN;
+
+  /** How far apart two runs may be that say how far off the rest is in between [K]. */
+  private static final double BRACKET = 2 * SPACING;
+
+  /** How far apart two sides of a jump are looked at [K]. */
+  private static final double JUMP = 0.01;
 
   private static final int MOST_RUNS = 8;
 
@@ -74,15 +88,14 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
    * The house in weather that stays as it is.
    *
    * @param outdoor outdoor temperature [°C]
-   * @param atRest operative temperature at which each room settles by the house at rest [°C], in
-   *     the order of {@link Judgement#rooms}; not modified
+   * @param rest what the house at rest says of it
    * @param run a day of its run; empty if it was not run
    * @param shortfall how far below what counts as held each room is [K], below 0 where it is held:
    *     by the run; where there is none, at rest, as far out as the runs in colder and milder
    *     weather say the rest is; not modified
    */
   public record Weather(
-      double outdoor, double[] atRest, Optional<HeldRun.Day> run, double[] shortfall) {
+      double outdoor, AtRest rest, Optional<HeldRun.Day> run, double[] shortfall) {
 
     /** Whether a run has the word. */
     public boolean byRun() {
@@ -101,6 +114,48 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
     /** Shortfall of the room furthest from being held [K]. */
     public double worst() {
       return Arrays.stream(shortfall).max().orElseThrow();
+    }
+  }
+
+  /**
+   * What the house at rest says of one weather.
+   *
+   * @param operative operative temperature of each room [°C], in the order of {@link
+   *     Judgement#rooms}; not modified
+   * @param lowest lowest that it may be [°C]; likewise
+   * @param highest highest that it may be [°C]; likewise
+   * @param status whether the house rests there, and what keeps it from that
+   */
+  public record AtRest(double[] operative, double[] lowest, double[] highest, RestStatus status) {
+
+    /** Whether it claims that a run comes to where it says, be it anywhere in heads' play. */
+    public boolean claims() {
+      return status.standsStill();
+    }
+
+    /** How far a room's mean is outside the range given for it [K]; below 0 if it is colder. */
+    double missedBy(int room, double mean) {
+      return mean > highest[room]
+          ? mean - highest[room]
+          : mean < lowest[room] ? mean - lowest[room] : 0;
+    }
+
+    /** What of it the rest leaves open to the colder side [K]. */
+    private double mayBeColder(int room) {
+      return claims() ? operative[room] - lowest[room] : status.uncertainty();
+    }
+
+    private boolean isFound() {
+      return Double.isFinite(status.uncertainty());
+    }
+
+    /** Whether what keeps the house from standing still is of the same kinds. */
+    private boolean isLike(AtRest other) {
+      return isFound() && other.isFound() && kinds().equals(other.kinds());
+    }
+
+    private Set<RestStatus.Kind> kinds() {
+      return status.reasons().stream().map(RestStatus.Reason::kind).collect(Collectors.toSet());
     }
   }
 
@@ -128,23 +183,24 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
   }
 
   /**
-   * A room of which the rest says otherwise than the run: a defect of the rest.
+   * A room of which the rest claims otherwise than the run shows: a defect of the rest.
    *
    * @param room its name
    * @param outdoor outdoor temperature [°C]
    * @param atRest operative temperature at which it settles by the house at rest [°C]
+   * @param by how much warmer it is in the run than the rest's range allows [K]; below 0 if colder
    * @param mean mean operative temperature of the day run [°C]
    * @param least lowest of that day [°C]
    * @param most highest [°C]
    */
   public record Disagreement(
-      String room, double outdoor, double atRest, double mean, double least, double most) {
-
-    /** How much warmer the run is [K]. */
-    public double by() {
-      return mean - atRest;
-    }
-  }
+      String room,
+      double outdoor,
+      double atRest,
+      double by,
+      double mean,
+      double least,
+      double most) {}
 
   /**
    * The house at rest at every outdoor temperature looked at, and no run.
@@ -192,6 +248,16 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
     return new Judgement(judge.rooms, judge.run(List.of(judge.rest(outdoor)), Runnable::run));
   }
 
+  /** The same with one weather more, unless that was looked at. */
+  Judgement and(Weather run) {
+    List<Weather> all = new ArrayList<>(weathers);
+    if (all.stream().noneMatch(w -> w.outdoor() == run.outdoor())) {
+      all.add(run);
+      all.sort(Comparator.comparingDouble(Weather::outdoor));
+    }
+    return new Judgement(rooms, all);
+  }
+
   /** Whether every room is held all season. */
   public boolean holds() {
     return weathers.stream().allMatch(w -> w.worst() <= 0);
@@ -215,7 +281,7 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
     return holds()
         ? ended.size() == runs().size()
             && ended.size() >= Math.min(2, weathers.size())
-            && doubtful().isEmpty()
+            && undecided().isEmpty()
         : ended.stream().anyMatch(w -> w.worst() > 0);
   }
 
@@ -224,8 +290,7 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
     List<RoomJudged> judged = new ArrayList<>();
     for (int r = 0; r < rooms.size(); r++) {
       int room = r;
-      Weather worst =
-          weathers.stream().max(Comparator.comparingDouble(w -> w.shortfall()[room])).orElseThrow();
+      Weather worst = worst(w -> w.shortfall()[room]);
       List<Double> notHeld =
           weathers.stream().filter(w -> w.shortfall()[room] > 0).map(Weather::outdoor).toList();
       judged.add(
@@ -280,9 +345,20 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
     return colder.outdoor() + (milder.outdoor() - colder.outdoor()) * a / (a - b);
   }
 
-  /** The weather in which the worst room is furthest from being held. */
+  /**
+   * The weather in which the worst room is furthest from being held: of those run, if a run shows
+   * it cold.
+   */
   public Weather worst() {
-    return weathers.stream().max(Comparator.comparingDouble(Weather::worst)).orElseThrow();
+    return worst(Weather::worst);
+  }
+
+  private Weather worst(ToDoubleFunction<Weather> shortfall) {
+    boolean shown = weathers.stream().anyMatch(w -> w.isSure() && shortfall.applyAsDouble(w) > 0);
+    return weathers.stream()
+        .filter(w -> !shown || w.byRun())
+        .max(Comparator.comparingDouble(shortfall))
+        .orElseThrow();
   }
 
   /** Weathers that were run, coldest first. */
@@ -290,20 +366,24 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
     return weathers.stream().filter(Weather::byRun).toList();
   }
 
-  /** Where rest and run are further apart than {@link #DISAGREEMENT}, by weather and room. */
+  /**
+   * Where the rest claims to hold and the run is further outside what it says than {@link
+   * #DISAGREEMENT}, by weather and room.
+   */
   public List<Disagreement> disagreements() {
     List<Disagreement> all = new ArrayList<>();
     for (Weather weather : runs()) {
       HeldRun.Day day = weather.run().orElseThrow();
-      for (int r = 0; r < rooms.size(); r++) {
+      for (int r = 0; r < rooms.size() && weather.rest().claims(); r++) {
         int i = rooms.get(r).index();
-        double rest = weather.atRest()[r];
-        if (Math.abs(day.operative()[i] - rest) > DISAGREEMENT) {
+        double by = weather.rest().missedBy(r, day.operative()[i]);
+        if (Math.abs(by) > DISAGREEMENT) {
           all.add(
               new Disagreement(
                   rooms.get(r).name(),
                   weather.outdoor(),
-                  rest,
+                  weather.rest().operative()[r],
+                  by,
                   day.operative()[i],
                   day.least()[i],
                   day.most()[i]));
@@ -311,6 +391,11 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
       }
     }
     return all;
+  }
+
+  /** Weathers looked at in which the rest says of itself that it does not hold, coldest first. */
+  public List<Weather> restless() {
+    return weathers.stream().filter(w -> !w.rest().claims()).toList();
   }
 
   /** Largest share of a day run in which too little flow kept the called source off [-]. */
@@ -326,9 +411,106 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
         .findFirst();
   }
 
-  /** Weathers not run that come near to failing. */
-  private List<Weather> doubtful() {
-    return weathers.stream().filter(w -> !w.byRun() && w.worst() > -NEAR).toList();
+  /** Whether a run that ended shows a room cold. */
+  private boolean isShownCold(int room) {
+    return weathers.stream().anyMatch(w -> w.isSure() && w.shortfall()[room] > 0);
+  }
+
+  /**
+   * The weather not run that most is to be learnt from: the worst of the house, where it is worse
+   * than those run; then one in which a room that no run shows cold is likely to be; then, of those
+   * in which it may be, the furthest from what is known.
+   */
+  private Optional<Weather> undecided() {
+    Weather worst = weathers.stream().max(Comparator.comparingDouble(Weather::worst)).orElseThrow();
+    if (worst.worst() > Math.max(worstRun(), 0) + NEAR && !worst.byRun()) {
+      return Optional.of(worst);
+    }
+    List<Integer> open =
+        IntStream.range(0, rooms.size()).filter(r -> !isShownCold(r)).boxed().toList();
+    return weathers.stream()
+        .filter(w -> !w.byRun() && open.stream().anyMatch(r -> mayFall(w, r) > 0))
+        .max(
+            Comparator.comparingDouble(
+                    (Weather w) ->
+                        open.stream().mapToDouble(r -> w.shortfall()[r]).reduce(-NEAR, Math::max))
+                .thenComparingDouble(this::fromRuns));
+  }
+
+  /** Shortfall of the worst room in the worst weather run [K]. */
+  private double worstRun() {
+    return runs().stream().mapToDouble(Weather::worst).max().orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  /**
+   * How far a room may fall short in a weather that was not run [K]: what the rest leaves open
+   * there, and no less than it was found to be wrong by where it claimed to hold.
+   *
+   * <p>Runs on both sides know more. The house being restless in the same way at both, the rest is
+   * off in between as it is there; else, if they are near each other and nothing jumps in between,
+   * the room is about as it is there.
+   */
+  private double mayFall(Weather weather, int room) {
+    double least = Math.max(NEAR, wrongBy(room));
+    double open = weather.shortfall()[room] + Math.max(weather.rest().mayBeColder(room), least);
+    Weather colder = nearestRun(weather, -1);
+    Weather milder = nearestRun(weather, 1);
+    if (weather.rest().claims() || colder == null || milder == null) {
+      return open;
+    }
+    double apart = milder.outdoor() - colder.outdoor();
+    if (apart <= BRACKET
+        && weather.rest().isLike(colder.rest())
+        && weather.rest().isLike(milder.rest())) {
+      double moves = Math.abs(off(colder, weather, room) - off(milder, weather, room));
+      return Math.min(open, weather.shortfall()[room] + Math.max(moves, least));
+    }
+    if (apart <= SPACING && !jumps(colder, milder, room)) {
+      double one = colder.shortfall()[room];
+      double other = milder.shortfall()[room];
+      double moves = Math.abs(one - other);
+      return Math.min(open, Math.max(one, other) + Math.max(moves, least));
+    }
+    return open;
+  }
+
+  /** Whether a room is otherwise at rest on the two sides of a jump between two weathers. */
+  private boolean jumps(Weather colder, Weather milder, int room) {
+    int from = weathers.indexOf(colder);
+    int to = weathers.indexOf(milder);
+    return IntStream.range(from, to)
+        .anyMatch(
+            i -> {
+              Weather one = weathers.get(i);
+              Weather other = weathers.get(i + 1);
+              return other.outdoor() - one.outdoor() < 2 * JUMP
+                  && Math.abs(atRest(one, room) - atRest(other, room)) > NEAR;
+            });
+  }
+
+  /** By how much the rest claimed too much warmth, or too even warmth, where it was run [K]. */
+  private double wrongBy(int room) {
+    return runs().stream()
+        .filter(w -> w.rest().claims())
+        .mapToDouble(w -> w.shortfall()[room] - (rooms.get(room).need() - w.rest().lowest()[room]))
+        .max()
+        .orElse(0);
+  }
+
+  /** The nearest weather run to the colder, -1, or milder side, 1; null if there is none. */
+  private Weather nearestRun(Weather weather, int side) {
+    return runs().stream()
+        .filter(w -> side * (w.outdoor() - weather.outdoor()) > 0)
+        .min(Comparator.comparingDouble(w -> side * w.outdoor()))
+        .orElse(null);
+  }
+
+  /** How far a weather is from the nearest that was run [K]. */
+  private double fromRuns(Weather weather) {
+    return runs().stream()
+        .mapToDouble(w -> Math.abs(w.outdoor() - weather.outdoor()))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   /** The same with these in the place of what was known of their weather, and what follows. */
@@ -341,47 +523,42 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
               .findFirst()
               .orElse(weather));
     }
-    List<Weather> run = all.stream().filter(Weather::byRun).toList();
-    all.replaceAll(w -> w.byRun() ? w : corrected(w, run));
-    return new Judgement(rooms, all);
+    Judgement known = new Judgement(rooms, all);
+    return new Judgement(rooms, all.stream().map(w -> w.byRun() ? w : known.corrected(w)).toList());
   }
 
   /**
    * What the rest says, moved as far as the runs on both sides say it is off, straight in between;
-   * with a run on one side only, moved to the colder side alone.
+   * with a run on one side only, moved to the colder side alone. A rest that holds is not moved by
+   * what is off where it does not.
    */
-  private Weather corrected(Weather weather, List<Weather> run) {
+  private Weather corrected(Weather weather) {
     double[] shortfall = new double[rooms.size()];
     for (int r = 0; r < shortfall.length; r++) {
-      Weather colder = null;
-      Weather milder = null;
-      for (Weather known : run) {
-        if (known.outdoor() < weather.outdoor()) {
-          colder = known;
-        } else if (milder == null) {
-          milder = known;
-        }
-      }
+      Weather colder = nearestRun(weather, -1);
+      Weather milder = nearestRun(weather, 1);
       double off;
       if (colder != null && milder != null) {
         double share =
             (weather.outdoor() - colder.outdoor()) / (milder.outdoor() - colder.outdoor());
-        off = off(colder, r) + share * (off(milder, r) - off(colder, r));
+        off = (1 - share) * off(colder, weather, r) + share * off(milder, weather, r);
       } else {
-        off = Math.max(0, off(colder != null ? colder : milder, r));
+        off = Math.max(0, off(colder != null ? colder : milder, weather, r));
       }
       shortfall[r] = atRest(weather, r) + off;
     }
-    return new Weather(weather.outdoor(), weather.atRest(), weather.run(), shortfall);
+    return new Weather(weather.outdoor(), weather.rest(), weather.run(), shortfall);
   }
 
-  /** How much shorter a room falls in the run than at rest [K]. */
-  private double off(Weather run, int room) {
-    return run.shortfall()[room] - atRest(run, room);
+  /** How much shorter a room falls in a run than at rest, as far as it tells of a weather [K]. */
+  private double off(Weather run, Weather weather, int room) {
+    return weather.rest().claims() && !run.rest().claims()
+        ? 0
+        : run.shortfall()[room] - atRest(run, room);
   }
 
   private double atRest(Weather weather, int room) {
-    return rooms.get(room).need() - weather.atRest()[room];
+    return rooms.get(room).need() - weather.rest().operative()[room];
   }
 
   /** What a stage came to, or the exception that ended it. */
@@ -417,30 +594,76 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
       double design = house.designOutdoor();
       double range = Math.max(Holding.MILDEST - design, 0);
       int parts = (int) Math.ceil(range / SPACING);
+      TreeSet<Double> looked = new TreeSet<>(bends(design, design + range));
+      looked.add(design);
+      for (int i = 1; i <= parts; i++) {
+        looked.add(design + range * i / parts);
+      }
       List<Weather> weathers = new ArrayList<>();
-      for (int i = 0; i <= parts; i++) {
-        weathers.add(rest(parts > 0 ? design + range * i / parts : design));
+      for (double outdoor : looked) {
+        weathers.add(rest(outdoor));
       }
-      int worst = weathers.indexOf(new Judgement(rooms, weathers).worst());
-      // Between two looks a room may dip: where a curve bends, or a coil ices.
-      for (int i = Math.max(worst - 1, 0); i < Math.min(worst + 1, parts); i++) {
-        for (int k = 1; k < FINER; k++) {
-          weathers.add(rest(design + range * (i + (double) k / FINER) / parts));
-        }
-      }
+      double worst = worstOf(weathers).outdoor();
+      // Between two looks a room may dip all the same.
+      finer(weathers, looked.lower(worst), worst);
+      finer(weathers, worst, looked.higher(worst));
       weathers.sort(Comparator.comparingDouble(Weather::outdoor));
       return new Judgement(rooms, weathers);
     }
 
+    private void finer(List<Weather> weathers, Double colder, Double milder) {
+      if (colder == null || milder == null) {
+        return;
+      }
+      int parts = (int) Math.ceil((milder - colder) / SPACING * FINER - 1e-9);
+      for (int k = 1; k < parts; k++) {
+        weathers.add(rest(colder + (milder - colder) * k / parts));
+      }
+    }
+
+    /** Where what is asked for, or what the source can, changes its course or jumps [°C]. */
+    private List<Double> bends(double coldest, double mildest) {
+      List<Double> bends = new ArrayList<>();
+      house.control().flowCurve().ifPresent(curve -> bends.addAll(curve.bends()));
+      if (house.source() instanceof HeatPump pump) {
+        bends.addAll(pump.performance().bends());
+        pump.backup()
+            .ifPresent(b -> bends.addAll(List.of(b.highestOutdoor(), b.highestOutdoor() + JUMP)));
+        pump.defrost()
+            .ifPresent(
+                d ->
+                    bends.addAll(
+                        List.of(
+                            d.lowestOutdoor() - JUMP,
+                            d.lowestOutdoor(),
+                            d.highestOutdoor(),
+                            d.highestOutdoor() + JUMP)));
+      }
+      bends.removeIf(t -> !(t > coldest && t < mildest));
+      return bends;
+    }
+
+    private static Weather worstOf(List<Weather> weathers) {
+      return weathers.stream().max(Comparator.comparingDouble(Weather::worst)).orElseThrow();
+    }
+
     private Weather rest(double outdoor) {
       SettledHouse settled = holding.settled(outdoor).asControlled();
-      double[] operative = new double[rooms.size()];
-      double[] shortfall = new double[rooms.size()];
-      for (int r = 0; r < operative.length; r++) {
-        operative[r] = settled.operative(rooms.get(r).index());
+      RestStatus status = settled.status();
+      int n = rooms.size();
+      double[] operative = new double[n];
+      double[] lowest = new double[n];
+      double[] highest = new double[n];
+      double[] shortfall = new double[n];
+      for (int r = 0; r < n; r++) {
+        int index = rooms.get(r).index();
+        operative[r] = settled.operative(index);
+        lowest[r] = settled.lowest(index);
+        highest[r] = settled.highest(index);
         shortfall[r] = rooms.get(r).need() - operative[r];
       }
-      return new Weather(outdoor, operative, Optional.empty(), shortfall);
+      AtRest rest = new AtRest(operative, lowest, highest, status);
+      return new Weather(outdoor, rest, Optional.empty(), shortfall);
     }
 
     Judgement run(Judgement swept, Executor executor) {
@@ -448,16 +671,12 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
       first.add(swept.weathers().get(0));
       worstMild(swept).ifPresent(first::add);
       Judgement judged = swept.with(run(first, executor));
-      for (int done = first.size(); done < MOST_RUNS && !judged.confirmedByRun(); done++) {
-        Weather next =
-            judged.weathers().stream()
-                .filter(w -> !w.byRun())
-                .max(Comparator.comparingDouble(Weather::worst))
-                .orElse(null);
-        if (next == null) {
+      for (int done = first.size(); done < MOST_RUNS; done++) {
+        Optional<Weather> next = judged.undecided();
+        if (next.isEmpty()) {
           break;
         }
-        judged = judged.with(run(List.of(next), executor));
+        judged = judged.with(run(List.of(next.get()), executor));
       }
       return judged;
     }
@@ -495,8 +714,7 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
       for (int i = 0; i < days.size(); i++) {
         Weather weather = weathers.get(i);
         HeldRun.Day day = joined(days.get(i));
-        run.add(
-            new Weather(weather.outdoor(), weather.atRest(), Optional.of(day), shortfalls(day)));
+        run.add(new Weather(weather.outdoor(), weather.rest(), Optional.of(day), shortfalls(day)));
       }
       return run;
     }

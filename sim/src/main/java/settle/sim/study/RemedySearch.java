@@ -270,7 +270,7 @@ final class RemedySearch {
       boolean cold =
           first.judged().stream()
               .anyMatch(r -> targets.contains(r.room()) && r.shortfall() > -MARGIN);
-      return Optional.of(cold ? first : confirmed(with, as, targets));
+      return Optional.of(cold ? first : confirmed(with, as, targets).and(first.weathers().get(0)));
     } catch (ArithmeticException | MathIllegalArgumentException e) {
       return Optional.empty();
     }

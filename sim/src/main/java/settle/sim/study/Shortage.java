@@ -14,10 +14,10 @@ import settle.sim.hydraulics.Balance;
  * @param want day want-temperature [°C]
  * @param outdoor outdoor temperature [°C]
  * @param operative operative temperature it has: by the run the mean of its day, else at rest [°C]
- * @param least lowest in the run [°C]; the same as the mean at rest
+ * @param least lowest in the run, else lowest that it may be at rest [°C]
  * @param most highest in the run [°C]; likewise
  * @param byRun whether a run says so
- * @param settles whether the run's mean is where the room settles by the house at rest
+ * @param settles whether the house stands still there, and by the run where the rest says
  * @param cause why
  * @param flowAsked flow temperature asked for in that weather [°C]
  * @param flowNeeded lowest flow temperature that holds the room there [°C]; empty if none does
@@ -88,7 +88,7 @@ public record Shortage(
     OptionalDouble needed = holding.leastFlow(index, outdoor);
     double output = holding.output(index, outdoor, asked);
     double load = holding.load(index, outdoor);
-    double rest = weather.atRest()[at];
+    double rest = weather.rest().operative()[at];
     double blocked = weather.run().map(HeldRun.Day::blocked).orElse(0.0);
     Cause cause;
     if (weather.run().filter(Shortage::neverRan).isPresent()) {
@@ -115,16 +115,28 @@ public record Shortage(
         room.want(),
         outdoor,
         mean,
-        weather.run().map(day -> day.least()[index]).orElse(rest),
-        weather.run().map(day -> day.most()[index]).orElse(rest),
+        weather.run().map(day -> day.least()[index]).orElse(weather.rest().lowest()[at]),
+        weather.run().map(day -> day.most()[index]).orElse(weather.rest().highest()[at]),
         weather.byRun(),
-        Math.abs(mean - rest) <= Judgement.DISAGREEMENT,
+        settles(weather, at, index),
         cause,
         asked,
         needed,
         output,
         load,
         blocked);
+  }
+
+  private static boolean settles(Judgement.Weather weather, int room, int index) {
+    return weather.rest().claims()
+        && weather
+            .run()
+            .map(
+                day ->
+                    day.least()[index] >= weather.rest().lowest()[room] - Judgement.DISAGREEMENT
+                        && day.most()[index]
+                            <= weather.rest().highest()[room] + Judgement.DISAGREEMENT)
+            .orElse(true);
   }
 
   private static boolean neverRan(HeldRun.Day day) {
