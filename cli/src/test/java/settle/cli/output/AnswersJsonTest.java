@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.ScenarioReader;
 import settle.sim.house.House;
+import settle.sim.study.Judgement;
 import settle.sim.study.Verdict;
 
 /** Scripts rely on every name and unit in this document. */
@@ -89,7 +91,9 @@ class AnswersJsonTest {
       arrangements.shortage.outdoorC arrangements.shortage.outputW arrangements.shortage.room
       arrangements.heatPump.mildOutdoorC arrangements.heatPump.riseAtLeastOutputK
       arrangements.heatPump.throttledFromOutdoorC arrangements.heatPump.waterVolumeAllOpenLitres
-      arrangements.lift arrangements.odds.rooms.failsShareHeadsTurnedUp
+      arrangements.lift arrangements.lift.from arrangements.lift.keepUpShare arrangements.lift.kind
+      arrangements.lift.room arrangements.lift.to arrangements.lift.unit
+      arrangements.odds.rooms.failsShareHeadsTurnedUp
       arrangements.rooms.loadW arrangements.rooms.margin arrangements.rooms.name arrangements.rooms.outputW
       arrangements.rooms.settledOperativeC arrangements.rooms.wantC
       arrangements.season arrangements.season.asControlled arrangements.season.asControlled.backupHeatKWh
@@ -120,6 +124,7 @@ class AnswersJsonTest {
           house.arrangements().stream()
               .limit(1)
               .map(a -> Verdict.of(house, a).tried(house, 16, 1, Runnable::run, done -> {}))
+              .map(AnswersJsonTest::withRestTooWarm)
               .toList();
       String json =
           AnswersJson.write(
@@ -142,6 +147,39 @@ class AnswersJsonTest {
     }
     assertThat(names)
         .containsExactly(new TreeSet<>(List.of(NAMES.trim().split("\\s+"))).toArray(String[]::new));
+  }
+
+  /** The same with a house at rest that claims in every weather what its runs contradict. */
+  private static Verdict withRestTooWarm(Verdict v) {
+    List<Judgement.Weather> weathers =
+        v.judgement().weathers().stream()
+            .map(w -> new Judgement.Weather(w.outdoor(), tooWarm(w.rest()), w.run(), w.shortfall()))
+            .toList();
+    return new Verdict(
+        v.arrangement(),
+        new Judgement(v.judgement().rooms(), weathers),
+        v.rooms(),
+        v.governing(),
+        v.flowAsked(),
+        v.flowHeld(),
+        v.leastFlow(),
+        v.leastCurve(),
+        v.shortage(),
+        v.warmUps(),
+        v.heatPump(),
+        v.boiler(),
+        v.season(),
+        v.comfort(),
+        v.remedies(),
+        v.demand(),
+        v.aims(),
+        v.odds(),
+        v.lift());
+  }
+
+  private static Judgement.AtRest tooWarm(Judgement.AtRest rest) {
+    double[] warmer = Arrays.stream(rest.highest()).map(t -> t + 5).toArray();
+    return new Judgement.AtRest(warmer, warmer, warmer, rest.status());
   }
 
   /** Every field's name behind those of the fields it is in. */
