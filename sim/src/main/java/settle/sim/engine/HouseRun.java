@@ -381,6 +381,7 @@ public final class HouseRun {
       ladder.reset();
     }
     roomStepper.finish();
+    weatherAtEnd(h);
     double taken = circuit.capacityFlow() * h * (flowTemperature - circuit.returnTemperature());
     double heatRate = 0;
     for (int b = 0; b < branches; b++) {
@@ -539,6 +540,21 @@ public final class HouseRun {
       span.see(r, convective[r], radiant[r] + solarAperture[r] * sun);
     }
     span.see(outdoor, flowSetPoint, called);
+  }
+
+  /**
+   * Lets the star see weather as it is at the end of the step: it follows at once, and with the
+   * step's mean sun it would lag behind by half a step.
+   */
+  private void weatherAtEnd(double h) {
+    // Just before the end, since what jumps there belongs to the next step.
+    double end = time + h * (1 - 1e-9);
+    Weather weather = house.weather();
+    roomStepper.setOutdoor(weather.outdoorAt(end));
+    double sun = weather.irradianceAt(end);
+    for (int r = 0; r < rooms; r++) {
+      roomStepper.setGains(r, convective[r], radiant[r] + solarAperture[r] * sun);
+    }
   }
 
   /** Ends the run where a temperature is none that the house can have. */

@@ -14,6 +14,11 @@ public sealed interface Weather {
   /** Mean outdoor air temperature over an interval [°C]; {@code to > from}. */
   double meanOutdoor(double from, double to);
 
+  /** Solar irradiance on the glazing at an instant [W/m²]. */
+  default double irradianceAt(double time) {
+    return 0;
+  }
+
   /** Mean solar irradiance on the glazing over an interval [W/m²]. */
   default double meanIrradiance(double from, double to) {
     return 0;
@@ -168,6 +173,11 @@ public sealed interface Weather {
     @Override
     public double meanOutdoor(double from, double to) {
       return mean(temperature, from, to);
+    }
+
+    @Override
+    public double irradianceAt(double time) {
+      return irradiance.length == 0 ? 0 : valueAt(irradiance, time);
     }
 
     @Override
