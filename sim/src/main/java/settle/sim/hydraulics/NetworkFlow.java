@@ -325,14 +325,16 @@ public final class NetworkFlow {
     for (int b = 0; b < branches; b++) {
       if (flow[b] > 0) {
         double change = (pressure[branchNode[b]] - branchDrop[b]) / branchSlope[b];
-        last &= Math.abs(change) <= least * flow[b];
+        last &= Math.abs(change) <= least * flow[b] + rounding(branchDrop[b]) / branchSlope[b];
         // Never to 0 or below: the pressure a part takes says nothing there.
         flow[b] = Math.max(flow[b] + share * change, flow[b] / 10);
       }
     }
     if (bypassFlow > 0) {
       double change = (pressure[bypassNode] - bypassDrop) / bypassSlope;
-      last &= Math.abs(change) <= least * Math.max(bypassFlow, LEAST_FLOW);
+      last &=
+          Math.abs(change)
+              <= least * Math.max(bypassFlow, LEAST_FLOW) + rounding(bypassDrop) / bypassSlope;
       bypassFlow = Math.max(bypassFlow + share * change, bypassFlow / 10);
       if (bypassFlow < SHUT_FLOW) {
         bypassFlow = 0;
@@ -340,6 +342,14 @@ public final class NetworkFlow {
     }
     sumFlows();
     return last;
+  }
+
+  /**
+   * By how much a pressure can be off for being a number of so many digits [Pa]: a bypass that has
+   * just opened follows that by more of its flow than is asked for.
+   */
+  private static double rounding(double pressure) {
+    return 2 * Math.ulp(pressure);
   }
 
   /**
