@@ -319,8 +319,8 @@ public final class SyntheticRuns {
       for (double at : house.run().profileTimes()) {
         double[] x = new double[41];
         double[] t = new double[41];
-        boolean perimeter = emitter instanceof PerimeterEmitter;
-        double length = emitter instanceof PerimeterEmitter p ? p.length() : 1;
+        boolean perimeter = emitter.run().isPresent();
+        double length = emitter.run().map(Emitter.Run::length).orElse(1.0);
         double front = perimeter ? at * 0.06 : length;
         for (int k = 0; k < x.length; k++) {
           x[k] = length * k / 40;

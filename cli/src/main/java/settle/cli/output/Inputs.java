@@ -7,7 +7,6 @@ import settle.plots.words.Quantities;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.control.Timetable;
 import settle.sim.emitter.Emitter;
-import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.fabric.Surface;
 import settle.sim.fabric.Window;
 import settle.sim.house.Arrangement;
@@ -130,7 +129,7 @@ public final class Inputs {
   private static String branch(Branch branch, boolean balanced) {
     Emitter emitter = branch.emitter();
     return emitter.name()
-        + (emitter instanceof PerimeterEmitter p ? ", " + Dimension.LENGTH.show(p.length()) : "")
+        + emitter.run().map(run -> ", " + Dimension.LENGTH.show(run.length())).orElse("")
         + ", "
         + Quantities.power(emitter.ratedOutput())
         + " at 75/65/20, n "

@@ -13,7 +13,6 @@ import settle.plots.drawing.TextStyle.Anchor;
 import settle.plots.words.Comparison;
 import settle.plots.words.Focus;
 import settle.plots.words.Quantities;
-import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.result.Profile;
@@ -109,7 +108,7 @@ final class EmitterProfiles {
   }
 
   private static Curve curve(Profile profile, Branch branch) {
-    double scale = branch.emitter() instanceof PerimeterEmitter ? 1 : 100;
+    double scale = branch.emitter().run().isPresent() ? 1 : 100;
     double[] x = profile.position().clone();
     for (int i = 0; i < x.length; i++) {
       x[i] *= scale;
@@ -118,9 +117,11 @@ final class EmitterProfiles {
   }
 
   private static Axis wayAxis(Branch branch) {
-    return branch.emitter() instanceof PerimeterEmitter p
-        ? Axis.exact(0, p.length(), 6, "along the skirting from the inlet, m")
-        : Axis.exact(0, 100, 5, "water’s way through the radiator, %");
+    return branch
+        .emitter()
+        .run()
+        .map(run -> Axis.exact(0, run.length(), 6, "along the skirting from the inlet, m"))
+        .orElseGet(() -> Axis.exact(0, 100, 5, "water’s way through the radiator, %"));
   }
 
   private Axis temperatureAxis(List<RunResult> shown) {
@@ -161,7 +162,7 @@ final class EmitterProfiles {
       Profile p = profiles.get(k);
       String words = Quantities.duration(p.sinceCall());
       double[] t = p.temperature();
-      int front = branch.emitter() instanceof PerimeterEmitter ? front(p) : -1;
+      int front = branch.emitter().run().isPresent() ? front(p) : -1;
       if (front < 0) {
         ends.add(panel.py(t[t.length - 1]), words);
       } else {

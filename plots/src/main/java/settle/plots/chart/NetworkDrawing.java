@@ -4,6 +4,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import settle.plots.chart.NetworkLayout.Kind;
 import settle.plots.chart.NetworkLayout.Node;
 import settle.plots.chart.NetworkLayout.Outlet;
@@ -13,7 +14,7 @@ import settle.plots.drawing.Sketch;
 import settle.plots.drawing.TextStyle;
 import settle.plots.drawing.TextStyle.Anchor;
 import settle.plots.words.Quantities;
-import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.emitter.Emitter;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Bypass;
@@ -312,8 +313,9 @@ final class NetworkDrawing {
     double y = outlet.y();
     double x = layout.emitterX();
     NetworkSymbols symbols = new NetworkSymbols(g);
-    if (branches().get(b).emitter() instanceof PerimeterEmitter p) {
-      symbols.skirting(x, y, p.length() / longest());
+    Optional<Emitter.Run> run = branches().get(b).emitter().run();
+    if (run.isPresent()) {
+      symbols.skirting(x, y, run.get().length() / longest());
     } else {
       symbols.radiator(x, y, branches().get(b).emitter().ratedOutput() / largest());
     }
@@ -363,8 +365,8 @@ final class NetworkDrawing {
 
   private double longest() {
     return branches().stream()
-        .filter(b -> b.emitter() instanceof PerimeterEmitter)
-        .mapToDouble(b -> ((PerimeterEmitter) b.emitter()).length())
+        .flatMap(b -> b.emitter().run().stream())
+        .mapToDouble(Emitter.Run::length)
         .max()
         .orElse(1);
   }

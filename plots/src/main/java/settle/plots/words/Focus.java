@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.emitter.Emitter;
 import settle.sim.house.Branch;
 import settle.sim.result.RunResult;
 import settle.sim.valve.WaxValve;
@@ -39,7 +39,7 @@ public record Focus(Comparison comparison) {
   public int skirtingRoom() {
     return comparison.results().stream()
         .flatMap(r -> r.arrangement().branches().stream())
-        .filter(b -> b.emitter() instanceof PerimeterEmitter)
+        .filter(b -> b.emitter().run().isPresent())
         .max(Comparator.comparingDouble(Focus::skirtingLength))
         .map(b -> comparison.house().roomIndex(b.room()))
         .orElseGet(this::governingRoom);
@@ -60,7 +60,7 @@ public record Focus(Comparison comparison) {
 
   /** Heated length of skirting [m]; 0 for a radiator. */
   private static double skirtingLength(Branch branch) {
-    return branch.emitter() instanceof PerimeterEmitter p ? p.length() : 0;
+    return branch.emitter().run().map(Emitter.Run::length).orElse(0.0);
   }
 
   private OptionalInt longest(RunResult result, int room, Predicate<Branch> wanted) {

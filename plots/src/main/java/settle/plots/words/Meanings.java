@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
-import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.house.Branch;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
@@ -109,7 +108,7 @@ public record Meanings(Comparison comparison) {
           .emitter(result, room)
           .ifPresent(
               b -> {
-                if (result.arrangement().branches().get(b).emitter() instanceof PerimeterEmitter) {
+                if (result.arrangement().branches().get(b).emitter().run().isPresent()) {
                   sentences.add(front(result, b));
                 }
               });
@@ -281,7 +280,7 @@ public record Meanings(Comparison comparison) {
 
   private static String front(RunResult result, int branch) {
     Branch b = result.arrangement().branches().get(branch);
-    double length = ((PerimeterEmitter) b.emitter()).length();
+    double length = b.emitter().run().orElseThrow().length();
     List<Profile> profiles =
         result.profiles().stream()
             .filter(p -> p.branch() == branch)

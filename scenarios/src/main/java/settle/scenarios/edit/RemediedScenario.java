@@ -17,7 +17,6 @@ import settle.scenarios.quantity.Dimension;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;
 import settle.sim.emitter.Emitter;
-import settle.sim.emitter.PanelEmitter;
 import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.fabric.Window;
 import settle.sim.house.Branch;
@@ -337,8 +336,7 @@ public final class RemediedScenario {
       length(measure.branch(), measure.lengthTo());
       return;
     }
-    PanelEmitter emitter =
-        (PanelEmitter) house.arrangement(arrangement).branches().get(measure.branch()).emitter();
+    Emitter emitter = house.arrangement(arrangement).branches().get(measure.branch()).emitter();
     String name =
         define(
             DefinitionKeys.EMITTERS,

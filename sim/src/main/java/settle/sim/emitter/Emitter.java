@@ -1,12 +1,24 @@
 package settle.sim.emitter;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A heat emitter on the water side. All are rated as EN 442 rates a radiator: output at a mean
- * excess of 50 K (75/65/20) and an exponent.
+ * excess of 50 K (75/65/20) and an exponent. A kind of emitter answers here all that is asked of
+ * it, so that nobody has to ask which kind it is.
  */
-public sealed interface Emitter permits PerimeterEmitter, PanelEmitter {
+public interface Emitter {
+
+  /**
+   * A run along the foot of the walls.
+   *
+   * @param length heated length of the water's path [m]
+   * @param outputPerMetre output at 75/65/20 [W/m]
+   * @param faceHeight height of its face [m]
+   */
+  record Run(double length, double outputPerMetre, double faceHeight) {}
 
   /** What it is called. */
   String name();
@@ -40,6 +52,43 @@ public sealed interface Emitter permits PerimeterEmitter, PanelEmitter {
 
   /** Heat capacity of the metal [J/K]. */
   double metalCapacity();
+
+  /** Its run along the walls; empty for one that stands in one place. */
+  Optional<Run> run();
+
+  /** Length by which it is sold or cut [m]; empty for one of a single size. */
+  OptionalDouble length();
+
+  /**
+   * The same kind of emitter in another length.
+   *
+   * @param other its length [m], > 0
+   * @throws IllegalStateException for one of a single size
+   */
+  Emitter ofLength(double other);
+
+  /**
+   * The same run of a profile of another output.
+   *
+   * @param perMetre output at 75/65/20 [W/m], > 0
+   * @throws IllegalStateException for one that has no run along the walls
+   */
+  default Emitter withOutputPerMetre(double perMetre) {
+    throw new IllegalStateException("emitter '" + name() + "' is rated as a whole");
+  }
+
+  /**
+   * What steps it, filled with water of one temperature.
+   *
+   * @param heatCapacity of its water and metal [J/K]
+   * @param startTemperature [°C]
+   * @param parcels differences and lengths up to which parcels of water are joined, as a share of
+   *     what is usual [-]
+   */
+  EmitterStepper stepper(double heatCapacity, double startTemperature, double parcels);
+
+  /** Number of states it carries through a run; water in parcels counts as one. */
+  int states();
 
   /**
    * The same kind of emitter of another size.

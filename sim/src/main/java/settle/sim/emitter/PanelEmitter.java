@@ -1,12 +1,14 @@
 package settle.sim.emitter;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A panel radiator, column radiator or towel rail: a chain of well-mixed cells.
  *
  * @param name what it is called
- * @param length its length [m]; not a number for one that is not sold by length
+ * @param ownLength its length [m]; not a number for one that is not sold by length
  * @param ratedOutput output at 75/65/20 [W]
  * @param exponent n [-], 1 to 1.8
  * @param waterVolume water held [m³]
@@ -18,7 +20,7 @@ import java.util.List;
  */
 public record PanelEmitter(
     String name,
-    double length,
+    double ownLength,
     double ratedOutput,
     double exponent,
     double waterVolume,
@@ -30,8 +32,8 @@ public record PanelEmitter(
     implements Emitter {
 
   public PanelEmitter {
-    if (!Double.isNaN(length)) {
-      EmitterChecks.positive(name, "length [m]", length);
+    if (!Double.isNaN(ownLength)) {
+      EmitterChecks.positive(name, "length [m]", ownLength);
     }
     fixedTo = List.copyOf(fixedTo);
     EmitterChecks.positive(name, "rated output [W]", ratedOutput);
@@ -67,14 +69,42 @@ public record PanelEmitter(
         cells);
   }
 
-  /** The same kind of radiator in another length [m]; only for one that is sold by length. */
+  @Override
+  public Optional<Run> run() {
+    return Optional.empty();
+  }
+
+  @Override
+  public OptionalDouble length() {
+    return Double.isNaN(ownLength) ? OptionalDouble.empty() : OptionalDouble.of(ownLength);
+  }
+
+  @Override
   public PanelEmitter ofLength(double other) {
-    return sized(other, other / length);
+    if (Double.isNaN(ownLength)) {
+      throw new IllegalStateException("emitter '" + name + "' is not sold by length");
+    }
+    return sized(other, other / ownLength);
+  }
+
+  @Override
+  public EmitterStepper stepper(double heatCapacity, double startTemperature, double parcels) {
+    return new MixedChain(
+        cells,
+        heatCapacity,
+        EmissionLaw.chainCoefficient(ratedOutput, exponent, cells),
+        exponent,
+        startTemperature);
+  }
+
+  @Override
+  public int states() {
+    return cells;
   }
 
   @Override
   public PanelEmitter scaled(double factor) {
-    return sized(length * factor, factor);
+    return sized(ownLength * factor, factor);
   }
 
   private PanelEmitter sized(double other, double factor) {
@@ -95,7 +125,7 @@ public record PanelEmitter(
   public PanelEmitter withOutputTimes(double factor) {
     return new PanelEmitter(
         name,
-        length,
+        ownLength,
         ratedOutput * factor,
         exponent,
         waterVolume,

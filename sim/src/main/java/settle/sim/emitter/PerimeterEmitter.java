@@ -1,12 +1,14 @@
 package settle.sim.emitter;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Heated skirting: water runs along the foot of the walls in one path, as a plug.
  *
  * @param name what it is called
- * @param length heated length of the path [m]
+ * @param runLength heated length of the path [m]
  * @param ratedOutputPerMetre output at 75/65/20 [W/m]
  * @param exponent n [-], 1 to 1.8
  * @param waterPerMetre water held [m³/m]
@@ -21,7 +23,7 @@ import java.util.List;
  */
 public record PerimeterEmitter(
     String name,
-    double length,
+    double runLength,
     double ratedOutputPerMetre,
     double exponent,
     double waterPerMetre,
@@ -37,7 +39,7 @@ public record PerimeterEmitter(
 
   public PerimeterEmitter {
     fixedTo = List.copyOf(fixedTo);
-    EmitterChecks.positive(name, "length [m]", length);
+    EmitterChecks.positive(name, "length [m]", runLength);
     EmitterChecks.positive(name, "rated output [W/m]", ratedOutputPerMetre);
     EmitterChecks.positive(name, "water content [m³/m]", waterPerMetre);
     EmitterChecks.law(name, exponent, radiantFraction, backFraction);
@@ -45,25 +47,51 @@ public record PerimeterEmitter(
 
   @Override
   public double ratedOutput() {
-    return ratedOutputPerMetre * length;
+    return ratedOutputPerMetre * runLength;
   }
 
   @Override
   public double waterVolume() {
-    return waterPerMetre * length;
+    return waterPerMetre * runLength;
   }
 
   @Override
   public double metalCapacity() {
-    return metalCapacityPerMetre * length;
+    return metalCapacityPerMetre * runLength;
   }
 
   @Override
   public PerimeterEmitter scaled(double factor) {
-    return ofLength(length * factor);
+    return ofLength(runLength * factor);
   }
 
-  /** Another length of the same profile [m]. */
+  @Override
+  public Optional<Run> run() {
+    return Optional.of(new Run(runLength, ratedOutputPerMetre, faceHeight));
+  }
+
+  @Override
+  public OptionalDouble length() {
+    return OptionalDouble.of(runLength);
+  }
+
+  @Override
+  public EmitterStepper stepper(double heatCapacity, double startTemperature, double parcels) {
+    return new PlugFlow(
+        runLength,
+        heatCapacity / runLength,
+        EmissionLaw.distributedCoefficient(ratedOutput(), exponent),
+        exponent,
+        startTemperature,
+        parcels);
+  }
+
+  @Override
+  public int states() {
+    return 1;
+  }
+
+  @Override
   public PerimeterEmitter ofLength(double other) {
     return new PerimeterEmitter(
         name,
@@ -81,11 +109,11 @@ public record PerimeterEmitter(
         upperConnectionCentre);
   }
 
-  /** The same length of a profile of another output [W/m]. */
-  public PerimeterEmitter withOutput(double perMetre) {
+  @Override
+  public PerimeterEmitter withOutputPerMetre(double perMetre) {
     return new PerimeterEmitter(
         name,
-        length,
+        runLength,
         perMetre,
         exponent,
         waterPerMetre,
@@ -101,6 +129,6 @@ public record PerimeterEmitter(
 
   @Override
   public PerimeterEmitter withOutputTimes(double factor) {
-    return withOutput(ratedOutputPerMetre * factor);
+    return withOutputPerMetre(ratedOutputPerMetre * factor);
   }
 }

@@ -6,10 +6,6 @@ import java.util.stream.IntStream;
 import settle.sim.emitter.EmissionLaw;
 import settle.sim.emitter.Emitter;
 import settle.sim.emitter.EmitterStepper;
-import settle.sim.emitter.MixedChain;
-import settle.sim.emitter.PanelEmitter;
-import settle.sim.emitter.PerimeterEmitter;
-import settle.sim.emitter.PlugFlow;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.Distribution;
@@ -236,7 +232,7 @@ public final class HouseModel {
   public int states() {
     int sum = network.states();
     for (Branch branch : arrangement.branches()) {
-      sum += branch.emitter() instanceof PanelEmitter panel ? panel.cells() : 1;
+      sum += branch.emitter().states();
       sum += 2;
       sum += branch.pipe().delays() ? 2 : 0;
     }
@@ -264,24 +260,7 @@ public final class HouseModel {
 
   private static EmitterStepper emitterStepper(
       Emitter emitter, WaterProperties water, double startTemperature, double parcels) {
-    double heatCapacity = heatCapacity(emitter, water);
-    double n = emitter.exponent();
-    if (emitter instanceof PerimeterEmitter perimeter) {
-      return new PlugFlow(
-          perimeter.length(),
-          heatCapacity / perimeter.length(),
-          EmissionLaw.distributedCoefficient(emitter.ratedOutput(), n),
-          n,
-          startTemperature,
-          parcels);
-    }
-    int cells = ((PanelEmitter) emitter).cells();
-    return new MixedChain(
-        cells,
-        heatCapacity,
-        EmissionLaw.chainCoefficient(emitter.ratedOutput(), n, cells),
-        n,
-        startTemperature);
+    return emitter.stepper(heatCapacity(emitter, water), startTemperature, parcels);
   }
 
   /** Of an emitter's water and metal [J/K]. */

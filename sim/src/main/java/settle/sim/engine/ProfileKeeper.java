@@ -2,8 +2,8 @@ package settle.sim.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import settle.sim.emitter.Emitter;
 import settle.sim.emitter.EmitterStepper;
-import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.house.Branch;
 import settle.sim.result.Profile;
 
@@ -58,10 +58,9 @@ final class ProfileKeeper {
     }
     double[] temperatures = new double[POINTS];
     emitter.profile(positions, temperatures);
-    if (branches.get(branch).emitter() instanceof PerimeterEmitter perimeter) {
-      for (int i = 0; i < POINTS; i++) {
-        positions[i] *= perimeter.length();
-      }
+    double length = branches.get(branch).emitter().run().map(Emitter.Run::length).orElse(1.0);
+    for (int i = 0; i < POINTS; i++) {
+      positions[i] *= length;
     }
     return new Profile(branch, marks[next] - firstCall, positions, temperatures);
   }

@@ -3,7 +3,6 @@ package settle.sim.house;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import settle.sim.emitter.PerimeterEmitter;
 
 /**
  * One way of heating the house: its emitters with what feeds them.
@@ -26,8 +25,8 @@ public record Arrangement(String name, List<Branch> branches, boolean balanced) 
 
   /** Whether its emitters run along the walls, stand as radiators, or both. */
   public EmitterKind emitterKind() {
-    boolean perimeter = branches.stream().anyMatch(b -> b.emitter() instanceof PerimeterEmitter);
-    boolean radiator = branches.stream().anyMatch(b -> !(b.emitter() instanceof PerimeterEmitter));
+    boolean perimeter = branches.stream().anyMatch(b -> b.emitter().run().isPresent());
+    boolean radiator = branches.stream().anyMatch(b -> b.emitter().run().isEmpty());
     if (perimeter && radiator) {
       return EmitterKind.MIXED;
     }

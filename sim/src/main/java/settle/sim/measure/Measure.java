@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;
-import settle.sim.emitter.PanelEmitter;
-import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.fabric.Window;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
@@ -339,9 +337,8 @@ public sealed interface Measure {
           arrangement,
           b ->
               b.room().equals(room)
-                      && b.emitter() instanceof PerimeterEmitter skirting
-                      && skirting.ratedOutputPerMetre() < to
-                  ? b.withEmitter(skirting.withOutput(to))
+                      && b.emitter().run().filter(run -> run.outputPerMetre() < to).isPresent()
+                  ? b.withEmitter(b.emitter().withOutputPerMetre(to))
                   : b);
     }
   }
@@ -375,11 +372,7 @@ public sealed interface Measure {
 
     @Override
     public House on(House house, String arrangement) {
-      return oneBranch(
-          house,
-          arrangement,
-          branch,
-          b -> b.withEmitter(((PerimeterEmitter) b.emitter()).ofLength(runTo)));
+      return oneBranch(house, arrangement, branch, b -> b.withEmitter(b.emitter().ofLength(runTo)));
     }
   }
 
@@ -405,11 +398,11 @@ public sealed interface Measure {
           house,
           arrangement,
           branch,
-          b -> {
-            PanelEmitter as = (PanelEmitter) b.emitter();
-            return b.withEmitter(
-                Double.isNaN(lengthTo) ? as.scaled(to / from) : as.ofLength(lengthTo));
-          });
+          b ->
+              b.withEmitter(
+                  Double.isNaN(lengthTo)
+                      ? b.emitter().scaled(to / from)
+                      : b.emitter().ofLength(lengthTo)));
     }
   }
 

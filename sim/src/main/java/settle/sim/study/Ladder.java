@@ -5,14 +5,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.Thermostat;
-import settle.sim.emitter.PanelEmitter;
-import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.emitter.Emitter;
 import settle.sim.emitter.PlainPlate;
 import settle.sim.fabric.Window;
 import settle.sim.house.Arrangement;
@@ -510,20 +510,17 @@ record Ladder(Kind kind, String room, List<Measure> rungs, double limit, boolean
     }
 
     private void profile(String room) {
-      List<PerimeterEmitter> skirting = skirting(room);
+      List<Emitter.Run> skirting = skirting(room);
       if (skirting.isEmpty()) {
         return;
       }
-      double from =
-          skirting.stream().mapToDouble(PerimeterEmitter::ratedOutputPerMetre).min().orElseThrow();
+      double from = skirting.stream().mapToDouble(Emitter.Run::outputPerMetre).min().orElseThrow();
       DoubleUnaryOperator mostOf =
           height -> MOST_PLATES * PlainPlate.outputPerMetre(height, PAINT, 70, 20);
       double limit =
           skirting.stream()
               .mapToDouble(
-                  s ->
-                      Math.min(
-                          RICHEST * s.ratedOutputPerMetre(), mostOf.applyAsDouble(s.faceHeight())))
+                  s -> Math.min(RICHEST * s.outputPerMetre(), mostOf.applyAsDouble(s.faceHeight())))
               .max()
               .orElseThrow();
       double whole = Math.floor(limit / 5) * 5;
@@ -536,30 +533,27 @@ record Ladder(Kind kind, String room, List<Measure> rungs, double limit, boolean
       }
     }
 
-    private List<PerimeterEmitter> skirting(String room) {
+    private List<Emitter.Run> skirting(String room) {
       return of(room)
-          .mapToObj(b -> branches.get(b).emitter())
-          .filter(PerimeterEmitter.class::isInstance)
-          .map(PerimeterEmitter.class::cast)
+          .mapToObj(b -> branches.get(b).emitter().run())
+          .flatMap(Optional::stream)
           .toList();
     }
 
     private void length(Room room) {
-      List<PerimeterEmitter> skirting = skirting(room.name());
-      double whole = skirting.stream().mapToDouble(PerimeterEmitter::length).sum();
+      List<Emitter.Run> skirting = skirting(room.name());
+      double whole = skirting.stream().mapToDouble(Emitter.Run::length).sum();
       double limit = Math.floor(room.freeWall() * 10 + 1e-6) / 10;
       if (skirting.isEmpty() || whole >= limit) {
         return;
       }
       int longest =
           of(room.name())
-              .filter(b -> branches.get(b).emitter() instanceof PerimeterEmitter)
+              .filter(b -> branches.get(b).emitter().run().isPresent())
               .boxed()
-              .max(
-                  Comparator.comparingDouble(
-                      b -> ((PerimeterEmitter) branches.get(b).emitter()).length()))
+              .max(Comparator.comparingDouble(this::runLength))
               .orElseThrow();
-      double run = ((PerimeterEmitter) branches.get(longest).emitter()).length();
+      double run = runLength(longest);
       double others = whole - run;
       add(
           Kind.LENGTH,
@@ -572,21 +566,25 @@ record Ladder(Kind kind, String room, List<Measure> rungs, double limit, boolean
           limit);
     }
 
+    private double runLength(int branch) {
+      return branches.get(branch).emitter().run().map(Emitter.Run::length).orElse(0.0);
+    }
+
     /** The largest of the room's radiators. */
     private void radiator(String room) {
       int largest =
           of(room)
-              .filter(b -> branches.get(b).emitter() instanceof PanelEmitter)
+              .filter(b -> branches.get(b).emitter().run().isEmpty())
               .boxed()
               .max(Comparator.comparingDouble(b -> branches.get(b).emitter().ratedOutput()))
               .orElse(-1);
       if (largest < 0) {
         return;
       }
-      PanelEmitter as = (PanelEmitter) branches.get(largest).emitter();
+      Emitter as = branches.get(largest).emitter();
       double from = as.ratedOutput();
       double limit = LARGEST_RADIATOR * from;
-      if (Double.isNaN(as.length())) {
+      if (as.length().isEmpty()) {
         add(
             Kind.RADIATOR,
             room,
@@ -594,13 +592,14 @@ record Ladder(Kind kind, String room, List<Measure> rungs, double limit, boolean
             limit);
         return;
       }
-      double longest = Math.min(LARGEST_RADIATOR * as.length(), LONGEST_RADIATOR);
-      if (as.length() < longest) {
+      double length = as.length().getAsDouble();
+      double longest = Math.min(LARGEST_RADIATOR * length, LONGEST_RADIATOR);
+      if (length < longest) {
         add(
             Kind.RADIATOR,
             room,
             rungs(
-                as.length(),
+                length,
                 TENTH,
                 longest,
                 to -> new Measure.Radiator(room, largest, from, as.ofLength(to).ratedOutput(), to)),
