@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import settle.sim.emitter.Emitter;
 import settle.sim.house.Branch;
 import settle.sim.result.RunResult;
-import settle.sim.valve.WaxValve;
 
 /**
  * What is singled out where not all can be shown: one room, one emitter.
@@ -55,7 +54,7 @@ public record Focus(Comparison comparison) {
 
   /** The same among the emitters with a thermostatic head. */
   public OptionalInt thermostatic(RunResult result, int room) {
-    return longest(result, room, b -> b.valve() instanceof WaxValve);
+    return longest(result, room, b -> b.valve().thermostatic());
   }
 
   /** Heated length of skirting [m]; 0 for a radiator. */

@@ -89,10 +89,10 @@ public final class TunedScenario {
     List<Branch> branches = tuned.arrangement().branches();
     for (int b = 0; b < branches.size(); b++) {
       Branch branch = branches.get(b);
-      if (!branch.room().equals(room) || !Setting.Head.hasHead(branch.valve())) {
+      if (!branch.room().equals(room) || !branch.valve().hasHead()) {
         continue;
       }
-      double set = Setting.Head.setPoint(branch.valve());
+      double set = branch.valve().setPoint();
       List<Object> knob = branch(b);
       knob.add(ArrangementKeys.KNOB.name());
       if (text.has(knob)) {

@@ -15,8 +15,6 @@ import settle.sim.control.Thermostat;
 import settle.sim.house.Arrangement;
 import settle.sim.source.HeatPump;
 import settle.sim.source.Source;
-import settle.sim.valve.MotorHead;
-import settle.sim.valve.OnOffActuator;
 
 /** Reads how programme, thermostat and weather act on the plant. */
 final class ControlReader {
@@ -160,9 +158,7 @@ final class ControlReader {
   private boolean interlock(List<Arrangement> arrangements) {
     boolean wanted = section.yesNo(ControlKeys.INTERLOCK);
     for (Arrangement arrangement : arrangements) {
-      boolean actuated =
-          arrangement.branches().stream()
-              .anyMatch(b -> b.valve() instanceof OnOffActuator || b.valve() instanceof MotorHead);
+      boolean actuated = arrangement.branches().stream().anyMatch(b -> b.valve().electric());
       if (wanted && !actuated) {
         section
             .value(ControlKeys.INTERLOCK)

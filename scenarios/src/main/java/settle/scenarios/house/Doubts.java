@@ -27,7 +27,6 @@ import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.source.Buffer;
 import settle.sim.source.HeatPump;
-import settle.sim.valve.FixedOpening;
 
 /**
  * Parts of a scenario that are sound each by itself and cannot all be meant: what one asks for,
@@ -220,7 +219,7 @@ final class Doubts {
         boolean byHand =
             arrangement.branches().stream()
                 .filter(b -> b.room().equals(room.name))
-                .anyMatch(b -> b.valve() instanceof FixedOpening);
+                .anyMatch(b -> !b.valve().hasHead());
         boolean stopped =
             !(control.thermostat() instanceof Thermostat.None)
                 && control.referenceRoom().equals(room.name);

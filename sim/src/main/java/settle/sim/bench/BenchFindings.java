@@ -5,7 +5,6 @@ import java.util.List;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.valve.Valve;
-import settle.sim.valve.WaxValve;
 
 /**
  * What the bench found of a valve of a house.
@@ -43,7 +42,7 @@ public record BenchFindings(
 
   /** Whether it is a thermostatic valve, which EN 215 is about. */
   public boolean thermostatic() {
-    return valve() instanceof WaxValve;
+    return valve().thermostatic();
   }
 
   /** Day want of its room [°C]. */

@@ -9,9 +9,6 @@ import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.hydraulics.FlowCoefficient;
 import settle.sim.hydraulics.NetworkFlow;
-import settle.sim.valve.MotorHead;
-import settle.sim.valve.Valve;
-import settle.sim.valve.WaxValve;
 
 /**
  * A valve in the branch it is fitted to, the network solved with the pump running and every other
@@ -56,7 +53,7 @@ public record InBranch(
             branches,
             density,
             house.water().viscosity());
-    double[] kv = branches.stream().mapToDouble(b -> nominal(b.valve())).toArray();
+    double[] kv = branches.stream().mapToDouble(b -> b.valve().kvNominal()).toArray();
     Optional<HysteresisLoop> throttling = onRig.filter(HysteresisLoop::throttles);
     throttling.ifPresent(
         loop -> kv[branch] = FlowCoefficient.kv(loop.nominalFlow(), TestRig.PRESSURE, density));
@@ -87,13 +84,10 @@ public record InBranch(
       double flow = FlowCoefficient.massFlow(TestRig.PRESSURE, needed, density);
       below = loop.temperaturePoint() - loop.opening().temperatureAt(flow);
     }
-    boolean throttles = throttling.isPresent() || branches.get(branch).valve() instanceof MotorHead;
+    boolean throttles =
+        throttling.isPresent() || branches.get(branch).valve().controller().isPresent();
     double authority = throttles ? nominalDrop / shutPressure : Double.NaN;
     return new InBranch(
         designFlow, nominalFlow, openFlow, nominalDrop, shutPressure, authority, below);
-  }
-
-  private static double nominal(Valve valve) {
-    return valve instanceof WaxValve wax ? wax.kvNominal() : valve.kvMaximum();
   }
 }

@@ -3,10 +3,7 @@ package settle.sim.bench;
 import java.util.List;
 import java.util.Optional;
 import settle.sim.hydraulics.FlowCoefficient;
-import settle.sim.valve.MotorHead;
-import settle.sim.valve.OnOffActuator;
 import settle.sim.valve.Valve;
-import settle.sim.valve.WaxValve;
 
 /**
  * What the rig found of a valve by itself.
@@ -63,11 +60,11 @@ public record RigFindings(
    * @param density of the water [kg/m³]
    */
   public static RigFindings of(Valve fitted, double density) {
-    Valve valve = fitted instanceof WaxValve wax ? wax.withBias(0) : fitted;
+    Valve valve = fitted.unbiased();
     double openFlow = FlowCoefficient.massFlow(TestRig.PRESSURE, valve.kvMaximum(), density);
-    if (valve instanceof MotorHead motor && Double.isFinite(motor.integralTime())) {
-      TestRig rig = TestRig.usual(valve, motor.setPoint() + ASTRIDE, density);
-      StepResponse opening = rig.respond(motor.setPoint() - ASTRIDE, READING, RECORDED);
+    if (valve.controller().filter(Valve.Controller::integrates).isPresent()) {
+      TestRig rig = TestRig.usual(valve, valve.setPoint() + ASTRIDE, density);
+      StepResponse opening = rig.respond(valve.setPoint() - ASTRIDE, READING, RECORDED);
       return new RigFindings(
           Optional.empty(), Optional.of(opening), Optional.empty(), openFlow, 0, 0, List.of());
     }
@@ -86,7 +83,7 @@ public record RigFindings(
     Optional<StepResponse> turnedBack =
         loop.throttles() ? Optional.of(rig.respond(from, READING, RECORDED)) : Optional.empty();
     List<En215.Reading> readings =
-        valve instanceof WaxValve
+        valve.thermostatic()
             ? List.of(
                 new En215.Reading(En215.HYSTERESIS, Optional.of(loop.hysteresis())),
                 new En215.Reading(En215.WATER_TEMPERATURE, Optional.of(waterShift)),
@@ -107,13 +104,7 @@ public record RigFindings(
 
   /** About where it works [°C]; for a valve without a set-point, anywhere. */
   private static double middle(Valve valve) {
-    if (valve instanceof WaxValve wax) {
-      return wax.setPoint();
-    }
-    if (valve instanceof OnOffActuator actuator) {
-      return actuator.setPoint();
-    }
-    return valve instanceof MotorHead motor ? motor.setPoint() : 20;
+    return valve.hasHead() ? valve.setPoint() : 20;
   }
 
   private static HysteresisLoop loop(Valve valve, double pressure, double water, double density) {

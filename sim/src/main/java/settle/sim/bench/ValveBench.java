@@ -8,10 +8,7 @@ import settle.sim.engine.HouseModel;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
-import settle.sim.valve.MotorHead;
-import settle.sim.valve.OnOffActuator;
 import settle.sim.valve.Valve;
-import settle.sim.valve.WaxValve;
 
 /**
  * Puts a valve of a house through everything the bench has. The runs in its room, which take
@@ -55,13 +52,13 @@ public final class ValveBench {
   }
 
   private static int rank(Valve valve) {
-    if (valve instanceof WaxValve) {
+    if (valve.thermostatic()) {
       return 0;
     }
-    if (valve instanceof MotorHead) {
+    if (valve.throttles()) {
       return 1;
     }
-    return valve instanceof OnOffActuator ? 2 : 3;
+    return valve.hasHead() ? 2 : 3;
   }
 
   /**

@@ -19,9 +19,7 @@ import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.PipeResistance;
 import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Pump;
-import settle.sim.valve.MotorHead;
 import settle.sim.valve.Valve;
-import settle.sim.valve.WaxValve;
 
 /**
  * Balances an arrangement, or looks at it as it is: every valve open, as an installer works, heads
@@ -258,12 +256,11 @@ final class Balancing {
 
   /** Of the valve at its nominal opening, in series with lockshield and pipe as they are. */
   private double authority(Valve valve, double m, double pressure) {
-    if (m == 0 || !throttles(valve)) {
+    if (m == 0 || !valve.throttles()) {
       return Double.NaN;
     }
-    double nominal = valve instanceof WaxValve wax ? wax.kvNominal() : valve.kvMaximum();
     double rest = pressure - FlowCoefficient.pressureDrop(m, valve.kvMaximum(), density);
-    double drop = FlowCoefficient.pressureDrop(m, nominal, density);
+    double drop = FlowCoefficient.pressureDrop(m, valve.kvNominal(), density);
     return drop / (drop + Math.max(rest, 0));
   }
 
@@ -343,11 +340,6 @@ final class Balancing {
               + kilopascal(NOISY_PRESSURE)
               + "; lower its head, or use one that lowers it as the flow falls, or a bypass");
     }
-  }
-
-  /** Whether a valve's work is to throttle, not only to open and shut. */
-  private static boolean throttles(Valve valve) {
-    return valve instanceof WaxValve || valve instanceof MotorHead;
   }
 
   private static String tenths(double value) {

@@ -12,7 +12,6 @@ import settle.sim.hydraulics.BranchFlow;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.room.SteadyRooms;
-import settle.sim.valve.FixedOpening;
 import settle.sim.valve.RoomSensing;
 
 /**
@@ -228,7 +227,7 @@ final class RestSweep {
 
   /** Whether a branch's valve follows its room. */
   private boolean moves(int b) {
-    return !(model.arrangement.branches().get(b).valve() instanceof FixedOpening)
+    return model.arrangement.branches().get(b).valve().hasHead()
         && Double.isNaN(heldAt[b])
         && kvMaximum(b) > 0;
   }
@@ -321,15 +320,16 @@ final class RestSweep {
       flows[b].solve(kv[b], pressure[b]);
       lacks[b] =
           moves(b)
-              ? valves.lacking(
-                  at.valve(),
-                  kv[b],
-                  massFlow[b],
-                  flows[b].valveDrop(),
-                  inlet,
-                  air,
-                  rooms.star(r, heat),
-                  switchesAt[b])
+              ? at.valve()
+                  .lacking(
+                      kv[b],
+                      valves.at(
+                          air,
+                          rooms.star(r, heat),
+                          massFlow[b],
+                          flows[b].valveDrop(),
+                          inlet,
+                          switchesAt[b]))
               : 0;
     }
     return total;
@@ -413,7 +413,7 @@ final class RestSweep {
   /** What an electric valve of a branch feels there [°C]. */
   double felt(int branch, RoomSensing sensing) {
     int r = model.branchRoom[branch];
-    return ValvesAtRest.felt(sensing, rooms.air(r, heat), rooms.star(r, heat));
+    return sensing.of(rooms.air(r, heat), rooms.star(r, heat));
   }
 
   /** The house with pump and source at rest: no heat but what comes without them. */
@@ -435,7 +435,7 @@ final class RestSweep {
     double set = kv[b];
     if (!Double.isNaN(heldAt[b])) {
       set = heldAt[b];
-    } else if (branch.valve() instanceof FixedOpening || most == 0) {
+    } else if (!branch.valve().hasHead() || most == 0) {
       set = most;
     } else {
       double now = unset(branch, set);
@@ -531,14 +531,15 @@ final class RestSweep {
   private double unset(Branch what, double k) {
     double massFlow = pass(k);
     double inlet = pipes.cooled(what.pipe(), massFlow, entering, aroundThere());
-    return valves.chosen(
-            what.valve(),
-            massFlow,
-            flows[branch].valveDrop(),
-            inlet,
-            airThere,
-            starThere,
-            switchesAt[branch])
+    return what.valve()
+            .kvAtRest(
+                valves.at(
+                    airThere,
+                    starThere,
+                    massFlow,
+                    flows[branch].valveDrop(),
+                    inlet,
+                    switchesAt[branch]))
         - k;
   }
 

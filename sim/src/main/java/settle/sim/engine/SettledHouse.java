@@ -11,10 +11,7 @@ import settle.sim.engine.RestStatus.Reason;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.room.SteadyRooms;
-import settle.sim.valve.MotorHead;
-import settle.sim.valve.OnOffActuator;
 import settle.sim.valve.Valve;
-import settle.sim.valve.WaxValve;
 
 /**
  * A house at rest: where every room settles under weather, gains and flow temperature that stay as
@@ -132,8 +129,8 @@ public final class SettledHouse {
   private void solve() {
     boolean any = false;
     for (int b = 0; b < branches; b++) {
-      if (valve(b) instanceof OnOffActuator actuator) {
-        sweep.switchesAt[b] = actuator.differential() / 2;
+      if (valve(b).switches()) {
+        sweep.switchesAt[b] = valve(b).differential() / 2;
         any = true;
       }
     }
@@ -144,8 +141,8 @@ public final class SettledHouse {
     }
     boolean switching = false;
     for (int b = 0; b < branches; b++) {
-      if (valve(b) instanceof OnOffActuator actuator && opening(b) < 1) {
-        double edge = actuator.differential() / 2 + AFTERWARDS;
+      if (valve(b).switches() && opening(b) < 1) {
+        double edge = valve(b).differential() / 2 + AFTERWARDS;
         sweep.switchesAt[b] = -sweep.valves.play * edge;
         switching = true;
       }
@@ -154,8 +151,8 @@ public final class SettledHouse {
       begin();
       again.run();
       for (int b = 0; b < branches; b++) {
-        if (valve(b) instanceof OnOffActuator actuator && opening(b) > 0 && opening(b) < 1) {
-          because(Kind.ACTUATOR, room(b), opening(b), actuator.differential());
+        if (valve(b).switches() && opening(b) > 0 && opening(b) < 1) {
+          because(Kind.ACTUATOR, room(b), opening(b), valve(b).differential());
         }
       }
     }
@@ -405,9 +402,9 @@ public final class SettledHouse {
     double most = Double.NEGATIVE_INFINITY;
     boolean openForGood = false;
     for (int b = 0; b < branches; b++) {
-      if (valve(b) instanceof OnOffActuator || valve(b) instanceof MotorHead) {
+      if (valve(b).electric()) {
         most = Math.max(most, opening(b));
-        openForGood |= opening(b) > OPEN && (valve(b) instanceof MotorHead || opening(b) == 1);
+        openForGood |= opening(b) > OPEN && (!valve(b).switches() || opening(b) == 1);
       }
     }
     if (most == Double.NEGATIVE_INFINITY || openForGood) {
@@ -424,10 +421,8 @@ public final class SettledHouse {
   private double coldestElectric() {
     double most = Double.NEGATIVE_INFINITY;
     for (int b = 0; b < branches; b++) {
-      if (valve(b) instanceof OnOffActuator actuator) {
-        most = Math.max(most, actuator.setPoint() - sweep.felt(b, actuator.sensing()));
-      } else if (valve(b) instanceof MotorHead motor) {
-        most = Math.max(most, motor.setPoint() - sweep.felt(b, motor.sensing()));
+      if (valve(b).electric()) {
+        most = Math.max(most, valve(b).setPoint() - sweep.felt(b, valve(b).sensing()));
       }
     }
     return most;
@@ -496,7 +491,7 @@ public final class SettledHouse {
     double[] kv = sweep.kv.clone();
     boolean any = false;
     for (int b = 0; b < branches; b++) {
-      if (valve(b) instanceof OnOffActuator && opening(b) < 1) {
+      if (valve(b).switches() && opening(b) < 1) {
         kv[b] = 0;
         any = true;
       }
@@ -589,7 +584,7 @@ public final class SettledHouse {
 
   private boolean headsHavePlay() {
     for (Branch branch : model.arrangement.branches()) {
-      if (branch.valve() instanceof WaxValve wax && wax.play() > 0) {
+      if (branch.valve().play() > 0) {
         return true;
       }
     }
@@ -666,7 +661,7 @@ public final class SettledHouse {
     for (int b = 0; b < branches; b++) {
       int r = model.branchRoom[b];
       boolean moves = highest[r] - lowest[r] > RestStatus.HOLDS_WITHIN;
-      if (moves && valve(b) instanceof WaxValve wax && wax.play() > 0) {
+      if (moves && valve(b).play() > 0) {
         said.add(new Reason(Kind.PLAY, room(b), lowest[r], highest[r]));
       }
     }
@@ -728,8 +723,8 @@ public final class SettledHouse {
   private void hardlyOpen(double[] kept, Excess excess, double hot) {
     boolean any = false;
     for (int b = 0; b < branches; b++) {
-      if (house.control().interlock() && valve(b) instanceof MotorHead motor) {
-        sweep.heldAt[b] = Math.min(sweep.kv[b], OPEN * motor.kvMaximum());
+      if (house.control().interlock() && valve(b).electric() && !valve(b).switches()) {
+        sweep.heldAt[b] = Math.min(sweep.kv[b], OPEN * valve(b).kvMaximum());
         any = true;
       }
     }

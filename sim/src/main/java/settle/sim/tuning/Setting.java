@@ -12,12 +12,8 @@ import settle.sim.house.House;
 import settle.sim.hydraulics.ConstantPump;
 import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Pump;
-import settle.sim.valve.FixedOpening;
 import settle.sim.valve.KnobScale;
-import settle.sim.valve.MotorHead;
-import settle.sim.valve.OnOffActuator;
 import settle.sim.valve.Valve;
-import settle.sim.valve.WaxValve;
 
 /**
  * One thing that can be set on a plant, as a number in SI. Each knows the values that can be set by
@@ -96,8 +92,8 @@ public sealed interface Setting {
     @Override
     public double of(Plant plant) {
       return plant.arrangement().branches().stream()
-          .filter(b -> b.room().equals(room) && hasHead(b.valve()))
-          .mapToDouble(b -> setPoint(b.valve()))
+          .filter(b -> b.room().equals(room) && b.valve().hasHead())
+          .mapToDouble(b -> b.valve().setPoint())
           .findFirst()
           .orElseThrow();
     }
@@ -105,23 +101,7 @@ public sealed interface Setting {
     @Override
     public Plant with(Plant plant, double value) {
       double by = value - of(plant);
-      return plant.withRoom(room, b -> hasHead(b.valve()) ? b.withValve(b.valve().raised(by)) : b);
-    }
-
-    /** Whether a valve has something to set. */
-    public static boolean hasHead(Valve valve) {
-      return !(valve instanceof FixedOpening);
-    }
-
-    /** What a valve is set to [°C]; not a number where it has nothing to set. */
-    public static double setPoint(Valve valve) {
-      if (valve instanceof WaxValve wax) {
-        return wax.setPoint();
-      }
-      if (valve instanceof OnOffActuator actuator) {
-        return actuator.setPoint();
-      }
-      return valve instanceof MotorHead motor ? motor.setPoint() : Double.NaN;
+      return plant.withRoom(room, b -> b.valve().hasHead() ? b.withValve(b.valve().raised(by)) : b);
     }
 
     /**
@@ -146,8 +126,8 @@ public sealed interface Setting {
     /** Whether what is turned is the knob of a thermostatic valve. */
     public boolean turnsKnob(Plant plant) {
       return plant.arrangement().branches().stream()
-          .filter(b -> b.room().equals(room) && hasHead(b.valve()))
-          .allMatch(b -> b.valve() instanceof WaxValve);
+          .filter(b -> b.room().equals(room) && b.valve().hasHead())
+          .allMatch(b -> b.valve().thermostatic());
     }
 
     private double want(Plant plant) {
@@ -434,18 +414,19 @@ public sealed interface Setting {
 
     @Override
     public double of(Plant plant) {
-      return head(plant, branch).gain();
+      return controller(plant, branch).gain();
     }
 
     @Override
     public Plant with(Plant plant, double value) {
-      MotorHead head = head(plant, branch);
+      double integralTime = controller(plant, branch).integralTime();
       return plant.withBranch(
-          branch, (Branch b) -> b.withValve(head.tuned(value, head.integralTime())));
+          branch,
+          (Branch b) -> b.withValve(b.valve().tuned(new Valve.Controller(value, integralTime))));
     }
 
-    static MotorHead head(Plant plant, int branch) {
-      return (MotorHead) plant.arrangement().branches().get(branch).valve();
+    static Valve.Controller controller(Plant plant, int branch) {
+      return plant.arrangement().branches().get(branch).valve().controller().orElseThrow();
     }
 
     @Override
@@ -474,13 +455,14 @@ public sealed interface Setting {
 
     @Override
     public double of(Plant plant) {
-      return MotorGain.head(plant, branch).integralTime();
+      return MotorGain.controller(plant, branch).integralTime();
     }
 
     @Override
     public Plant with(Plant plant, double value) {
-      MotorHead head = MotorGain.head(plant, branch);
-      return plant.withBranch(branch, (Branch b) -> b.withValve(head.tuned(head.gain(), value)));
+      double gain = MotorGain.controller(plant, branch).gain();
+      return plant.withBranch(
+          branch, (Branch b) -> b.withValve(b.valve().tuned(new Valve.Controller(gain, value))));
     }
 
     @Override

@@ -8,7 +8,7 @@ import settle.sim.control.OptimumStart;
 import settle.sim.control.Thermostat;
 import settle.sim.house.Branch;
 import settle.sim.hydraulics.Pump;
-import settle.sim.valve.MotorHead;
+import settle.sim.valve.Valve;
 
 /** What there is to set on a plant. */
 public final class Settings {
@@ -70,7 +70,7 @@ public final class Settings {
   private static void knobs(Plant plant, List<Setting> all) {
     Set<String> rooms = new LinkedHashSet<>();
     for (Branch branch : plant.arrangement().branches()) {
-      if (Setting.Head.hasHead(branch.valve())) {
+      if (branch.valve().hasHead()) {
         rooms.add(branch.room());
       }
     }
@@ -80,8 +80,7 @@ public final class Settings {
   private static void gains(Plant plant, List<Setting> all) {
     List<Branch> branches = plant.arrangement().branches();
     for (int b = 0; b < branches.size(); b++) {
-      if (branches.get(b).valve() instanceof MotorHead motor
-          && Double.isFinite(motor.integralTime())) {
+      if (branches.get(b).valve().controller().filter(Valve.Controller::integrates).isPresent()) {
         all.add(new Setting.MotorGain(b, branches.get(b).room()));
         all.add(new Setting.MotorIntegralTime(b, branches.get(b).room()));
       }

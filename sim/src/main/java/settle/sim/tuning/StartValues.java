@@ -23,8 +23,7 @@ import settle.sim.room.Room;
 import settle.sim.study.Holding;
 import settle.sim.study.LeastCurve;
 import settle.sim.valve.FixedOpening;
-import settle.sim.valve.MotorHead;
-import settle.sim.valve.WaxValve;
+import settle.sim.valve.Valve;
 
 /**
  * Where a search begins: worked out, not found, and each value with its reason. One after the other
@@ -169,11 +168,8 @@ final class StartValues {
     List<Branch> open = new ArrayList<>();
     for (Branch branch : plant.arrangement().branches()) {
       double want = want(plant.house(), branch.room());
-      double by = want + OPEN - Setting.Head.setPoint(branch.valve());
-      open.add(
-          Setting.Head.hasHead(branch.valve())
-              ? branch.withValve(branch.valve().raised(by))
-              : branch);
+      double by = want + OPEN - branch.valve().setPoint();
+      open.add(branch.valve().hasHead() ? branch.withValve(branch.valve().raised(by)) : branch);
     }
     House house = plant.house();
     Holding holding = new Holding(house, plant.arrangement().withBranches(open));
@@ -233,9 +229,9 @@ final class StartValues {
   /** What a head is usually set to: want, or for a thermostatic valve half its band below. */
   private double usual(String room, double want) {
     return plant.arrangement().branches().stream()
-        .filter(b -> b.room().equals(room) && Setting.Head.hasHead(b.valve()))
+        .filter(b -> b.room().equals(room) && b.valve().hasHead())
         .findFirst()
-        .map(b -> b.valve() instanceof WaxValve wax ? want - wax.proportionalBand() / 2 : want)
+        .map(b -> want - b.valve().proportionalBand() / 2)
         .orElse(want);
   }
 
@@ -318,7 +314,7 @@ final class StartValues {
 
   private void gains(Setting.MotorGain setting) {
     int b = setting.branch();
-    MotorHead motor = Setting.MotorGain.head(plant, b);
+    Valve motor = plant.arrangement().branches().get(b).valve();
     double want = want(plant.house(), setting.room());
     double lift = workingLift(b, motor, want);
     FirstOrderDeadTime identified =
@@ -336,7 +332,7 @@ final class StartValues {
   }
 
   /** Lift that holds a room on a usual day, within what can still be stepped up. */
-  private double workingLift(int branch, MotorHead motor, double want) {
+  private double workingLift(int branch, Valve motor, double want) {
     int room = plant.house().roomIndex(plant.arrangement().branches().get(branch).room());
     UnivariateFunction off = lift -> settled(lifted(branch, motor, lift))[room] - want;
     double most = 1 / (1 + STEP);
@@ -346,7 +342,7 @@ final class StartValues {
     return off.value(most) <= 0 ? most : new BrentSolver(1e-4).solve(100, off, LEAST_LIFT, most);
   }
 
-  private Plant lifted(int branch, MotorHead motor, double lift) {
+  private Plant lifted(int branch, Valve motor, double lift) {
     FixedOpening still = new FixedOpening(motor.name(), lift * motor.kvMaximum());
     return plant.withBranch(branch, b -> b.withValve(still));
   }

@@ -1,5 +1,7 @@
 package settle.sim.valve;
 
+import java.util.Optional;
+
 /**
  * A valve that stays where it is set.
  *
@@ -17,6 +19,21 @@ public record FixedOpening(String name, double kvMaximum) implements Valve {
   @Override
   public double setPoint() {
     return Double.NaN;
+  }
+
+  @Override
+  public Optional<ValveDrive> drive(double startTemperature) {
+    return Optional.empty();
+  }
+
+  @Override
+  public double kvAtRest(AtRest at) {
+    return kvMaximum;
+  }
+
+  @Override
+  public double lacking(double kv, AtRest at) {
+    throw new IllegalStateException("valve '" + name + "' has nothing that moves it");
   }
 
   @Override

@@ -1,5 +1,6 @@
 package settle.sim.valve;
 
+import java.util.Optional;
 import settle.sim.units.Range;
 
 /**
@@ -51,9 +52,40 @@ public record MotorHead(
     return Double.isFinite(integralTime) ? OnOffActuator.meanError(lift) : lift / gain;
   }
 
-  /** The same head with another controller: K_p [1/K] and T_i [s]. */
-  public MotorHead tuned(double kp, double ti) {
-    return new MotorHead(name, setPoint, kp, ti, travelTime, kvMaximum, sensing);
+  @Override
+  public boolean throttles() {
+    return true;
+  }
+
+  @Override
+  public boolean electric() {
+    return true;
+  }
+
+  @Override
+  public Optional<Controller> controller() {
+    return Optional.of(new Controller(gain, integralTime));
+  }
+
+  @Override
+  public MotorHead tuned(Controller other) {
+    return new MotorHead(
+        name, setPoint, other.gain(), other.integralTime(), travelTime, kvMaximum, sensing);
+  }
+
+  @Override
+  public Optional<ValveDrive> drive(double startTemperature) {
+    return Optional.of(new MotorDrive(this, startTemperature));
+  }
+
+  @Override
+  public double kvAtRest(AtRest at) {
+    return kvMaximum * liftAtRest(setPoint - at.felt(sensing));
+  }
+
+  @Override
+  public double lacking(double kv, AtRest at) {
+    return setPoint - errorAtRest(kv / kvMaximum) - at.felt(sensing);
   }
 
   @Override

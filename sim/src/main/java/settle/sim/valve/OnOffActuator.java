@@ -1,5 +1,6 @@
 package settle.sim.valve;
 
+import java.util.Optional;
 import settle.sim.units.Range;
 
 /**
@@ -44,6 +45,26 @@ public record OnOffActuator(
   /** Error at which {@link #meanLift} is such a lift, where it is anything between [K]. */
   public static double meanError(double lift) {
     return (lift - 0.5) * STEP_WIDTH;
+  }
+
+  @Override
+  public boolean electric() {
+    return true;
+  }
+
+  @Override
+  public Optional<ValveDrive> drive(double startTemperature) {
+    return Optional.of(new ActuatorDrive(this, startTemperature));
+  }
+
+  @Override
+  public double kvAtRest(AtRest at) {
+    return kvMaximum * meanLift(setPoint + at.switchesAt() - at.felt(sensing));
+  }
+
+  @Override
+  public double lacking(double kv, AtRest at) {
+    return setPoint + at.switchesAt() - meanError(kv / kvMaximum) - at.felt(sensing);
   }
 
   @Override

@@ -5,5 +5,15 @@ public enum RoomSensing {
   /** Mean of air and radiant temperature. */
   OPERATIVE,
   /** Air temperature. */
-  AIR
+  AIR;
+
+  /**
+   * What it feels [°C].
+   *
+   * @param air temperature of the air [°C]
+   * @param star radiant temperature [°C]
+   */
+  public double of(double air, double star) {
+    return this == AIR ? air : (air + star) / 2;
+  }
 }

@@ -3,7 +3,7 @@ package settle.sim.valve;
 /**
  * What moves one valve. A step is looked ahead at, tried with what the room really did, accepted.
  */
-interface ValveDrive {
+public interface ValveDrive {
 
   /** Moves the set-point by so much from what was declared [K]. */
   void shiftSetPoint(double shift);

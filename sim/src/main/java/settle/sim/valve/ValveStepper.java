@@ -60,23 +60,12 @@ public final class ValveStepper {
     wasShut = new boolean[count];
     for (int i = 0; i < count; i++) {
       Valve valve = valves.get(i);
-      drives[i] = drive(valve, startTemperature);
-      electric[i] = valve instanceof OnOffActuator || valve instanceof MotorHead;
+      drives[i] = valve.drive(startTemperature).orElse(null);
+      electric[i] = valve.electric();
       kvMaximum[i] = valve.kvMaximum();
       kv[i] = kvMaximum[i];
       meanKv[i] = kvMaximum[i];
     }
-  }
-
-  /** What moves a valve; nothing moves a fixed opening. */
-  private static ValveDrive drive(Valve valve, double startTemperature) {
-    if (valve instanceof WaxValve wax) {
-      return new WaxDrive(wax, startTemperature);
-    }
-    if (valve instanceof OnOffActuator actuator) {
-      return new ActuatorDrive(actuator, startTemperature);
-    }
-    return valve instanceof MotorHead motor ? new MotorDrive(motor, startTemperature) : null;
   }
 
   /** Number of valves. */

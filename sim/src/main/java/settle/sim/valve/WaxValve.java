@@ -1,5 +1,7 @@
 package settle.sim.valve;
 
+import java.util.Optional;
+
 /**
  * A thermostatic radiator valve with a wax (or other) sensing element.
  *
@@ -58,6 +60,48 @@ public record WaxValve(
   /** The same valve where it is so much warmer than in the room [K]. */
   public WaxValve withBias(double other) {
     return placed(setPoint, other);
+  }
+
+  @Override
+  public WaxValve unbiased() {
+    return withBias(0);
+  }
+
+  @Override
+  public boolean throttles() {
+    return true;
+  }
+
+  @Override
+  public Optional<ValveDrive> drive(double startTemperature) {
+    return Optional.of(new WaxDrive(this, startTemperature));
+  }
+
+  @Override
+  public boolean feelsItsWater() {
+    return true;
+  }
+
+  @Override
+  public double kvAtRest(AtRest at) {
+    return CapacityCurve.kv(set(at), proportionalBand, kvNominal, kvMaximum, sensed(at));
+  }
+
+  @Override
+  public double lacking(double kv, AtRest at) {
+    return set(at) + proportionalBand * (1 - kv / kvNominal) - sensed(at);
+  }
+
+  /** What the head senses at rest, where it stands in its play taken for warmth [°C]. */
+  private double sensed(AtRest at) {
+    double local = at.felt(sensing) + at.play() * play / 2;
+    double hot = CapacityCurve.headWater(at.massFlow(), at.inlet(), at.air());
+    double body = at.air() + at.duty() * (hot - at.air());
+    return CapacityCurve.sensed(local, waterInfluence, body, bias);
+  }
+
+  private double set(AtRest at) {
+    return CapacityCurve.underPressure(setPoint, pressureInfluence, at.drop());
   }
 
   @Override

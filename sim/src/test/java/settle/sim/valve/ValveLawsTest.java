@@ -53,7 +53,7 @@ class ValveLawsTest {
         .isEqualTo(
             new MotorHead(
                 "motor", 22, 0.5, Double.POSITIVE_INFINITY, 60, 0.8, RoomSensing.OPERATIVE));
-    assertThat(MOTOR.tuned(0.8, 900))
+    assertThat(MOTOR.tuned(new Valve.Controller(0.8, 900)))
         .isEqualTo(new MotorHead("motor", 20, 0.8, 900, 60, 0.8, RoomSensing.OPERATIVE));
     FixedOpening fixed = new FixedOpening("fixed", 1);
     assertThat(fixed.raised(3)).isSameAs(fixed);
@@ -104,8 +104,9 @@ class ValveLawsTest {
     assertThat(MOTOR.liftAtRest(1)).isEqualTo(0.5);
     assertThat(MOTOR.liftAtRest(-1)).isZero();
     assertThat(MOTOR.liftAtRest(9)).isOne();
-    assertThat(MOTOR.tuned(0.5, 600).liftAtRest(1)).isOne();
-    assertThat(MOTOR.tuned(0.5, 600).liftAtRest(-0.0025)).isEqualTo(0.25, within(1e-12));
+    assertThat(MOTOR.tuned(new Valve.Controller(0.5, 600)).liftAtRest(1)).isOne();
+    assertThat(MOTOR.tuned(new Valve.Controller(0.5, 600)).liftAtRest(-0.0025))
+        .isEqualTo(0.25, within(1e-12));
   }
 
   @Test
