@@ -20,15 +20,8 @@ import settle.sim.hydraulics.PipePlace;
 import settle.sim.room.HouseFabric;
 import settle.sim.room.HouseNetwork;
 import settle.sim.room.SteadyResponse;
-import settle.sim.source.Boiler;
-import settle.sim.source.BoilerStepper;
 import settle.sim.source.Buffer;
 import settle.sim.source.BufferedSource;
-import settle.sim.source.HeatPump;
-import settle.sim.source.HeatPumpStepper;
-import settle.sim.source.IdealSource;
-import settle.sim.source.IdealSourceStepper;
-import settle.sim.source.Source;
 import settle.sim.source.SourceStepper;
 import settle.sim.valve.Valve;
 import settle.sim.valve.ValveStepper;
@@ -293,15 +286,7 @@ public final class HouseModel {
 
   SourceStepper sourceStepper(double startTemperature) {
     WaterProperties water = house.water();
-    Source source = house.source();
-    SourceStepper stepper;
-    if (source instanceof Boiler boiler) {
-      stepper = new BoilerStepper(boiler, startTemperature);
-    } else if (source instanceof HeatPump pump) {
-      stepper = new HeatPumpStepper(pump, water.specificHeat(), startTemperature);
-    } else {
-      stepper = new IdealSourceStepper((IdealSource) source);
-    }
+    SourceStepper stepper = house.source().stepper(water.specificHeat(), startTemperature);
     if (house.buffer().isEmpty()) {
       return stepper;
     }
@@ -319,11 +304,7 @@ public final class HouseModel {
     for (Main main : house.distribution().mains()) {
       sum += main.pipe().waterVolume();
     }
-    double source =
-        house.source() instanceof Boiler boiler
-            ? boiler.thermalMass()
-            : house.source() instanceof HeatPump pump ? pump.thermalMass() : 0;
-    return sum + source / (water.density() * water.specificHeat());
+    return sum + house.source().thermalMass() / (water.density() * water.specificHeat());
   }
 
   /** Names of the mains, in order. */

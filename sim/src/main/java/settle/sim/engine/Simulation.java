@@ -15,8 +15,7 @@ import settle.sim.result.FigureReader;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
 import settle.sim.room.Room;
-import settle.sim.source.Boiler;
-import settle.sim.source.HeatPump;
+import settle.sim.source.Carrier;
 import settle.sim.source.Source;
 import settle.sim.source.WaterNeeded;
 
@@ -181,9 +180,9 @@ public final class Simulation {
   private static FigureReader.PlantFacts plantFacts(HouseModel model, HouseRun run) {
     Source source = model.house.source();
     return new FigureReader.PlantFacts(
-        source instanceof Boiler b ? b.efficiency().dewPoint() : NATURAL_GAS_DEW_POINT,
-        source instanceof Boiler,
-        source instanceof HeatPump,
+        source.dewPoint().orElse(NATURAL_GAS_DEW_POINT),
+        source.dewPoint().isPresent(),
+        source.carrier() == Carrier.ELECTRICITY,
         run.shortestRun(),
         run.timeAtMinimum(),
         run.defrosts(),
@@ -192,11 +191,10 @@ public final class Simulation {
         waterNeeded(model.house));
   }
 
-  /**
-   * For a heat pump with a shortest running time, in mild weather, as it is judged for good [m³].
-   */
+  /** For a source with a shortest running time, in mild weather, as it is judged for good [m³]. */
   private static OptionalDouble waterNeeded(House house) {
-    if (!(house.source() instanceof HeatPump pump) || pump.minimumOnTime() == 0) {
+    Source source = house.source();
+    if (source.minimumOnTime() == 0) {
       return OptionalDouble.empty();
     }
     double flow =
@@ -204,9 +202,9 @@ public final class Simulation {
             .control()
             .flowCurve()
             .map(curve -> curve.setPoint(WaterNeeded.MILD, 0))
-            .orElse(pump.flowSetPoint());
+            .orElse(source.flowSetPoint());
     double volumetricHeat = house.water().density() * house.water().specificHeat();
-    return OptionalDouble.of(WaterNeeded.of(pump, WaterNeeded.MILD, flow, volumetricHeat));
+    return OptionalDouble.of(WaterNeeded.of(source, WaterNeeded.MILD, flow, volumetricHeat));
   }
 
   /** Whether weather, gains and wants stay as they are all the last day. */

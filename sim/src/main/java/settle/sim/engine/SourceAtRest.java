@@ -2,10 +2,8 @@ package settle.sim.engine;
 
 import java.util.Optional;
 import settle.sim.house.House;
-import settle.sim.source.Boiler;
 import settle.sim.source.Buffer;
 import settle.sim.source.Defrost;
-import settle.sim.source.HeatPump;
 import settle.sim.source.Source;
 
 /**
@@ -63,9 +61,7 @@ final class SourceAtRest {
     if (buffer.isPresent()) {
       pass(buffer.get(), mains, flowing, returning);
     }
-    if (source instanceof Boiler boiler) {
-      power += boiler.standingLoss() * (temperature - Boiler.SURROUNDINGS);
-    }
+    power += source.casingLoss(temperature);
   }
 
   private void pass(Buffer vessel, double mains, double flowing, double returning) {
@@ -116,8 +112,7 @@ final class SourceAtRest {
 
   /** Whether its coil ices in this weather, so that it defrosts now and then. */
   boolean ices() {
-    return source instanceof HeatPump pump
-        && pump.defrost().filter(d -> d.icesAt(outdoor)).isPresent();
+    return source.ices(outdoor);
   }
 
   /** Most it can make, mean over running and defrosting [W]. */
@@ -133,52 +128,37 @@ final class SourceAtRest {
 
   /** Least it makes while running [W]. */
   double least() {
-    if (source instanceof Boiler boiler) {
-      return boiler.minimumPower();
-    }
-    if (source instanceof HeatPump pump) {
-      double running = pump.minimumPower(outdoor, setPoint);
-      return ices() ? Math.max(defrost().meanHeat(running), 0) : running;
-    }
-    return 0;
+    double running = source.minimumPower(outdoor, setPoint);
+    return ices() ? Math.max(defrost().meanHeat(running), 0) : running;
   }
 
   /** How far above what is asked for it goes before it stops [K]. */
   double above() {
-    if (source instanceof HeatPump pump) {
-      return Math.min(pump.switchingBand(), pump.highestFlow() - setPoint);
-    }
-    return source instanceof Boiler boiler ? boiler.switchingBand() : 0;
+    return Math.min(source.switchingBand(), source.highestFlow() - setPoint);
   }
 
   /** How far below what is asked for it starts [K]. */
   double below() {
-    if (source instanceof HeatPump pump) {
-      return pump.switchingBand();
-    }
-    return source instanceof Boiler boiler ? boiler.switchingBand() : 0;
+    return source.switchingBand();
   }
 
   /** Least rest before it starts again [s]. */
   double leastRest() {
-    if (source instanceof HeatPump pump) {
-      return pump.minimumOffTime();
-    }
-    return source instanceof Boiler boiler ? boiler.antiCycleTime() : 0;
+    return source.minimumOffTime();
   }
 
   /** Least time it runs [s]. */
   double leastRun() {
-    return source instanceof HeatPump pump ? pump.minimumOnTime() : 0;
+    return source.minimumOnTime();
   }
 
   /** Flow of water below which it does not run [kg/s]. */
   double leastFlow() {
-    return source instanceof HeatPump pump ? pump.minimumFlow() * (1 - 1e-9) : 0;
+    return source.minimumFlow() * (1 - 1e-9);
   }
 
   /** How it defrosts; asked only where its coil ices. */
   Defrost defrost() {
-    return ((HeatPump) source).defrost().orElseThrow();
+    return source.defrost().orElseThrow();
   }
 }

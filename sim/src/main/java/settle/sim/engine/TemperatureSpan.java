@@ -8,9 +8,7 @@ import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.room.Room;
 import settle.sim.room.SteadyResponse;
-import settle.sim.source.Boiler;
 import settle.sim.source.Buffer;
-import settle.sim.source.HeatPump;
 import settle.sim.source.Source;
 
 /**
@@ -84,10 +82,8 @@ final class TemperatureSpan {
       includeAround(main.pipe(), main.room(), main.surroundings());
     }
     house.buffer().map(Buffer::surroundings).ifPresent(this::include);
-    if (source instanceof Boiler) {
-      include(Boiler.SURROUNDINGS);
-    }
-    if (source instanceof HeatPump pump && pump.defrost().isPresent()) {
+    source.surroundings().ifPresent(this::include);
+    if (source.defrost().isPresent()) {
       coldest = Math.min(coldest, COLDEST_DEFROST);
     }
   }
@@ -115,20 +111,8 @@ final class TemperatureSpan {
   void see(double outdoor, double flowSetPoint, boolean called) {
     include(outdoor);
     if (called) {
-      warmest = Math.max(warmest, hottestFlow(flowSetPoint));
+      warmest = Math.max(warmest, source.hottest(flowSetPoint));
     }
-  }
-
-  private double hottestFlow(double setPoint) {
-    if (source instanceof Boiler boiler) {
-      return setPoint + boiler.switchingBand();
-    }
-    if (source instanceof HeatPump pump) {
-      // Within its shortest running time it may pass its band, up to the highest it makes.
-      return Math.max(
-          pump.highestFlow(), Math.min(setPoint, pump.highestFlow()) + pump.switchingBand());
-    }
-    return setPoint;
   }
 
   /** Sees the gains of a room [W]. */

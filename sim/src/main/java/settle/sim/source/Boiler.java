@@ -1,5 +1,7 @@
 package settle.sim.source;
 
+import java.util.OptionalDouble;
+
 /**
  * A modulating gas boiler.
  *
@@ -75,6 +77,53 @@ public record Boiler(
         overRunTime,
         standingLoss,
         efficiency);
+  }
+
+  @Override
+  public Carrier carrier() {
+    return Carrier.GAS;
+  }
+
+  @Override
+  public SourceStepper stepper(double specificHeat, double startTemperature) {
+    return new BoilerStepper(this, startTemperature);
+  }
+
+  /** What the casing loses is made as well; below its least output it burns at least output. */
+  @Override
+  public Delivery deliver(double outdoor, double load, double flow, double returning) {
+    double loss = Math.max(casingLoss(flow), 0);
+    double capacity = maximumPower - loss;
+    double unmet = Math.max(load - capacity, 0);
+    double made = load > 0 ? load - unmet + loss : 0;
+    double burning = Math.max(made, minimumPower) / maximumPower;
+    double input = made / efficiency.at(returning, burning);
+    return new Delivery(capacity, minimumPower - loss, 0, unmet, OptionalDouble.of(input));
+  }
+
+  @Override
+  public double minimumPower(double outdoor, double flow) {
+    return minimumPower;
+  }
+
+  @Override
+  public double minimumOffTime() {
+    return antiCycleTime;
+  }
+
+  @Override
+  public double casingLoss(double water) {
+    return standingLoss * (water - SURROUNDINGS);
+  }
+
+  @Override
+  public OptionalDouble surroundings() {
+    return OptionalDouble.of(SURROUNDINGS);
+  }
+
+  @Override
+  public OptionalDouble dewPoint() {
+    return OptionalDouble.of(efficiency.dewPoint());
   }
 
   @Override

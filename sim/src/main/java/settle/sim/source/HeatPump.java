@@ -1,6 +1,9 @@
 package settle.sim.source;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import settle.sim.units.Range;
 
 /**
@@ -65,12 +68,60 @@ public record HeatPump(
     return compressor + backup.map(b -> b.availableAt(outdoor)).orElse(0.0);
   }
 
+  @Override
+  public Carrier carrier() {
+    return Carrier.ELECTRICITY;
+  }
+
+  @Override
+  public SourceStepper stepper(double specificHeat, double startTemperature) {
+    return new HeatPumpStepper(this, specificHeat, startTemperature);
+  }
+
   /**
-   * Least heat output while running [W].
-   *
-   * @param outdoor outdoor temperature [°C]
-   * @param flow flow temperature [°C]
+   * COP at part load is that at full load, as in a run. Where the coil ices, mean values over
+   * running and defrosting take the place of those without frost.
    */
+  @Override
+  public Delivery deliver(double outdoor, double load, double flow, double returning) {
+    double asked = Math.min(flow, highestFlow);
+    double capacity = performance.capacity(outdoor, asked);
+    double least = minimumModulation * capacity;
+    double cop = performance.cop(outdoor, asked);
+    if (ices(outdoor)) {
+      Defrost cycle = defrost.orElseThrow();
+      capacity = Math.max(cycle.meanHeat(capacity), 0);
+      least = Math.max(cycle.meanHeat(least), 0);
+      double mean = Math.min(Math.max(load, least), capacity);
+      cop = mean / cycle.meanInput(cycle.powerFor(mean) / cop);
+    }
+    double input = load > 0 ? SeasonalPerformance.input(load, capacity, least, cop) : 0;
+    double left = SeasonalPerformance.backup(load, capacity);
+    return new Delivery(capacity, least, left, 0, OptionalDouble.of(input));
+  }
+
+  /** Within its shortest running time it may pass its band, up to the highest it makes. */
+  @Override
+  public double hottest(double setPoint) {
+    return Math.max(highestFlow, Math.min(setPoint, highestFlow) + switchingBand);
+  }
+
+  @Override
+  public List<Double> bends(double jump) {
+    List<Double> bends = new ArrayList<>(performance.bends());
+    backup.ifPresent(b -> bends.addAll(List.of(b.highestOutdoor(), b.highestOutdoor() + jump)));
+    defrost.ifPresent(
+        d ->
+            bends.addAll(
+                List.of(
+                    d.lowestOutdoor() - jump,
+                    d.lowestOutdoor(),
+                    d.highestOutdoor(),
+                    d.highestOutdoor() + jump)));
+    return bends;
+  }
+
+  @Override
   public double minimumPower(double outdoor, double flow) {
     return minimumModulation * performance.capacity(outdoor, flow);
   }

@@ -1,5 +1,7 @@
 package settle.sim.source;
 
+import java.util.OptionalDouble;
+
 /**
  * A source that holds its flow temperature, if its power suffices, without delay.
  *
@@ -34,6 +36,22 @@ public record IdealSource(String name, double flowSetPoint, double maximumPower)
   @Override
   public double maximumPower(double outdoor, double flow) {
     return maximumPower;
+  }
+
+  @Override
+  public Carrier carrier() {
+    return Carrier.NONE;
+  }
+
+  @Override
+  public SourceStepper stepper(double specificHeat, double startTemperature) {
+    return new IdealSourceStepper(this);
+  }
+
+  @Override
+  public Delivery deliver(double outdoor, double load, double flow, double returning) {
+    return new Delivery(
+        maximumPower, 0, 0, Math.max(load - maximumPower, 0), OptionalDouble.empty());
   }
 
   @Override

@@ -1,7 +1,14 @@
 package settle.sim.source;
 
-/** What heats the water. */
-public sealed interface Source permits IdealSource, Boiler, HeatPump {
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What heats the water. A kind of source answers here all that is asked of it, so that nobody has
+ * to ask which kind it is.
+ */
+public interface Source {
 
   /** What it is called. */
   String name();
@@ -32,4 +39,100 @@ public sealed interface Source permits IdealSource, Boiler, HeatPump {
 
   /** How long the pump runs on after the call for heat ends [s]. */
   double overRunTime();
+
+  /** What it takes to make heat. */
+  Carrier carrier();
+
+  /**
+   * Steps it through a run.
+   *
+   * @param specificHeat of the water [J/(kg K)]
+   * @param startTemperature of its water [°C]
+   */
+  SourceStepper stepper(double specificHeat, double startTemperature);
+
+  /**
+   * What it does with a load that stays as it is.
+   *
+   * @param outdoor outdoor temperature [°C]
+   * @param load heat taken by the water [W]
+   * @param flow flow temperature while it runs [°C]
+   * @param returning return temperature while it runs [°C]
+   */
+  Delivery deliver(double outdoor, double load, double flow, double returning);
+
+  /**
+   * Least heat output while running [W].
+   *
+   * @param outdoor outdoor temperature [°C]
+   * @param flow flow temperature [°C]
+   */
+  default double minimumPower(double outdoor, double flow) {
+    return 0;
+  }
+
+  /** Half-band: off at set-point + band, on at set-point - band [K]. */
+  default double switchingBand() {
+    return 0;
+  }
+
+  /** Hottest water it makes while asked for a flow temperature [°C]. */
+  default double hottest(double setPoint) {
+    return setPoint + switchingBand();
+  }
+
+  /** Heat capacity of its water and metal [J/K]. */
+  default double thermalMass() {
+    return 0;
+  }
+
+  /** Flow of water below which it does not run [kg/s]. */
+  default double minimumFlow() {
+    return 0;
+  }
+
+  /** Least running time before it may stop by itself [s]. */
+  default double minimumOnTime() {
+    return 0;
+  }
+
+  /** Least rest before it may start [s]. */
+  default double minimumOffTime() {
+    return 0;
+  }
+
+  /** Heat that its casing loses with water of a temperature [°C] in it [W]. */
+  default double casingLoss(double water) {
+    return 0;
+  }
+
+  /** Surroundings to which its casing loses heat [°C]; empty if it does not. */
+  default OptionalDouble surroundings() {
+    return OptionalDouble.empty();
+  }
+
+  /** Return temperature below which it condenses [°C]; empty if it cannot. */
+  default OptionalDouble dewPoint() {
+    return OptionalDouble.empty();
+  }
+
+  /** How its coil is defrosted; empty if it does not ice. */
+  default Optional<Defrost> defrost() {
+    return Optional.empty();
+  }
+
+  /** Whether its coil ices in weather of an outdoor temperature [°C]. */
+  default boolean ices(double outdoor) {
+    return defrost().filter(d -> d.icesAt(outdoor)).isPresent();
+  }
+
+  /**
+   * Outdoor temperatures at which what it can changes its course [°C], and both sides of those at
+   * which that jumps.
+   *
+   * @param jump how far apart those are [K]
+   */
+  default List<Double> bends(double jump) {
+    return List.of();
+  }
 }

@@ -43,21 +43,21 @@ public final class WaterNeeded {
   }
 
   /**
-   * Least volume that keeps a heat pump's shortest running time at least output with no heat taken
+   * Least volume that keeps a source's shortest running time at least output with no heat taken
    * [m³].
    *
-   * @param pump the unit
+   * @param source the source
    * @param outdoor outdoor temperature [°C]
    * @param flow flow temperature asked for [°C]
    * @param volumetricHeat rho c of the water [J/(m³ K)]
    */
-  public static double of(HeatPump pump, double outdoor, double flow, double volumetricHeat) {
-    double asked = Math.min(flow, pump.highestFlow());
+  public static double of(Source source, double outdoor, double flow, double volumetricHeat) {
+    double asked = Math.min(flow, source.highestFlow());
     return volume(
-        pump.minimumPower(outdoor, asked),
+        source.minimumPower(outdoor, asked),
         0,
-        pump.minimumOnTime(),
-        2 * pump.switchingBand(),
+        source.minimumOnTime(),
+        2 * source.switchingBand(),
         volumetricHeat);
   }
 }

@@ -8,6 +8,7 @@ import settle.sim.engine.HouseModel;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.WaterProperties;
+import settle.sim.source.Delivery;
 import settle.sim.source.HeatPump;
 import settle.sim.source.WaterNeeded;
 
@@ -84,9 +85,8 @@ public record HeatPumpAnswer(
     SeasonAtRest.Drawn design = rest.controlled(outdoor);
     double mildOutdoor = Math.max(MILD, outdoor);
     SeasonAtRest.Drawn mild = rest.controlled(mildOutdoor);
-    Delivery atDesign =
-        Delivery.of(pump, outdoor, design.load(), design.flow(), design.returning());
-    Delivery atMild = Delivery.of(pump, mildOutdoor, mild.load(), mild.flow(), mild.returning());
+    Delivery atDesign = pump.deliver(outdoor, design.load(), design.flow(), design.returning());
+    Delivery atMild = pump.deliver(mildOutdoor, mild.load(), mild.flow(), mild.returning());
     WaterProperties liquid = house.water();
     double heatOfWater = liquid.density() * liquid.specificHeat();
     DoubleUnaryOperator moved = rest.waterMoved(mildOutdoor);

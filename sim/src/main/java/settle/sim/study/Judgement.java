@@ -19,7 +19,6 @@ import settle.sim.engine.RestStatus;
 import settle.sim.engine.SettledHouse;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
-import settle.sim.source.HeatPump;
 
 /**
  * Whether every room that has an emitter is held all season, from design weather to {@link
@@ -625,20 +624,7 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
     private List<Double> bends(double coldest, double mildest) {
       List<Double> bends = new ArrayList<>();
       house.control().flowCurve().ifPresent(curve -> bends.addAll(curve.bends()));
-      if (house.source() instanceof HeatPump pump) {
-        bends.addAll(pump.performance().bends());
-        pump.backup()
-            .ifPresent(b -> bends.addAll(List.of(b.highestOutdoor(), b.highestOutdoor() + JUMP)));
-        pump.defrost()
-            .ifPresent(
-                d ->
-                    bends.addAll(
-                        List.of(
-                            d.lowestOutdoor() - JUMP,
-                            d.lowestOutdoor(),
-                            d.highestOutdoor(),
-                            d.highestOutdoor() + JUMP)));
-      }
+      bends.addAll(house.source().bends(JUMP));
       bends.removeIf(t -> !(t > coldest && t < mildest));
       return bends;
     }

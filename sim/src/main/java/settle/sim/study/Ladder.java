@@ -27,8 +27,7 @@ import settle.sim.measure.Measure;
 import settle.sim.measure.Measure.Kind;
 import settle.sim.room.Room;
 import settle.sim.source.Buffer;
-import settle.sim.source.HeatPump;
-import settle.sim.source.IdealSource;
+import settle.sim.source.Carrier;
 import settle.sim.source.Source;
 
 /**
@@ -378,12 +377,12 @@ record Ladder(Kind kind, String room, List<Measure> rungs, double limit, boolean
 
     private void water() {
       Source source = house.source();
-      if (source instanceof IdealSource || house.buffer().isPresent()) {
+      if (source.carrier() == Carrier.NONE || house.buffer().isPresent()) {
         return;
       }
-      if (source instanceof HeatPump unit && unit.minimumFlow() > 0 && judged.blocked() > 0) {
+      if (source.minimumFlow() > 0 && judged.blocked() > 0) {
         bypass();
-        double needed = Math.max(AMPLE * unit.minimumFlow(), mostFlow());
+        double needed = Math.max(AMPLE * source.minimumFlow(), mostFlow());
         double perHour = house.water().litresPerHour(needed);
         double ample = Math.ceil(perHour / 50) * 50 * (needed / perHour);
         vessels(Buffer.Placement.PARALLEL, ample);

@@ -13,8 +13,9 @@ import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.house.Tariffs;
-import settle.sim.source.Boiler;
 import settle.sim.source.Buffer;
+import settle.sim.source.Carrier;
+import settle.sim.source.Delivery;
 import settle.sim.source.IdealSource;
 import settle.sim.source.Source;
 
@@ -170,8 +171,7 @@ final class SeasonAtRest {
       double outdoor = climate.outdoor()[i];
       double hours = climate.hours()[i];
       Drawn drawn = house.in(outdoor);
-      Delivery delivery =
-          Delivery.of(source, outdoor, drawn.load(), drawn.flow(), drawn.returning());
+      Delivery delivery = source.deliver(outdoor, drawn.load(), drawn.flow(), drawn.returning());
       Season.Bin bin =
           new Season.Bin(
               outdoor,
@@ -195,7 +195,7 @@ final class SeasonAtRest {
         backup * JOULES_PER_WATT_HOUR,
         unmet * JOULES_PER_WATT_HOUR,
         consumption(heat - unmet, input),
-        source instanceof Boiler && heat > 0
+        source.dewPoint().isPresent() && heat > 0
             ? OptionalDouble.of(condensing / heat)
             : OptionalDouble.empty(),
         below,
@@ -203,7 +203,7 @@ final class SeasonAtRest {
   }
 
   private boolean condenses(double returning) {
-    return source instanceof Boiler boiler && returning < boiler.efficiency().dewPoint();
+    return returning < source.dewPoint().orElse(Double.NEGATIVE_INFINITY);
   }
 
   /**
@@ -211,11 +211,11 @@ final class SeasonAtRest {
    * @param input [Wh]
    */
   private Optional<Season.Consumption> consumption(double heat, double input) {
-    if (source instanceof IdealSource || !(input > 0)) {
+    if (source.carrier() == Carrier.NONE || !(input > 0)) {
       return Optional.empty();
     }
     Tariffs tariffs = house.aims().tariffs();
-    boolean gas = source instanceof Boiler;
+    boolean gas = source.carrier() == Carrier.GAS;
     double joules = input * JOULES_PER_WATT_HOUR;
     double kwh = joules / JOULES_PER_KWH;
     return Optional.of(

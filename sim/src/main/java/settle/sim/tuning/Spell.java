@@ -14,8 +14,7 @@ import settle.sim.recording.Trace;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
 import settle.sim.room.Room;
-import settle.sim.source.Boiler;
-import settle.sim.source.HeatPump;
+import settle.sim.source.Carrier;
 import settle.sim.weather.Weather;
 
 /**
@@ -150,11 +149,11 @@ public record Spell(
   public double costPerDay(House house) {
     Tariffs tariffs = house.aims().tariffs();
     double source =
-        house.source() instanceof HeatPump ? tariffs.electricityPrice() : tariffs.gasPrice();
+        house.source().carrier() == Carrier.ELECTRICITY
+            ? tariffs.electricityPrice()
+            : tariffs.gasPrice();
     double joules =
-        house.source() instanceof HeatPump || house.source() instanceof Boiler
-            ? run.plant().input()
-            : run.plant().sourceHeat();
+        house.source().carrier() == Carrier.NONE ? run.plant().sourceHeat() : run.plant().input();
     return (joules * lasting() * source
             + run.plant().pumpElectricity() * tariffs.electricityPrice())
         / JOULES_PER_KWH

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import settle.sim.engine.HeldRun;
 import settle.sim.house.Aims;
 import settle.sim.house.House;
-import settle.sim.source.HeatPump;
+import settle.sim.source.Carrier;
 import settle.sim.study.Holding;
 
 /**
@@ -90,7 +90,7 @@ final class Trial implements Tried.Judge {
     Holding holding = new Holding(house, plant.arrangement());
     double mild = (INDOORS - usual) / Math.max(INDOORS - house.designOutdoor(), 1);
     double perJoule =
-        house.source() instanceof HeatPump
+        house.source().carrier() == Carrier.ELECTRICITY
             ? house.aims().tariffs().electricityPrice() / PUMPED
             : house.aims().tariffs().gasPrice();
     return holding.load() * mild * DAY * perJoule / JOULES_PER_KWH;

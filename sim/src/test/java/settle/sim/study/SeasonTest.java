@@ -59,7 +59,7 @@ class SeasonTest {
     double reached = run.plant().flowMean();
     assertThat(reached).isLessThan(bin.flow() - 1);
     double capacity =
-        Delivery.of(house.source(), bin.outdoor(), bin.load(), reached, reached).capacity();
+        house.source().deliver(bin.outdoor(), bin.load(), reached, reached).capacity();
     assertThat(run.plant().sourceHeat() / RECORDED).isCloseTo(capacity, within(0.01 * capacity));
   }
 
