@@ -414,7 +414,7 @@ class ScenarioReaderTest {
             .house();
     Branch skirting = house.arrangements().get(0).branches().get(0);
     PerimeterEmitter perimeter = (PerimeterEmitter) skirting.emitter();
-    assertThat(perimeter.length()).isEqualTo(3.5);
+    assertThat(perimeter.runLength()).isEqualTo(3.5);
     assertThat(perimeter.waterPerMetre()).isCloseTo(0.28e-3, within(EXACT));
     assertThat(perimeter.metalCapacityPerMetre()).isCloseTo(1.9 * 880, within(1e-9));
     // 8 m² of a wall 2.5 m high: 3.2 m of the run are along it, the rest goes on along an inner
