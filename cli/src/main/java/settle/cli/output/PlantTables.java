@@ -14,9 +14,7 @@ import settle.sim.hydraulics.Balance.BranchBalance;
 import settle.sim.result.CyclingFigures;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RunResult;
-import settle.sim.source.Boiler;
-import settle.sim.source.HeatPump;
-import settle.sim.source.IdealSource;
+import settle.sim.source.Carrier;
 
 /**
  * The tables on source, water and balance of a summary, each with the columns that say something of
@@ -36,8 +34,8 @@ final class PlantTables {
 
   /** Temperatures and energies. */
   String plants() {
-    boolean boiler = house.source() instanceof Boiler;
-    boolean heatPump = house.source() instanceof HeatPump;
+    boolean boiler = house.source().carrier() == Carrier.GAS;
+    boolean heatPump = house.source().carrier() == Carrier.ELECTRICITY;
     boolean backup = runs.stream().anyMatch(r -> r.plant().backupHeat() > 0);
     TextTable table = new TextTable(1);
     table.head(
@@ -92,10 +90,10 @@ final class PlantTables {
 
   /** How the source starts and stops; empty for one that does not do so by itself. */
   Optional<String> cycling() {
-    if (house.source() instanceof IdealSource) {
+    if (house.source().carrier() == Carrier.NONE) {
       return Optional.empty();
     }
-    boolean heatPump = house.source() instanceof HeatPump;
+    boolean heatPump = house.source().carrier() == Carrier.ELECTRICITY;
     TextTable table = new TextTable(1);
     table.head(
         TextTable.cells(

@@ -12,7 +12,7 @@ import settle.plots.words.Verdict;
 import settle.sim.house.House;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
-import settle.sim.source.Boiler;
+import settle.sim.source.Carrier;
 import settle.sim.study.ErrorEstimate;
 
 /**
@@ -98,7 +98,7 @@ public final class SummaryText {
 
   private void plant(PlantTables tables) {
     separateLines(tables.plants());
-    if (outcome.house().source() instanceof Boiler) {
+    if (outcome.house().source().carrier() == Carrier.GAS) {
       text.paragraph(PlantVerdict.CONDENSING);
     }
     tables.cycling().ifPresent(this::separateLines);

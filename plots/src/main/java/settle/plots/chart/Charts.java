@@ -14,7 +14,7 @@ import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
-import settle.sim.source.IdealSource;
+import settle.sim.source.Carrier;
 
 /** The charts of a comparison, in the order in which they tell the story. */
 public final class Charts {
@@ -204,7 +204,7 @@ public final class Charts {
 
   /** Only for a source that starts and stops by itself. */
   private void addSource(List<Supplier<Chart>> charts) {
-    if (Double.isNaN(first.firstCall()) || comparison.house().source() instanceof IdealSource) {
+    if (Double.isNaN(first.firstCall()) || comparison.house().source().carrier() == Carrier.NONE) {
       return;
     }
     TimeWindow window = Starts.busiest(comparison.results());

@@ -9,7 +9,6 @@ import settle.plots.words.Quantities;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.RunResult;
-import settle.sim.source.Boiler;
 
 /**
  * Flow temperature at the source above, return temperature below, arrangements overlaid. Every step
@@ -50,8 +49,8 @@ final class FlowAndReturn {
     if (!byWeather && setPoint > flow.vertical().min() && setPoint < flow.vertical().max()) {
       flow.level(g, setPoint, "set-point " + Quantities.setting(setPoint));
     }
-    if (comparison.house().source() instanceof Boiler boiler) {
-      double dewPoint = boiler.efficiency().dewPoint();
+    if (comparison.house().source().dewPoint().isPresent()) {
+      double dewPoint = comparison.house().source().dewPoint().getAsDouble();
       stack
           .panels()
           .get(1)
@@ -72,8 +71,7 @@ final class FlowAndReturn {
     if (byWeather) {
       flow.line("set-point", asked, SET_POINT);
     }
-    double mark =
-        comparison.house().source() instanceof Boiler b ? b.efficiency().dewPoint() : coldest();
+    double mark = comparison.house().source().dewPoint().orElseGet(this::coldest);
     add(stack, "return" + means(), HouseColumn.RETURN, mark);
     return stack;
   }

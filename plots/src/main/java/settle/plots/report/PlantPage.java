@@ -13,8 +13,7 @@ import settle.sim.hydraulics.Balance.BranchBalance;
 import settle.sim.result.CyclingFigures;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RunResult;
-import settle.sim.source.Boiler;
-import settle.sim.source.HeatPump;
+import settle.sim.source.Carrier;
 
 /** The tables of a report on source, starts and balance. */
 final class PlantPage {
@@ -31,8 +30,8 @@ final class PlantPage {
   void addTo(Map<String, Object> page) {
     page.put("plants", comparison.results().stream().map(PlantPage::plant).toList());
     page.put("inputName", input());
-    page.put("boiler", house.source() instanceof Boiler);
-    page.put("heatPump", house.source() instanceof HeatPump);
+    page.put("boiler", house.source().carrier() == Carrier.GAS);
+    page.put("heatPump", house.source().carrier() == Carrier.ELECTRICITY);
     page.put("backedUp", comparison.results().stream().anyMatch(r -> r.plant().backupHeat() > 0));
     page.put("cycling", cycling());
     List<Map<String, Object>> balances = balances();
@@ -41,10 +40,10 @@ final class PlantPage {
 
   /** What the source uses. */
   private String input() {
-    if (house.source() instanceof Boiler) {
+    if (house.source().carrier() == Carrier.GAS) {
       return "Fuel (gross)";
     }
-    return house.source() instanceof HeatPump ? "Electricity" : "Input";
+    return house.source().carrier() == Carrier.ELECTRICITY ? "Electricity" : "Input";
   }
 
   private static Map<String, Object> plant(RunResult result) {

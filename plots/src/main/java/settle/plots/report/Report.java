@@ -21,7 +21,7 @@ import settle.plots.words.Verdict;
 import settle.sim.house.House;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
-import settle.sim.source.Boiler;
+import settle.sim.source.Carrier;
 
 /**
  * The report: one HTML file that needs nothing else, for a screen and for A4 paper. The verdict
@@ -161,7 +161,7 @@ public final class Report {
         + LastDayWords.DROOP
         + " Short of want: degree-hours below want less the tolerance, from the first call on, the warm-up counted."
         + " Heat: of the room’s emitters; what pipes in the room give stands beside it."
-        + (house.source() instanceof Boiler ? " " + PlantVerdict.CONDENSING : "");
+        + (house.source().carrier() == Carrier.GAS ? " " + PlantVerdict.CONDENSING : "");
   }
 
   private List<Map<String, Object>> inputs() {

@@ -14,8 +14,7 @@ import settle.sim.result.PlantFigures;
 import settle.sim.result.Profile;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
-import settle.sim.source.Boiler;
-import settle.sim.source.IdealSource;
+import settle.sim.source.Carrier;
 
 /**
  * What each chart says, from the figures of the runs it shows.
@@ -89,7 +88,7 @@ public record Meanings(Comparison comparison) {
                   + Quantities.temperature(plant.returnMean())
                   + " on average, at most at "
                   + Quantities.temperature(plant.returnPeak());
-          if (comparison.house().source() instanceof Boiler
+          if (comparison.house().source().carrier() == Carrier.GAS
               && plant.condensingShare().isPresent()) {
             text +=
                 ", and "
@@ -171,14 +170,14 @@ public record Meanings(Comparison comparison) {
                       + Quantities.temperature(after)
                       + " half an hour after the first call";
           String starts =
-              comparison.house().source() instanceof IdealSource
+              comparison.house().source().carrier() == Carrier.NONE
                   ? ""
                   : "; over the whole run the source starts "
                       + Quantities.number(plant.cycling().startsPerHour(), 1)
                       + " times an hour";
           String shortest =
               plant.cycling().shortestRun().isPresent()
-                  ? (comparison.house().source() instanceof Boiler
+                  ? (comparison.house().source().carrier() == Carrier.GAS
                           ? ", its shortest firing lasts "
                           : ", its shortest run lasts ")
                       + Quantities.duration(plant.cycling().shortestRun().getAsDouble())

@@ -9,7 +9,6 @@ import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.CyclingFigures;
 import settle.sim.result.RunResult;
-import settle.sim.source.HeatPump;
 
 /**
  * What the charts of source and water network say, from the figures of the runs they show.
@@ -45,7 +44,7 @@ public record PlantMeanings(Comparison comparison) {
               .shortestRun()
               .ifPresent(
                   s -> text.append("; its shortest run lasts ").append(Quantities.duration(s)));
-          if (comparison.house().source() instanceof HeatPump pump && pump.defrost().isPresent()) {
+          if (comparison.house().source().defrost().isPresent()) {
             text.append("; it defrosts ").append(times(cycling.defrosts()));
           }
           return text + ".";

@@ -12,8 +12,8 @@ import settle.sim.result.CyclingFigures;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RunResult;
 import settle.sim.source.Buffer;
-import settle.sim.source.HeatPump;
-import settle.sim.source.IdealSource;
+import settle.sim.source.Carrier;
+import settle.sim.source.Source;
 import settle.sim.source.WaterNeeded;
 
 /**
@@ -86,7 +86,7 @@ public record PlantVerdict(House house, RunResult result) {
 
   /** Whether the source switches on and off by itself, so that its starts mean something. */
   public boolean cycles() {
-    return !(house.source() instanceof IdealSource);
+    return house.source().carrier() != Carrier.NONE;
   }
 
   /** Share of the heat that the backup heater makes [-]. */
@@ -96,7 +96,8 @@ public record PlantVerdict(House house, RunResult result) {
   }
 
   private boolean startsOften() {
-    double notable = house.source() instanceof HeatPump ? WaterNeeded.OFTEN : NOTABLE_BOILER_STARTS;
+    double notable =
+        house.source().carrier() == Carrier.ELECTRICITY ? WaterNeeded.OFTEN : NOTABLE_BOILER_STARTS;
     CyclingFigures cycling = result.plant().cycling();
     return cycles()
         && (cycling.startsPerHour() >= notable || cycling.mostStartsInAnHour() > 1.5 * notable);
@@ -132,9 +133,9 @@ public record PlantVerdict(House house, RunResult result) {
     double needed = cycling.waterNeeded().getAsDouble();
     String run =
         "the shortest run"
-            + (house.source() instanceof HeatPump p
+            + (house.source().carrier() == Carrier.ELECTRICITY
                 ? " of "
-                    + Quantities.duration(p.minimumOnTime())
+                    + Quantities.duration(house.source().minimumOnTime())
                     + " in mild weather ("
                     + Quantities.setting(WaterNeeded.MILD)
                     + ")"
@@ -161,7 +162,8 @@ public record PlantVerdict(House house, RunResult result) {
    * it ran at about that [K]; not a number if it never did.
    */
   private double riseAtLeastOutput() {
-    if (!(house.source() instanceof HeatPump pump)) {
+    Source pump = house.source();
+    if (pump.carrier() != Carrier.ELECTRICITY) {
       return Double.NaN;
     }
     Trace trace = result.trace();
@@ -191,16 +193,14 @@ public record PlantVerdict(House house, RunResult result) {
    * switches off however much water stands in series.
    */
   private boolean risesPastBand() {
-    return house.source() instanceof HeatPump pump
-        && riseAtLeastOutput() > 2 * pump.switchingBand();
+    return riseAtLeastOutput() > 2 * house.source().switchingBand();
   }
 
   private String pastBand() {
-    HeatPump pump = (HeatPump) house.source();
     return "So little water passes it that even its least output warms it by "
         + Quantities.difference(riseAtLeastOutput())
         + ", more than the "
-        + Quantities.tolerance(2 * pump.switchingBand())
+        + Quantities.tolerance(2 * house.source().switchingBand())
         + " between on and off: more water in series does not help; a parallel buffer with a pump of its own does, or more open emitters.";
   }
 
@@ -254,7 +254,7 @@ public record PlantVerdict(House house, RunResult result) {
   }
 
   private String named() {
-    return house.source() instanceof HeatPump ? "the heat pump" : "the source";
+    return house.source().carrier() == Carrier.ELECTRICITY ? "the heat pump" : "the source";
   }
 
   private static String capitalised(String words) {

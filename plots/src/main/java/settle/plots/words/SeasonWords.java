@@ -1,7 +1,7 @@
 package settle.plots.words;
 
 import settle.sim.house.House;
-import settle.sim.source.Boiler;
+import settle.sim.source.Carrier;
 import settle.sim.study.Season;
 
 /** What a season takes, in words. */
@@ -34,7 +34,7 @@ record SeasonWords(House house, Season season) {
         + " season fitted to "
         + Quantities.setting(season.climate().designOutdoor())
         + "; without sun and other gains, every room at its day’s want: more heat than a house lived in needs."
-        + (house.source() instanceof Boiler
+        + (house.source().carrier() == Carrier.GAS
             ? " What is made condensing is reckoned at rest over that season. A run, as compare makes, shows another share: it is of its own days, with starts and warm-ups that send hotter or cooler water back."
             : "");
   }
@@ -67,7 +67,7 @@ record SeasonWords(House house, Season season) {
 
   /** What the source takes, in a word. */
   String energyCarrier() {
-    return house.source() instanceof Boiler ? "gas (gross)" : "electricity";
+    return house.source().carrier() == Carrier.GAS ? "gas (gross)" : "electricity";
   }
 
   /** An amount in the tariffs' currency. */
@@ -90,7 +90,7 @@ record SeasonWords(House house, Season season) {
         .map(
             taken ->
                 kilowattHours(taken.input())
-                    + (house.source() instanceof Boiler ? " of gas, " : " of electricity, ")
+                    + (house.source().carrier() == Carrier.GAS ? " of gas, " : " of electricity, ")
                     + money(taken.cost()))
         .orElseGet(() -> kilowattHours(year.heat()) + " of heat");
   }

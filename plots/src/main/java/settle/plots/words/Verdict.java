@@ -10,7 +10,6 @@ import settle.sim.recording.RoomColumn;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
-import settle.sim.source.Boiler;
 
 /**
  * What one run means, in sentences. Every number in them is a figure of the run; thresholds only
@@ -335,12 +334,12 @@ public record Verdict(House house, RunResult result) {
             .append(" and returns at ")
             .append(Quantities.temperature(plant.returnMean()))
             .append(" on average");
-    if (plant.condensingShare().isPresent() && house.source() instanceof Boiler boiler) {
+    if (plant.condensingShare().isPresent() && house.source().dewPoint().isPresent()) {
       water
           .append("; ")
           .append(Quantities.share(plant.condensingShare().getAsDouble()))
           .append(" of the heat is made with the return below the dew point of ")
-          .append(Quantities.setting(boiler.efficiency().dewPoint()))
+          .append(Quantities.setting(house.source().dewPoint().getAsDouble()))
           .append(", so condensing");
     }
     sentences.add(water.append(".").toString());
