@@ -119,8 +119,10 @@ class SourceReadingTest {
   void whatIsLeftOutIsWorkedOutAndListed() throws Exception {
     Scenario scenario =
         read(
-            "source: {heat pump: mine}\n"
-                + "heat pumps: {mine: {share of Carnot: 42 %, capacity at 7 °C: 6 kW}}\n");
+            """
+            source: {heat pump: mine}
+            heat pumps: {mine: {share of Carnot: 42 %, capacity at 7 °C: 6 kW}}
+            """);
     HeatPump source = (HeatPump) scenario.house().source();
     assertThat(source.performance()).isEqualTo(new CarnotPerformance(0.42, 6000, 90));
     assertThat(source.minimumFlow()).isCloseTo(0.14354, within(1e-5));

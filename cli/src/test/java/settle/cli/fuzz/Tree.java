@@ -162,7 +162,8 @@ final class Tree {
 
   private static void quote(StringBuilder out, String text) {
     out.append('"');
-    for (char c : text.toCharArray()) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
       if (c == '"' || c == '\\') {
         out.append('\\').append(c);
       } else if (c < ' ' || c > '~') {

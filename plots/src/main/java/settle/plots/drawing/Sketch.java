@@ -54,10 +54,10 @@ public final class Sketch extends VectorGraphics2D {
     }
     Path2D path = placed(shape);
     Rectangle2D clip = placedClip();
-    if (shape instanceof Line2D
+    if (shape instanceof Line2D line
         && !marks.isEmpty()
         && marks.get(marks.size() - 1) instanceof Mark.Line last) {
-      double[] ends = ends((Line2D) shape);
+      double[] ends = ends(line);
       if (last.continues(stroke, colour, clip, ends[0], ends[1])) {
         last.path().lineTo(ends[2], ends[3]);
         return;

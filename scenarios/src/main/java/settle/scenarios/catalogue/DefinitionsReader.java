@@ -297,22 +297,22 @@ public final class DefinitionsReader {
     Section s = entry.value().section(DefinitionKeys.VALVE_FORM);
     Described described = described(entry.name(), s);
     double kvOpen = s.number(DefinitionKeys.KV_OPEN);
-    switch (s.variant(DefinitionKeys.KIND)) {
-      case DefinitionKeys.FIXED:
-        return new ValveType.Fixed(described, new FixedOpening(entry.name(), kvOpen));
-      case DefinitionKeys.ACTUATOR:
-        return new ValveType.Actuator(
-            described,
-            new OnOffActuator(
-                entry.name(),
-                UNSET,
-                s.number(DefinitionKeys.ACTUATOR_DIFFERENTIAL),
-                s.number(DefinitionKeys.ACTUATOR_TRAVEL),
-                kvOpen,
-                sensing(s)));
-      case DefinitionKeys.MOTOR:
+    return switch (s.variant(DefinitionKeys.KIND)) {
+      case DefinitionKeys.FIXED ->
+          new ValveType.Fixed(described, new FixedOpening(entry.name(), kvOpen));
+      case DefinitionKeys.ACTUATOR ->
+          new ValveType.Actuator(
+              described,
+              new OnOffActuator(
+                  entry.name(),
+                  UNSET,
+                  s.number(DefinitionKeys.ACTUATOR_DIFFERENTIAL),
+                  s.number(DefinitionKeys.ACTUATOR_TRAVEL),
+                  kvOpen,
+                  sensing(s)));
+      case DefinitionKeys.MOTOR -> {
         double integralTime = s.number(DefinitionKeys.INTEGRAL_TIME);
-        return new ValveType.Motor(
+        yield new ValveType.Motor(
             described,
             new MotorHead(
                 entry.name(),
@@ -322,9 +322,9 @@ public final class DefinitionsReader {
                 s.number(DefinitionKeys.MOTOR_TRAVEL),
                 kvOpen,
                 sensing(s)));
-      default:
-        return thermostatic(described, s, kvOpen);
-    }
+      }
+      default -> thermostatic(described, s, kvOpen);
+    };
   }
 
   private static RoomSensing sensing(Section s) {

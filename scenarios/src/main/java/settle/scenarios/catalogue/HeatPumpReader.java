@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import settle.scenarios.format.HeatPumpKeys;
 import settle.scenarios.format.Key;
@@ -177,7 +178,7 @@ final class HeatPumpReader {
     }
   }
 
-  private static double[] ascending(TreeSet<Double> numbers) {
+  private static double[] ascending(SortedSet<Double> numbers) {
     return numbers.stream().mapToDouble(Double::doubleValue).toArray();
   }
 

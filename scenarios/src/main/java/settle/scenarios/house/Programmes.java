@@ -3,6 +3,7 @@ package settle.scenarios.house;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import settle.scenarios.format.ControlKeys;
 import settle.scenarios.format.Form;
@@ -147,7 +148,7 @@ final class Programmes {
     return table(steps, repeat);
   }
 
-  private static Timetable table(TreeMap<Double, Double> steps, double repeat) {
+  private static Timetable table(SortedMap<Double, Double> steps, double repeat) {
     double[] starts = new double[steps.size()];
     double[] values = new double[steps.size()];
     int n = 0;

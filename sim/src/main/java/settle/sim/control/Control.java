@@ -108,6 +108,6 @@ public record Control(
     return setback != Setback.HEADS
         || !(thermostat instanceof Thermostat.None)
         || !(optimumStart instanceof OptimumStart.None)
-        || flowCurve.map(c -> c.roomInfluence() != 0).orElse(false);
+        || (flowCurve.isPresent() && flowCurve.get().roomInfluence() != 0);
   }
 }

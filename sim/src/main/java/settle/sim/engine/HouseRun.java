@@ -92,6 +92,7 @@ public final class HouseRun {
   private final int rooms;
   private final int branches;
 
+  private final List<String> branchNames;
   private final double[] dayWant;
   private final double[] solarAperture;
   private final double[] airCapacity;
@@ -166,6 +167,7 @@ public final class HouseRun {
     house = model.house;
     rooms = house.rooms().size();
     branches = model.branchRoom.length;
+    branchNames = model.branchNames();
     double start = settings.startTemperature();
     roomStepper = new RoomStepper(model.fabric(), start, fineness.agreement());
     circuit = new WaterCircuit(model, start, fineness.parcels());
@@ -572,7 +574,7 @@ public final class HouseRun {
     for (int b = 0; b < branches; b++) {
       double leaving = circuit.emitters()[b].meanReturn();
       if (!span.allowsWater(leaving) || !Double.isFinite(circuit.heat(b))) {
-        throw span.outside("water leaving " + model.branchNames().get(b), leaving, time);
+        throw span.outside("water leaving " + branchNames.get(b), leaving, time);
       }
     }
     if (flowing && !span.allowsWater(flowTemperature)) {

@@ -1,7 +1,10 @@
 package settle.sim.room;
 
+import java.util.Arrays;
+
 /**
- * What an advance over one length of step needs, for every room: prepared once per length.
+ * What an advance over one length of step needs, for every room: prepared once per length, or for
+ * one length after another in the same place.
  *
  * <p>For a mode with rate lambda and forcing f held over h: z(h) = E z + Phi f, mean z = P z + S f,
  * with E = e^(-lambda h), Phi = (1 - E)/lambda, P = Phi/h, S = (1 - P)/lambda.
@@ -27,7 +30,7 @@ final class ModalStep {
    */
   private static final double MEAN_DOES = 1;
 
-  final double length;
+  double length;
   final double[][] decay;
   final double[][] gain;
   final double[][] meanState;
@@ -49,14 +52,18 @@ final class ModalStep {
 
   private final HouseFabric fabric;
 
+  // Scratch: x of every output [room][output], and rows of outputs that are felt otherwise
+  private final double[][] drawn;
+  private final double[][][] ownOutput;
+  private final double[][][] ownDirect;
+
   /**
+   * Room for a step of any length.
+   *
    * @param fabric the house
-   * @param conductance of each link [W/K]
-   * @param length [s]
    */
-  ModalStep(HouseFabric fabric, double[] conductance, double length) {
+  ModalStep(HouseFabric fabric) {
     this.fabric = fabric;
-    this.length = length;
     int n = fabric.rooms.length;
     decay = new double[n][];
     gain = new double[n][];
@@ -67,28 +74,55 @@ final class ModalStep {
     feltOutput = new double[n][][];
     feltDirect = new double[n][][];
     stiff = new boolean[n];
+    drawn = new double[n][];
+    ownOutput = new double[n][][];
+    ownDirect = new double[n][][];
     for (int r = 0; r < n; r++) {
-      prepare(fabric.rooms[r], r);
-    }
-    double[][] drawn = drawn(conductance);
-    for (int r = 0; r < n; r++) {
+      RoomModes room = fabric.rooms[r];
+      decay[r] = new double[room.modes];
+      gain[r] = new double[room.modes];
+      meanState[r] = new double[room.modes];
+      meanForcing[r] = new double[room.modes];
+      meanOutput[r] = new double[room.outputs][room.modes];
+      meanDirect[r] = new double[room.outputs][room.inputs];
       feltOutput[r] = meanOutput[r].clone();
       feltDirect[r] = meanDirect[r].clone();
+      drawn[r] = new double[room.outputs];
+      ownOutput[r] = new double[room.outputs][];
+      ownDirect[r] = new double[room.outputs][];
+    }
+  }
+
+  /**
+   * Prepares for a length.
+   *
+   * @param conductance of each link [W/K]
+   * @param length [s]
+   * @return this
+   */
+  ModalStep over(double[] conductance, double length) {
+    this.length = length;
+    for (int r = 0; r < drawn.length; r++) {
+      prepare(fabric.rooms[r], r);
+    }
+    draw(conductance);
+    for (int r = 0; r < drawn.length; r++) {
+      stiff[r] = false;
       for (int y = 0; y < drawn[r].length; y++) {
         if (drawn[r][y] > MEAN_DOES) {
           stiff[r] = true;
           feel(r, y, 1 / Math.tanh(drawn[r][y] / 2) - 2 / drawn[r][y]);
+        } else {
+          feltOutput[r][y] = meanOutput[r][y];
+          feltDirect[r][y] = meanDirect[r][y];
         }
       }
     }
+    return this;
   }
 
   private void prepare(RoomModes room, int r) {
     int modes = room.modes;
-    decay[r] = new double[modes];
-    gain[r] = new double[modes];
-    meanState[r] = new double[modes];
-    meanForcing[r] = new double[modes];
     for (int m = 0; m < modes; m++) {
       double x = room.rate[m] * length;
       double e = Math.exp(-x);
@@ -100,8 +134,6 @@ final class ModalStep {
       meanState[r][m] = p;
       meanForcing[r][m] = s * length;
     }
-    meanOutput[r] = new double[room.outputs][modes];
-    meanDirect[r] = new double[room.outputs][room.inputs];
     for (int y = 0; y < room.outputs; y++) {
       for (int m = 0; m < modes; m++) {
         meanOutput[r][y][m] = room.output[y][m] * meanState[r][m];
@@ -123,11 +155,10 @@ final class ModalStep {
     return sum;
   }
 
-  /** x of every output: [room][output]. */
-  private double[][] drawn(double[] conductance) {
-    double[][] drawn = new double[fabric.rooms.length][];
-    for (int r = 0; r < drawn.length; r++) {
-      drawn[r] = new double[fabric.rooms[r].outputs];
+  /** Finds x of every output. */
+  private void draw(double[] conductance) {
+    for (double[] ofRoom : drawn) {
+      Arrays.fill(ofRoom, 0);
     }
     for (int i = 0; i < fabric.heatRoom.length; i++) {
       int r = fabric.heatRoom[i];
@@ -149,7 +180,6 @@ final class ModalStep {
     for (int r = 0; r < drawn.length; r++) {
       shareAir(fabric.rooms[r], drawn[r]);
     }
-    return drawn;
   }
 
   /** Open doors end at the air: what is joined to it, by whichever row, is joined to one node. */
@@ -173,12 +203,16 @@ final class ModalStep {
 
   private void feel(int r, int y, double theta) {
     RoomModes room = fabric.rooms[r];
-    double[] output = new double[room.modes];
+    if (ownOutput[r][y] == null) {
+      ownOutput[r][y] = new double[room.modes];
+      ownDirect[r][y] = new double[room.inputs];
+    }
+    double[] output = ownOutput[r][y];
     for (int m = 0; m < output.length; m++) {
       double mean = meanOutput[r][y][m];
       output[m] = mean + theta * (room.output[y][m] * decay[r][m] - mean);
     }
-    double[] direct = new double[room.inputs];
+    double[] direct = ownDirect[r][y];
     for (int u = 0; u < direct.length; u++) {
       direct[u] = meanDirect[r][y][u] + theta * climb(r, y, u) / 2;
     }

@@ -57,6 +57,7 @@ public final class RoomStepper {
   private ModalStep step;
   private double[] lengths = {};
   private ModalStep[] prepared = {};
+  private ModalStep anyLength;
 
   // Where air and star are now, until something moves them
   private final double[] airNow;
@@ -80,6 +81,7 @@ public final class RoomStepper {
     this.fabric = fabric;
     linkAgreement = LINK_AGREEMENT * agreement;
     rooms = fabric.rooms.length;
+    anyLength = new ModalStep(fabric);
     conductance = fabric.conductance;
     links = conductance.length;
     z = new double[rooms][];
@@ -147,6 +149,7 @@ public final class RoomStepper {
    */
   public void goOnThrough(HouseFabric other) {
     fabric = other;
+    anyLength = new ModalStep(other);
     Arrays.fill(slowChanged, true);
     Arrays.fill(moved, true);
     Arrays.fill(prepared, null);
@@ -230,14 +233,14 @@ public final class RoomStepper {
    */
   public void beginPrepared(int index) {
     if (prepared[index] == null) {
-      prepared[index] = new ModalStep(fabric, conductance, lengths[index]);
+      prepared[index] = new ModalStep(fabric).over(conductance, lengths[index]);
     }
     begin(prepared[index]);
   }
 
   /** Begins a step of any length [s]. */
   public void begin(double length) {
-    begin(new ModalStep(fabric, conductance, length));
+    begin(anyLength.over(conductance, length));
   }
 
   private void begin(ModalStep modalStep) {
