@@ -86,7 +86,8 @@ final class StepReach {
     if (!owner.getPackageName().startsWith("settle.") || owner.isAssignableTo(Throwable.class)) {
       return Stream.empty();
     }
-    List<String> parameters = target.getRawParameterTypes().stream().map(JavaClass::getName).toList();
+    List<String> parameters =
+        target.getRawParameterTypes().stream().map(JavaClass::getName).toList();
     Stream<JavaCodeUnit> declared = target.resolveMember().stream().map(m -> (JavaCodeUnit) m);
     Stream<JavaCodeUnit> overriding =
         owner.getAllSubclasses().stream()
@@ -121,8 +122,6 @@ final class StepReach {
             .anyMatch(
                 c ->
                     c.getTargetOwner().isAssignableTo(Throwable.class)
-                        || c.getTarget()
-                            .getRawReturnType()
-                            .isAssignableTo(Throwable.class));
+                        || c.getTarget().getRawReturnType().isAssignableTo(Throwable.class));
   }
 }

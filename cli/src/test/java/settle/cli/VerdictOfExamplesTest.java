@@ -3,12 +3,9 @@ package settle.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import settle.scenarios.ScenarioException;
-import settle.scenarios.ScenarioReader;
-import settle.sim.house.House;
 import settle.sim.measure.Measure;
 import settle.sim.study.HeatPumpAnswer;
 import settle.sim.study.Holding;
@@ -19,14 +16,9 @@ import settle.sim.study.Verdict;
 /** What the verdict is on the shipped houses, whose comments promise it. */
 class VerdictOfExamplesTest {
 
-  private static List<Verdict> verdicts(String example) throws ScenarioException {
-    House house = ScenarioReader.read(Path.of("..", "scenarios", "examples", example)).house();
-    return house.arrangements().stream().map(a -> Verdict.of(house, a)).toList();
-  }
-
   @Test
   void theBakeryIsHeldOnceItIsBalanced() throws ScenarioException {
-    List<Verdict> verdicts = verdicts("bakery.yaml");
+    List<Verdict> verdicts = ExampleVerdicts.of("bakery.yaml").all();
     Verdict found = verdicts.get(0);
     assertThat(found.rooms().stream().filter(r -> !r.holds()).map(Holding.RoomAnswer::room))
         .containsExactly("shop");
@@ -44,7 +36,7 @@ class VerdictOfExamplesTest {
 
   @Test
   void theHeatPumpCarriesTheInsulatedHouseAndCyclesWhenItIsMild() throws ScenarioException {
-    for (Verdict verdict : verdicts("insulated-house.yaml")) {
+    for (Verdict verdict : ExampleVerdicts.of("insulated-house.yaml").all()) {
       HeatPumpAnswer pump = verdict.heatPump().orElseThrow();
       assertThat(pump.capacity()).isGreaterThan(pump.load());
       assertThat(pump.bivalence()).isEmpty();

@@ -6,15 +6,14 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import settle.cli.ExampleVerdicts;
 import settle.scenarios.ScenarioException;
-import settle.scenarios.ScenarioReader;
 import settle.sim.house.House;
 import settle.sim.study.Judgement;
 import settle.sim.study.Verdict;
@@ -119,11 +118,10 @@ class AnswersJsonTest {
   void theDocumentsHaveTheStableNames() throws IOException, ScenarioException {
     Set<String> names = new TreeSet<>();
     for (String example : List.of("insulated-house.yaml", "mid-terrace.yaml", "bakery.yaml")) {
-      House house = ScenarioReader.read(Path.of("..", "scenarios", "examples", example)).house();
+      House house = ExampleVerdicts.of(example).house();
       List<Verdict> verdicts =
-          house.arrangements().stream()
-              .limit(1)
-              .map(a -> Verdict.of(house, a).tried(house, 16, 1, Runnable::run, done -> {}))
+          ExampleVerdicts.of(example).first(1).stream()
+              .map(v -> v.tried(house, 16, 1, Runnable::run, done -> {}))
               .map(AnswersJsonTest::withRestTooWarm)
               .toList();
       String json =

@@ -279,7 +279,8 @@ public final class DefinitionsReader {
                   + Dimension.POWER_PER_LENGTH.show(Math.rint(plate))
                   + " that a plain plate "
                   + Dimension.LENGTH.show(skirting.faceHeight())
-                  + " high gives by natural convection (Churchill and Chu) and radiation; ask for a test report to EN 442");
+                  + " high gives by natural convection (Churchill and Chu) and radiation; ask for a"
+                  + " test report to EN 442");
     }
   }
 

@@ -171,7 +171,8 @@ final class HeatPumpReader {
               .ifPresent(
                   v ->
                       v.warn(
-                          "COP should rise with the outdoor temperature and fall with the flow temperature; here it does not everywhere"));
+                          "COP should rise with the outdoor temperature and fall with the flow"
+                              + " temperature; here it does not everywhere"));
           return;
         }
       }

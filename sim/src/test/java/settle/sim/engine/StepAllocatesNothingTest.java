@@ -25,8 +25,7 @@ class StepAllocatesNothingTest {
   private static final long LEAST_PER_STEP = 16;
 
   private static final Runnable NOTHING = () -> {};
-  private static final ThreadMXBean THREADS =
-      (ThreadMXBean) ManagementFactory.getThreadMXBean();
+  private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
   static Stream<Arguments> houses() {
     House boiler = SampleHouses.eightRooms(2, SampleHouses.boiler());
@@ -48,8 +47,7 @@ class StepAllocatesNothingTest {
   @MethodSource("houses")
   void inASecondDayLikeTheFirst(String name, int arrangement, House house) {
     HouseRun run =
-        new HouseRun(
-            new HouseModel(house, house.arrangements().get(arrangement), 1), house.run());
+        new HouseRun(new HouseModel(house, house.arrangements().get(arrangement), 1), house.run());
     // On the first day each usual length of step is prepared once, and classes are loaded.
     goOn(run, 0);
     int before = run.steps();
