@@ -269,4 +269,9 @@ public final class PipeWater {
   public double stored() {
     return stored;
   }
+
+  /** Number of parcels now. */
+  int parcels() {
+    return count;
+  }
 }
