@@ -17,8 +17,8 @@ import settle.plots.report.TuningContent;
 import settle.plots.report.TuningReport;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
-import settle.scenarios.ScenarioReader;
 import settle.scenarios.edit.TunedScenario;
+import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.Finding;
 import settle.sim.house.House;
 import settle.sim.tuning.Plant;
@@ -66,7 +66,8 @@ final class TuneRun {
     String json;
     String summary;
     try (Progress progress = talk.progress()) {
-      Tuning tuning = Tuning.of(found, request.tuning(), stage -> progress.stage(words(stage)));
+      Tuning tuning =
+          Tuning.of(found, request.tuning(), Processors.ALL, stage -> progress.stage(words(stage)));
       outcome =
           new TunedOutcome(
               command.name(), options.file().toString(), tuning, notes(scenario, tuning));
@@ -134,7 +135,7 @@ final class TuneRun {
         tuning.changes().stream().filter(Tuning.Change::moved).map(Tuning.Change::setting).toList();
     try {
       String text = TunedScenario.write(typed, tuning.tuned(), moved);
-      House back = ScenarioReader.read(text, request.write()).house();
+      House back = ScenarioFiles.read(text, request.write()).house();
       Plant plant =
           new Plant(back, ScenarioFile.arrangement(back, tuning.found().arrangement().name()));
       for (Setting setting : moved) {

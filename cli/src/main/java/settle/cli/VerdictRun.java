@@ -6,10 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.Answers;
@@ -105,36 +102,17 @@ final class VerdictRun {
     return Optional.of(remedied.get().write(text, house, verdicts));
   }
 
-  /**
-   * Asks about all arrangements at once, then tries houses, one arrangement after the other. Who
-   * asks waits for runs, so that asking and running have threads of their own.
-   */
+  /** Asks about all arrangements at once, then tries houses, one arrangement after the other. */
   private List<Verdict> verdicts(House house, Progress progress) {
-    ExecutorService runs = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
-    ExecutorService askers = Executors.newFixedThreadPool(house.arrangements().size());
-    try {
-      List<CompletableFuture<Verdict>> asked =
-          house.arrangements().stream()
-              .map(a -> CompletableFuture.supplyAsync(() -> Verdict.of(house, a, runs), askers))
-              .toList();
-      List<Verdict> verdicts = new ArrayList<>();
-      for (CompletableFuture<Verdict> one : asked) {
-        verdicts.add(one.join());
-      }
-      return houses == 0 ? verdicts : tried(house, verdicts, runs, progress);
-    } catch (CompletionException e) {
-      if (e.getCause() instanceof RuntimeException cause) {
-        throw cause;
-      }
-      throw e;
-    } finally {
-      askers.shutdownNow();
-      runs.shutdownNow();
-    }
+    List<Verdict> verdicts =
+        Processors.ALL.all(
+            house.arrangements().stream()
+                .<Supplier<Verdict>>map(a -> () -> Verdict.of(house, a, Processors.ALL))
+                .toList());
+    return houses == 0 ? verdicts : tried(house, verdicts, progress);
   }
 
-  private List<Verdict> tried(
-      House house, List<Verdict> verdicts, ExecutorService executor, Progress progress) {
+  private List<Verdict> tried(House house, List<Verdict> verdicts, Progress progress) {
     int each = Odds.samples(houses);
     progress.stage("trying " + each + " houses");
     int all = each * verdicts.size();
@@ -143,7 +121,11 @@ final class VerdictRun {
       int before = each * tried.size();
       tried.add(
           verdict.tried(
-              house, each, SEED, executor, done -> progress.share((double) (before + done) / all)));
+              house,
+              each,
+              SEED,
+              Processors.ALL,
+              done -> progress.share((double) (before + done) / all)));
     }
     return tried;
   }

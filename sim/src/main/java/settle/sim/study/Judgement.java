@@ -8,9 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
-import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -219,20 +217,20 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
    * @param arrangement one of its arrangements
    */
   public static Judgement of(House house, Arrangement arrangement) {
-    return of(house, arrangement, Runnable::run);
+    return of(house, arrangement, Workers.ONE);
   }
 
   /**
-   * The same, with the runs done by an executor: the same answer whatever it does.
+   * As above, with the runs handed out: the answer is the same whoever works.
    *
    * @param house the house
    * @param arrangement one of its arrangements
-   * @param executor what does the runs; must not wait for the calling thread
+   * @param workers who does the runs
    * @throws ArithmeticException if a model could not be solved; the message names room and time
    */
-  public static Judgement of(House house, Arrangement arrangement, Executor executor) {
+  public static Judgement of(House house, Arrangement arrangement, Workers workers) {
     Judge judge = new Judge(house, arrangement);
-    return judge.run(judge.sweep(), executor);
+    return judge.run(judge.sweep(), workers);
   }
 
   /**
@@ -244,7 +242,7 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
    */
   static Judgement inOneWeather(House house, Arrangement arrangement, double outdoor) {
     Judge judge = new Judge(house, arrangement);
-    return new Judgement(judge.rooms, judge.run(List.of(judge.rest(outdoor)), Runnable::run));
+    return new Judgement(judge.rooms, judge.run(List.of(judge.rest(outdoor)), Workers.ONE));
   }
 
   /** The same with one weather more, unless that was looked at. */
@@ -560,18 +558,6 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
     return rooms.get(room).need() - weather.rest().operative()[room];
   }
 
-  /** What a stage came to, or the exception that ended it. */
-  static <T> T joined(CompletableFuture<T> stage) {
-    try {
-      return stage.join();
-    } catch (CompletionException e) {
-      if (e.getCause() instanceof RuntimeException cause) {
-        throw cause;
-      }
-      throw e;
-    }
-  }
-
   /** Looks and runs. */
   private static final class Judge {
     private final House house;
@@ -652,17 +638,17 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
       return new Weather(outdoor, rest, Optional.empty(), shortfall);
     }
 
-    Judgement run(Judgement swept, Executor executor) {
+    Judgement run(Judgement swept, Workers workers) {
       List<Weather> first = new ArrayList<>();
       first.add(swept.weathers().get(0));
       worstMild(swept).ifPresent(first::add);
-      Judgement judged = swept.with(run(first, executor));
+      Judgement judged = swept.with(run(first, workers));
       for (int done = first.size(); done < MOST_RUNS; done++) {
         Optional<Weather> next = judged.undecided();
         if (next.isEmpty()) {
           break;
         }
-        judged = judged.with(run(List.of(next.get()), executor));
+        judged = judged.with(run(List.of(next.get()), workers));
       }
       return judged;
     }
@@ -688,18 +674,17 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
           : Optional.of(worst != null ? worst : all.get(all.size() - 1));
     }
 
-    private List<Weather> run(List<Weather> weathers, Executor executor) {
-      List<CompletableFuture<HeldRun.Day>> days =
-          weathers.stream()
-              .map(
-                  w ->
-                      CompletableFuture.supplyAsync(
-                          () -> HeldRun.of(house, arrangement, w.outdoor()), executor))
-              .toList();
+    private List<Weather> run(List<Weather> weathers, Workers workers) {
+      List<HeldRun.Day> days =
+          workers.all(
+              weathers.stream()
+                  .<Supplier<HeldRun.Day>>map(
+                      w -> () -> HeldRun.of(house, arrangement, w.outdoor()))
+                  .toList());
       List<Weather> run = new ArrayList<>();
       for (int i = 0; i < days.size(); i++) {
         Weather weather = weathers.get(i);
-        HeldRun.Day day = joined(days.get(i));
+        HeldRun.Day day = days.get(i);
         run.add(new Weather(weather.outdoor(), weather.rest(), Optional.of(day), shortfalls(day)));
       }
       return run;

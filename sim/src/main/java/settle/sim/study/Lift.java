@@ -3,7 +3,6 @@ package settle.sim.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Executor;
 import settle.sim.control.FlowCurve;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
@@ -49,16 +48,16 @@ public record Lift(Kind kind, String room, double from, double to, double share,
    * @param arrangement one of its arrangements
    * @param room the room that is too cold most often
    * @param seed of the draws that found it so
-   * @param executor what does the work
+   * @param workers who settles the houses
    * @return empty if nothing that was tried does it
    */
   static Optional<Lift> of(
-      House house, Arrangement arrangement, String room, long seed, Executor executor) {
+      House house, Arrangement arrangement, String room, long seed, Workers workers) {
     double asked = new Holding(house, arrangement).asked(house.designOutdoor());
     double highest = Math.min(house.source().highestFlow(), Holding.HOTTEST_FLOW);
     for (double more : HOTTER) {
       if (asked + more <= highest) {
-        double share = share(hotter(house, more), arrangement, seed, executor);
+        double share = share(hotter(house, more), arrangement, seed, workers);
         if (share >= house.aims().sure()) {
           return Optional.of(
               new Lift(Kind.FLOW_TEMPERATURE, room, asked, asked + more, share, SAMPLES));
@@ -67,7 +66,7 @@ public record Lift(Kind kind, String room, double from, double to, double share,
     }
     double rated = arrangement.ratedOutput(room);
     for (double larger : LARGER) {
-      double share = share(house, enlarged(arrangement, room, larger), seed, executor);
+      double share = share(house, enlarged(arrangement, room, larger), seed, workers);
       if (share >= house.aims().sure()) {
         return Optional.of(new Lift(Kind.EMITTER, room, rated, rated * larger, share, SAMPLES));
       }
@@ -75,9 +74,9 @@ public record Lift(Kind kind, String room, double from, double to, double share,
     return Optional.empty();
   }
 
-  private static double share(House house, Arrangement arrangement, long seed, Executor executor) {
+  private static double share(House house, Arrangement arrangement, long seed, Workers workers) {
     House with = house.withArrangements(List.of(arrangement));
-    return Odds.of(with, arrangement, SAMPLES, seed, executor, done -> {}).headsTurnedUp().keepUp();
+    return Odds.of(with, arrangement, SAMPLES, seed, workers, done -> {}).headsTurnedUp().keepUp();
   }
 
   private static House hotter(House house, double by) {

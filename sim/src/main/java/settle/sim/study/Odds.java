@@ -5,11 +5,9 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
-import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.correlation.SpearmansCorrelation;
@@ -131,13 +129,13 @@ public record Odds(
   }
 
   /**
-   * Draws and settles. The same answer whatever the executor does.
+   * Draws and settles. The same answer whoever works.
    *
    * @param house the house; {@link settle.sim.house.Aims#spreads} says what is uncertain
    * @param arrangement one of its arrangements
    * @param samples how many houses; taken up to the next {@link #SHIFTS} times a power of two
    * @param seed of the draws; two arrangements drawn with one seed are tried in the same houses
-   * @param executor what does the work; {@code Runnable::run} for the calling thread
+   * @param workers who settles the houses
    * @param progress told how many are done, by the threads that do them, not always in order
    * @throws ArithmeticException if a house could not be solved
    */
@@ -146,7 +144,7 @@ public record Odds(
       Arrangement arrangement,
       int samples,
       long seed,
-      Executor executor,
+      Workers workers,
       IntConsumer progress) {
     DrawnHouse drawn = new DrawnHouse(house, arrangement);
     int all = samples(samples);
@@ -159,7 +157,7 @@ public record Odds(
     }
     double[][] shortfalls = new double[all][];
     double[][] turnedUp = new double[all][];
-    settle(drawn, z, shortfalls, turnedUp, executor, progress);
+    settle(drawn, z, shortfalls, turnedUp, workers, progress);
     double[] worst = new double[all];
     double[] worstTurnedUp = new double[all];
     for (int i = 0; i < all; i++) {
@@ -184,32 +182,24 @@ public record Odds(
       double[][] z,
       double[][] shortfalls,
       double[][] turnedUp,
-      Executor executor,
+      Workers workers,
       IntConsumer progress) {
     AtomicInteger done = new AtomicInteger();
-    CompletableFuture<?>[] work =
+    workers.all(
         IntStream.range(0, z.length)
-            .mapToObj(
+            .<Supplier<Integer>>mapToObj(
                 i ->
-                    CompletableFuture.runAsync(
-                        () -> {
-                          shortfalls[i] = drawn.shortfalls(z[i]);
-                          turnedUp[i] =
-                              StatUtils.max(shortfalls[i]) > 0
-                                  ? drawn.shortfalls(drawn.headsTurnedUp(z[i]))
-                                  : shortfalls[i];
-                          progress.accept(done.incrementAndGet());
-                        },
-                        executor))
-            .toArray(CompletableFuture[]::new);
-    try {
-      CompletableFuture.allOf(work).join();
-    } catch (CompletionException e) {
-      if (e.getCause() instanceof RuntimeException cause) {
-        throw cause;
-      }
-      throw e;
-    }
+                    () -> {
+                      shortfalls[i] = drawn.shortfalls(z[i]);
+                      turnedUp[i] =
+                          StatUtils.max(shortfalls[i]) > 0
+                              ? drawn.shortfalls(drawn.headsTurnedUp(z[i]))
+                              : shortfalls[i];
+                      int known = done.incrementAndGet();
+                      progress.accept(known);
+                      return known;
+                    })
+            .toList());
   }
 
   private static List<Estimate> convergence(double[] worst) {

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.Executor;
 import java.util.function.IntConsumer;
 import settle.sim.engine.DesignFlows;
 import settle.sim.engine.FullOutput;
@@ -97,26 +95,30 @@ public record Verdict(
    * @param arrangement one of its arrangements
    */
   public static Verdict of(House house, Arrangement arrangement) {
-    return of(house, arrangement, Runnable::run);
+    return of(house, arrangement, Workers.ONE);
   }
 
   /**
-   * The same, with the runs done by an executor: the same answer whatever it does.
+   * As above, with the runs handed out: the answer is the same whoever works.
    *
    * @param house the house
    * @param arrangement one of its arrangements
-   * @param executor what does the runs; must not wait for the calling thread
+   * @param workers who does the runs
    */
-  public static Verdict of(House house, Arrangement arrangement, Executor executor) {
-    CompletableFuture<WarmUps> running =
-        CompletableFuture.supplyAsync(() -> WarmUps.of(house, arrangement), executor);
-    Judgement judgement = Judgement.of(house, arrangement, executor);
+  public static Verdict of(House house, Arrangement arrangement, Workers workers) {
+    return workers.both(
+        () -> WarmUps.of(house, arrangement),
+        () -> Judgement.of(house, arrangement, workers),
+        (warmUps, judgement) -> of(house, arrangement, warmUps, judgement));
+  }
+
+  private static Verdict of(
+      House house, Arrangement arrangement, WarmUps warmUps, Judgement judgement) {
     Holding holding = new Holding(house, arrangement);
     List<Holding.RoomAnswer> atRest = holding.rooms();
     double design = house.designOutdoor();
     Season season = Season.of(house, arrangement);
     List<SourceDay> days = SourceDay.of(judgement);
-    WarmUps warmUps = Judgement.joined(running);
     return new Verdict(
         arrangement,
         judgement,
@@ -148,15 +150,14 @@ public record Verdict(
    * @param house the house
    * @param samples how many houses
    * @param seed of the draws
-   * @param executor what does the work
+   * @param workers who settles the houses
    * @param progress told how many are done
    */
-  public Verdict tried(
-      House house, int samples, long seed, Executor executor, IntConsumer progress) {
-    Odds found = Odds.of(house, arrangement, samples, seed, executor, progress);
+  public Verdict tried(House house, int samples, long seed, Workers workers, IntConsumer progress) {
+    Odds found = Odds.of(house, arrangement, samples, seed, workers, progress);
     Verdict with = with(found, Optional.empty());
     return with.outcome() == Outcome.ONLY_JUST
-        ? with(found, Lift.of(house, arrangement, found.weakest().room(), seed, executor))
+        ? with(found, Lift.of(house, arrangement, found.weakest().room(), seed, workers))
         : with;
   }
 

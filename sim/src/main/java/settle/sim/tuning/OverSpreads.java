@@ -3,9 +3,11 @@ package settle.sim.tuning;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import settle.sim.study.DrawnHouse;
 import settle.sim.study.ShiftedSobol;
+import settle.sim.study.Workers;
 
 /**
  * How settings fare in the coldest weather of the houses it may be.
@@ -74,24 +76,31 @@ public record OverSpreads(
    *
    * @param plant a plant
    * @param houses how many
+   * @param workers who asks them
    */
-  static OverSpreads of(Plant plant, int houses) {
+  static OverSpreads of(Plant plant, int houses, Workers workers) {
     DrawnHouse drawn = new DrawnHouse(plant.house(), plant.arrangement());
     int inputs = Math.max(drawn.inputs().size(), 1);
     ShiftedSobol sobol = new ShiftedSobol(inputs, houses, 1, SEED);
     List<Outcome> outcomes =
-        IntStream.range(0, houses)
-            .parallel()
-            .mapToObj(i -> outcome(drawn.at(sobol.normal(0, i))))
-            .toList();
+        workers.all(
+            IntStream.range(0, houses)
+                .<Supplier<Outcome>>mapToObj(i -> () -> outcome(drawn.at(sobol.normal(0, i))))
+                .toList());
     double met = outcomes.stream().filter(Outcome::met).count();
     double turnedUp =
-        IntStream.range(0, houses)
-            .parallel()
-            .filter(
-                i ->
-                    outcomes.get(i).met()
-                        || outcome(drawn.at(drawn.headsTurnedUp(sobol.normal(0, i)))).met())
+        workers
+            .all(
+                IntStream.range(0, houses)
+                    .<Supplier<Boolean>>mapToObj(
+                        i ->
+                            () ->
+                                outcomes.get(i).met()
+                                    || outcome(drawn.at(drawn.headsTurnedUp(sobol.normal(0, i))))
+                                        .met())
+                    .toList())
+            .stream()
+            .filter(Boolean::booleanValue)
             .count();
     Aim worst = outcomes.get(0).worst();
     for (Outcome outcome : outcomes) {

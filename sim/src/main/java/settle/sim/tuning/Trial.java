@@ -5,12 +5,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import settle.sim.engine.HeldRun;
 import settle.sim.house.Aims;
 import settle.sim.house.House;
 import settle.sim.source.Carrier;
 import settle.sim.study.Holding;
+import settle.sim.study.Workers;
 
 /**
  * What settings are worth: what a usual day costs, how far the rooms are from want, and how far
@@ -66,6 +66,7 @@ final class Trial implements Tried.Judge {
   private final Aims aims;
   private final Climate climate;
   private final Reserve reserve;
+  private final Workers workers;
   private final double costAsFound;
 
   /**
@@ -75,10 +76,12 @@ final class Trial implements Tried.Judge {
    * @param start the plant with the settings worked out
    * @param climate its weather
    * @param sure share of houses in which each room is to be held [-]
+   * @param workers who does the runs
    */
-  Trial(Plant found, Plant start, Climate climate, double sure) {
+  Trial(Plant found, Plant start, Climate climate, double sure, Workers workers) {
     aims = found.house().aims();
     this.climate = climate;
+    this.workers = workers;
     reserve = new Reserve(start, sure);
     double asFound = Spell.searched(found, climate.usual()).costPerDay(found.house());
     costAsFound = Math.max(asFound, LEAST * needed(found, climate.usual()));
@@ -132,12 +135,12 @@ final class Trial implements Tried.Judge {
   public Worth confirmed(Plant plant, Worth quick) {
     double coldest = plant.house().designOutdoor();
     House coarser = plant.house().withRun(Spell.coarser(plant));
-    Stream<Supplier<List<Aim>>> runs =
-        Stream.of(
+    List<Supplier<List<Aim>>> runs =
+        List.of(
             () -> Aim.ofDay(Aim.When.MILD, Spell.searched(plant, climate.mild()), aims),
             () -> Aim.held(plant, HeldRun.of(coarser, plant.arrangement(), coldest)),
             () -> Aim.ofColdest(Spell.searched(plant, coldest), aims));
-    return with(quick, runs.parallel().flatMap(run -> run.get().stream()).toList());
+    return with(quick, workers.all(runs).stream().flatMap(List::stream).toList());
   }
 
   private Worth with(Worth worth, List<Aim> asked) {

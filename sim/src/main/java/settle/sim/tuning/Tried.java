@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import settle.sim.study.Workers;
 import settle.sim.tuning.Grid.Choice;
 
 /**
@@ -33,6 +35,7 @@ final class Tried {
 
   private final Grid grid;
   private final Judge judge;
+  private final Workers workers;
   private final Map<Choice, Worth> quick = new HashMap<>();
   private final Map<Choice, Worth> confirmed = new HashMap<>();
   private Choice best;
@@ -42,10 +45,12 @@ final class Tried {
    *
    * @param grid what can be set
    * @param judge what it is worth
+   * @param workers who tries the choices of a batch
    */
-  Tried(Grid grid, Judge judge) {
+  Tried(Grid grid, Judge judge, Workers workers) {
     this.grid = grid;
     this.judge = judge;
+    this.workers = workers;
     best = grid.asFound();
     look(List.of(best));
     confirm(best);
@@ -112,7 +117,10 @@ final class Tried {
   private void look(List<Choice> choices) {
     List<Choice> fresh = choices.stream().filter(c -> !quick.containsKey(c)).distinct().toList();
     List<Worth> worths =
-        fresh.parallelStream().map(c -> judge.quick(grid.plant(c), grid.changed(c))).toList();
+        workers.all(
+            fresh.stream()
+                .<Supplier<Worth>>map(c -> () -> judge.quick(grid.plant(c), grid.changed(c)))
+                .toList());
     IntStream.range(0, fresh.size()).forEach(i -> quick.put(fresh.get(i), worths.get(i)));
   }
 

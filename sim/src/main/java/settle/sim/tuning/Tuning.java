@@ -8,13 +8,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import settle.sim.engine.HeldRun;
 import settle.sim.house.Aims;
 import settle.sim.house.House;
 import settle.sim.result.RoomFigures;
 import settle.sim.study.EuropeanSeason;
 import settle.sim.study.Season;
+import settle.sim.study.Workers;
 import settle.sim.tuning.Grid.Choice;
 import settle.sim.units.Range;
 
@@ -161,19 +161,20 @@ public record Tuning(
    *
    * @param found the plant as found
    * @param request what is asked
+   * @param workers who tries choices and houses; the answer is the same whoever does
    * @param progress told what is being done
    * @throws ArithmeticException if a model could not be solved
    */
-  public static Tuning of(Plant found, Request request, Consumer<Stage> progress) {
+  public static Tuning of(Plant found, Request request, Workers workers, Consumer<Stage> progress) {
     Climate climate = Climate.of(found.house().designOutdoor());
     List<Setting> settings = Settings.of(found, request.groups());
     progress.accept(Stage.START);
     List<Setting> water = settings.stream().filter(s -> s.group() == Group.LOCKSHIELDS).toList();
     List<Setting> others = settings.stream().filter(s -> s.group() != Group.LOCKSHIELDS).toList();
     StartValues balance = StartValues.workedOut(found, water, climate.usual());
-    Trial trial = new Trial(found, balance.plant(), climate, request.sure());
+    Trial trial = new Trial(found, balance.plant(), climate, request.sure(), workers);
     Grid grid = new Grid(found, settings);
-    Tried tried = new Tried(grid, trial);
+    Tried tried = new Tried(grid, trial, workers);
     Choice balanced = grid.of(balance.plant());
     tried.of(List.of(balanced));
     StartValues start = StartValues.workedOut(grid.plant(tried.best()), others, climate.usual());
@@ -218,14 +219,10 @@ public record Tuning(
     Worth asFound = tried.worth(grid.asFound());
     Worth asTuned = tried.worth();
     List<Performance> performances =
-        Stream.of(false, true)
-            .parallel()
-            .map(
-                after ->
-                    after
-                        ? performance(tuned, asTuned, climate, houses)
-                        : performance(found, asFound, climate, houses))
-            .toList();
+        workers.all(
+            List.of(
+                () -> performance(found, asFound, climate, houses, workers),
+                () -> performance(tuned, asTuned, climate, houses, workers)));
     return new Tuning(
         found,
         tuned,
@@ -248,7 +245,8 @@ public record Tuning(
         .toList();
   }
 
-  private static Performance performance(Plant plant, Worth worth, Climate climate, int houses) {
+  private static Performance performance(
+      Plant plant, Worth worth, Climate climate, int houses, Workers workers) {
     House house = plant.house();
     Aims asked = house.aims();
     Spell usual = Spell.of(plant, climate.usual());
@@ -265,6 +263,6 @@ public record Tuning(
             ? Optional.of(Season.of(house, plant.arrangement()).asControlled())
             : Optional.empty();
     return new Performance(
-        usual, mild, coldest, season, aims, OverSpreads.of(plant, houses), worth);
+        usual, mild, coldest, season, aims, OverSpreads.of(plant, houses, workers), worth);
   }
 }

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
 import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
@@ -101,17 +99,12 @@ class JudgementTest {
   }
 
   @Test
-  void anExecutorChangesNothing() {
-    ExecutorService two = Executors.newFixedThreadPool(2);
-    try {
-      Judgement alone = Judgement.of(HOUSE, SKIRTING);
-      Judgement together = Judgement.of(HOUSE, SKIRTING, two);
-      for (int i = 0; i < alone.weathers().size(); i++) {
-        assertThat(together.weathers().get(i).shortfall())
-            .isEqualTo(alone.weathers().get(i).shortfall());
-      }
-    } finally {
-      two.shutdownNow();
+  void workersChangeNothing() {
+    Judgement alone = Judgement.of(HOUSE, SKIRTING);
+    Judgement together = Judgement.of(HOUSE, SKIRTING, new Threads(2));
+    for (int i = 0; i < alone.weathers().size(); i++) {
+      assertThat(together.weathers().get(i).shortfall())
+          .isEqualTo(alone.weathers().get(i).shortfall());
     }
   }
 

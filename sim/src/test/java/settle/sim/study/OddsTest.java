@@ -8,8 +8,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -27,19 +25,14 @@ class OddsTest {
   private static final Arrangement SKIRTING = TWO_ROOMS.arrangements().get(0);
 
   private static Odds alone(House house, int samples) {
-    return Odds.of(house, house.arrangements().get(0), samples, 5, Runnable::run, done -> {});
+    return Odds.of(house, house.arrangements().get(0), samples, 5, Workers.ONE, done -> {});
   }
 
   @Test
   void answersAreTheSameOnAnyNumberOfThreads() {
     Odds alone = alone(TWO_ROOMS, 128);
-    ExecutorService four = Executors.newFixedThreadPool(4);
-    try {
-      assertThat(Odds.of(TWO_ROOMS, SKIRTING, 128, 5, four, done -> {})).isEqualTo(alone);
-    } finally {
-      four.shutdown();
-    }
-    assertThat(Odds.of(TWO_ROOMS, SKIRTING, 128, 6, Runnable::run, done -> {})).isNotEqualTo(alone);
+    assertThat(Odds.of(TWO_ROOMS, SKIRTING, 128, 5, new Threads(4), done -> {})).isEqualTo(alone);
+    assertThat(Odds.of(TWO_ROOMS, SKIRTING, 128, 6, Workers.ONE, done -> {})).isNotEqualTo(alone);
   }
 
   @Test
@@ -179,7 +172,7 @@ class OddsTest {
         SKIRTING,
         16,
         5,
-        Runnable::run,
+        Workers.ONE,
         done -> {
           told.add(done);
           calls.incrementAndGet();
@@ -197,7 +190,7 @@ class OddsTest {
                     SKIRTING,
                     8,
                     5,
-                    Runnable::run,
+                    Workers.ONE,
                     done -> {
                       throw new ArithmeticException("no answer");
                     }))

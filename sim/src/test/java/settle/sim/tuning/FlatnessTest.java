@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
+import settle.sim.study.Workers;
 
 /** How flat it is along one setting, the worth being known. */
 class FlatnessTest {
@@ -13,7 +14,7 @@ class FlatnessTest {
   private static final Setting SHIFT = new Setting.CurveShift();
 
   private static Tried tried(Grid grid, ToDoubleFunction<Plant> worth) {
-    return new Tried(grid, SearchTest.Known.of(worth, 0));
+    return new Tried(grid, SearchTest.Known.of(worth, 0), Workers.ONE);
   }
 
   private static Grid grid(double shift) {

@@ -13,6 +13,7 @@ import settle.sim.control.FlowCurve;
 import settle.sim.engine.SampleHouses;
 import settle.sim.house.House;
 import settle.sim.source.IdealSource;
+import settle.sim.study.Workers;
 import settle.sim.tuning.Grid.Choice;
 
 /** The search and the look around, on worths whose least is known. */
@@ -70,7 +71,7 @@ class SearchTest {
 
   private static Found search(Plant found, Tried.Judge judge, List<Plant> starts) {
     Grid grid = new Grid(found, BOTH);
-    Tried tried = new Tried(grid, judge);
+    Tried tried = new Tried(grid, judge, Workers.ONE);
     Search search = new Search(grid, tried, List.of(0, 1), new Moves(grid, 5));
     List<Choice> choices = new ArrayList<>(List.of(grid.asFound()));
     starts.forEach(start -> choices.add(grid.of(start)));
@@ -121,7 +122,8 @@ class SearchTest {
   void saysWhenItMayTryNoMore() {
     Plant found = plant(0.5, 0);
     Grid grid = new Grid(found, BOTH);
-    Tried tried = new Tried(grid, Known.of(p -> 1 / (SLOPE.of(p) * (30 + SHIFT.of(p))), 0));
+    Tried tried =
+        new Tried(grid, Known.of(p -> 1 / (SLOPE.of(p) * (30 + SHIFT.of(p))), 0), Workers.ONE);
     Search search = new Search(grid, tried, List.of(0, 1), new Moves(grid, 5));
     List<Choice> all =
         IntStream.range(0, grid.values(0))
@@ -150,7 +152,7 @@ class SearchTest {
             return new Worth(quick.energy(), 0, miss, 0, Set.of());
           }
         };
-    Tried tried = new Tried(grid, cheating);
+    Tried tried = new Tried(grid, cheating, Workers.ONE);
     Search search = new Search(grid, tried, List.of(0, 1), new Moves(grid, 5));
     search.from(List.of(grid.asFound()));
     assertThat(SLOPE.of(grid.plant(tried.best()))).isCloseTo(0.7, within(0.01));

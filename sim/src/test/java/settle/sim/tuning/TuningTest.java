@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.Timetable;
@@ -15,6 +13,8 @@ import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.room.Room;
 import settle.sim.source.IdealSource;
+import settle.sim.study.Threads;
+import settle.sim.study.Workers;
 import settle.sim.tuning.Tuning.Change;
 
 /** A tuning of a whole house. */
@@ -35,7 +35,7 @@ class TuningTest {
   @Test
   void aHeadThatIsTooHighComesDownAndTheRoomWithIt() {
     Plant found = tooWarm(3);
-    Tuning tuning = Tuning.of(found, KNOBS, stage -> {});
+    Tuning tuning = Tuning.of(found, KNOBS, Workers.ONE, stage -> {});
     Change head = tuning.changes().get(0);
     assertThat(head.after()).isLessThan(head.before());
     assertThat(tuning.after().usual().deviation()).isLessThan(tuning.before().usual().deviation());
@@ -63,14 +63,16 @@ class TuningTest {
     Plant found = programmed();
     assertThat(found.house().aims().warmUp()).isEmpty();
     Tuning nothing =
-        Tuning.of(found, new Tuning.Request(Set.of(Group.THERMOSTAT), 0.8, 8), stage -> {});
+        Tuning.of(
+            found, new Tuning.Request(Set.of(Group.THERMOSTAT), 0.8, 8), Workers.ONE, stage -> {});
     assertThat(nothing.changes()).isEmpty();
     assertThat(lateOnUsualDay(nothing.after())).isGreaterThan(Aim.LATEST);
     assertThat(nothing.after().meetsAims()).isFalse();
     assertThat(nothing.after().missed())
         .anySatisfy(aim -> assertThat(aim.kind()).isEqualTo(Aim.Kind.LATE));
     Tuning started =
-        Tuning.of(found, new Tuning.Request(Set.of(Group.PREHEAT), 0.8, 8), stage -> {});
+        Tuning.of(
+            found, new Tuning.Request(Set.of(Group.PREHEAT), 0.8, 8), Workers.ONE, stage -> {});
     assertThat(lateOnUsualDay(started.after())).isLessThanOrEqualTo(Aim.LATEST);
   }
 
@@ -91,7 +93,11 @@ class TuningTest {
         plant.with(
             house.withControl(house.control().withFlowCurve(new FlowCurve(3.2, -22, 15, 80, 0))));
     Tuning tuning =
-        Tuning.of(starved, new Tuning.Request(Set.of(Group.LOCKSHIELDS), 0.8, 8), stage -> {});
+        Tuning.of(
+            starved,
+            new Tuning.Request(Set.of(Group.LOCKSHIELDS), 0.8, 8),
+            Workers.ONE,
+            stage -> {});
     assertThat(tuning.after().missed())
         .anySatisfy(
             aim -> {
@@ -110,7 +116,10 @@ class TuningTest {
     Plant open = other.with(plant, 4);
     Tuning tuning =
         Tuning.of(
-            shut.with(open, 0.02), new Tuning.Request(Set.of(Group.LOCKSHIELDS), 0.8, 8), s -> {});
+            shut.with(open, 0.02),
+            new Tuning.Request(Set.of(Group.LOCKSHIELDS), 0.8, 8),
+            Workers.ONE,
+            s -> {});
     assertThat(shut.of(tuning.tuned())).isGreaterThan(0.2);
     assertThat(other.of(tuning.tuned())).isEqualTo(4);
     assertThat(tuning.after().missed().size()).isLessThan(tuning.before().missed().size());
@@ -122,6 +131,7 @@ class TuningTest {
         Tuning.of(
             programmed(),
             new Tuning.Request(Set.of(Group.KNOBS, Group.CURVE, Group.PREHEAT), 0.8, 8),
+            Workers.ONE,
             stage -> {});
     assertThat(tuning.flatness())
         .isNotEmpty()
@@ -138,30 +148,27 @@ class TuningTest {
   @Test
   void neverWorseThanFound() {
     for (Group group : EnumSet.of(Group.CURVE, Group.KNOBS)) {
-      Tuning tuning = Tuning.of(tooWarm(0), new Tuning.Request(Set.of(group), 0.8, 8), stage -> {});
+      Tuning tuning =
+          Tuning.of(
+              tooWarm(0), new Tuning.Request(Set.of(group), 0.8, 8), Workers.ONE, stage -> {});
       assertThat(tuning.after().worth().total())
           .isLessThanOrEqualTo(tuning.before().worth().total());
     }
   }
 
   @Test
-  void theSameOnAnyNumberOfThreads() throws ExecutionException, InterruptedException {
-    assertThat(onThreads(1)).isEqualTo(onThreads(3));
+  void theSameOnAnyNumberOfThreads() {
+    assertThat(by(new Threads(3))).isEqualTo(by(Workers.ONE));
   }
 
-  private static String onThreads(int threads) throws ExecutionException, InterruptedException {
-    ForkJoinPool pool = new ForkJoinPool(threads);
-    try {
-      Tuning tuning = pool.submit(() -> Tuning.of(tooWarm(2), KNOBS, stage -> {})).get();
-      return tuning.changes()
-          + " "
-          + tuning.flatness()
-          + " "
-          + tuning.after().worth()
-          + " "
-          + tuning.after().spreads().outcomes();
-    } finally {
-      pool.shutdown();
-    }
+  private static String by(Workers workers) {
+    Tuning tuning = Tuning.of(tooWarm(2), KNOBS, workers, stage -> {});
+    return tuning.changes()
+        + " "
+        + tuning.flatness()
+        + " "
+        + tuning.after().worth()
+        + " "
+        + tuning.after().spreads().outcomes();
   }
 }

@@ -5,6 +5,7 @@ import settle.sim.house.House;
 import settle.sim.house.Spreads;
 import settle.sim.study.LimitedRoom;
 import settle.sim.study.Odds;
+import settle.sim.study.Workers;
 
 /**
  * Odds of a room that follows what is uncertain in closed form, against the normal distribution.
@@ -57,7 +58,7 @@ final class OddsRows implements RowGroup {
 
   private static double keepsUp(Spreads spreads) {
     House house = LimitedRoom.house(spreads);
-    return Odds.of(house, house.arrangements().get(0), SAMPLES, SEED, Runnable::run, done -> {})
+    return Odds.of(house, house.arrangements().get(0), SAMPLES, SEED, Workers.ONE, done -> {})
         .estimate()
         .keepUp();
   }
