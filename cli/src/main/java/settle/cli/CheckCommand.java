@@ -12,8 +12,8 @@ import picocli.CommandLine.Spec;
 import settle.cli.output.CheckJson;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
-import settle.scenarios.ScenarioReader;
 import settle.scenarios.document.PlainText;
+import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.DefaultUsed;
 import settle.scenarios.finding.Finding;
 
@@ -80,7 +80,7 @@ final class CheckCommand implements Callable<Integer> {
     List<Finding> warnings = List.of();
     List<DefaultUsed> defaults = List.of();
     try {
-      Scenario scenario = ScenarioReader.read(file);
+      Scenario scenario = ScenarioFiles.read(file);
       warnings = scenario.warnings();
       defaults = scenario.defaultsUsed();
     } catch (ScenarioException e) {

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import settle.scenarios.ScenarioException;
-import settle.scenarios.ScenarioReader;
 import settle.scenarios.edit.RemediedScenario;
+import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.Finding;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
@@ -97,7 +97,7 @@ final class RemediedFile {
 
   private String written(String text, List<String> names) throws Failure {
     try {
-      House back = ScenarioReader.read(text, file).house();
+      House back = ScenarioFiles.read(text, file).house();
       for (Arrangement arrangement : back.arrangements()) {
         if (!Judgement.of(back, arrangement).holds()) {
           return "Nothing is written to "

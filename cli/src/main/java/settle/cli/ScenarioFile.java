@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
-import settle.scenarios.ScenarioReader;
+import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.Finding;
 import settle.scenarios.format.NearestName;
 import settle.sim.house.Arrangement;
@@ -31,7 +31,7 @@ final class ScenarioFile {
    */
   static String text(Path file) throws Failure {
     try {
-      return ScenarioReader.text(file);
+      return ScenarioFiles.text(file);
     } catch (ScenarioException e) {
       throw wrong(e);
     }
@@ -44,7 +44,7 @@ final class ScenarioFile {
    */
   static Scenario read(String text, Path file) throws Failure {
     try {
-      return ScenarioReader.read(text, file);
+      return ScenarioFiles.read(text, file);
     } catch (ScenarioException e) {
       throw wrong(e);
     }

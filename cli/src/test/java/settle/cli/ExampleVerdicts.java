@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import settle.scenarios.ScenarioException;
-import settle.scenarios.ScenarioReader;
+import settle.scenarios.file.ScenarioFiles;
 import settle.sim.house.House;
 import settle.sim.study.Verdict;
 
@@ -31,7 +31,7 @@ public final class ExampleVerdicts {
     ExampleVerdicts example = READ.get(file);
     if (example == null) {
       Path path = Path.of("..", "scenarios", "examples", file);
-      example = new ExampleVerdicts(ScenarioReader.read(path).house());
+      example = new ExampleVerdicts(ScenarioFiles.read(path).house());
       READ.put(file, example);
     }
     return example;

@@ -12,7 +12,7 @@ import settle.plots.words.Answer;
 import settle.plots.words.HouseholderAnswer;
 import settle.plots.words.Quantities;
 import settle.scenarios.ScenarioException;
-import settle.scenarios.ScenarioReader;
+import settle.scenarios.file.ScenarioFiles;
 import settle.sim.house.House;
 import settle.sim.measure.Measure;
 import settle.sim.source.Buffer;
@@ -82,7 +82,7 @@ class VerdictWordsTest {
       throws IOException, ScenarioException {
     Path file = folder.resolve("house.yaml");
     Files.writeString(file, HOUSE.formatted(valve, bedroomLength, source, rest));
-    return ScenarioReader.read(file).house();
+    return ScenarioFiles.read(file).house();
   }
 
   private static Verdict verdict(House house) {

@@ -1,6 +1,8 @@
 package settle.scenarios;
 
+import java.util.ArrayList;
 import java.util.List;
+import settle.scenarios.document.DocumentException;
 import settle.scenarios.finding.Finding;
 
 /** A scenario that cannot be used, with everything that is wrong with it. */
@@ -13,6 +15,21 @@ public final class ScenarioException extends Exception {
   ScenarioException(List<Finding> problems) {
     super(problems.get(0).toString());
     this.problems = List.copyOf(problems);
+  }
+
+  /**
+   * A scenario whose text is no document.
+   *
+   * @param file where the text stands
+   * @param e what is wrong with it
+   */
+  public static ScenarioException of(String file, DocumentException e) {
+    List<Finding> problems = new ArrayList<>();
+    for (DocumentException.Fault fault : e.faults()) {
+      problems.add(
+          new Finding(file, fault.position().line(), fault.position().column(), fault.message()));
+    }
+    return new ScenarioException(problems);
   }
 
   /**

@@ -1,14 +1,12 @@
 package settle.scenarios;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import settle.scenarios.catalogue.Catalogue;
 import settle.scenarios.document.DocumentException;
 import settle.scenarios.document.Node;
 import settle.scenarios.document.Position;
-import settle.scenarios.document.TextFile;
+import settle.scenarios.document.ScenarioFolder;
 import settle.scenarios.document.YamlDocument;
 import settle.scenarios.finding.Finding;
 import settle.scenarios.format.Findings;
@@ -18,11 +16,8 @@ import settle.scenarios.format.Value;
 import settle.scenarios.house.HouseReader;
 import settle.sim.house.House;
 
-/** Reads scenario files. */
+/** Reads scenarios. */
 public final class ScenarioReader {
-
-  /** Largest scenario file [bytes]; a house of fifty rooms needs about a tenth of it. */
-  private static final int MOST_BYTES = 1_000_000;
 
   /** What may be a key at the top of a scenario, in a line of its own or in braces. */
   private static final Pattern KEY =
@@ -32,55 +27,30 @@ public final class ScenarioReader {
   private ScenarioReader() {}
 
   /**
-   * Reads a scenario.
-   *
-   * @param file a YAML file, UTF-8
-   * @return the house, the defaults used and what is doubtful
-   * @throws ScenarioException where anything is wrong: all mistakes that one pass can find
-   */
-  public static Scenario read(Path file) throws ScenarioException {
-    return read(text(file), file);
-  }
-
-  /**
-   * The text of a scenario file.
-   *
-   * @param file a YAML file, UTF-8
-   * @throws ScenarioException where it is no text
-   */
-  public static String text(Path file) throws ScenarioException {
-    try {
-      return TextFile.read(file, "a scenario", MOST_BYTES);
-    } catch (DocumentException e) {
-      throw new ScenarioException(located(file.toString(), e));
-    }
-  }
-
-  /**
-   * Reads a scenario from a text that stands, or is to stand, in a file.
+   * Reads a scenario from its text.
    *
    * @param text YAML
-   * @param file where: names the scenario, and weather files lie beside it
+   * @param file where it stands, or is to stand: for messages, and its title where it has none
+   * @param folder what lies beside it, such as weather
    * @return the house, the defaults used and what is doubtful
    * @throws ScenarioException where anything is wrong: all mistakes that one pass can find
    */
-  public static Scenario read(String text, Path file) throws ScenarioException {
-    String name = file.toString();
-    Findings findings = new Findings(name);
+  public static Scenario read(String text, String file, ScenarioFolder folder)
+      throws ScenarioException {
+    Findings findings = new Findings(file);
     House house;
     try {
       Node document = YamlDocument.parse(text);
       if (!isScenario(document)) {
-        throw new ScenarioException(List.of(noScenario(name, document.position())));
+        throw new ScenarioException(List.of(noScenario(file, document.position())));
       }
       Value root = new Value("", document, Position.START, findings);
       Section top = root.section(ScenarioFormat.TABLE);
-      house = HouseReader.read(top, Catalogue.builtIn(), file);
+      house = HouseReader.read(top, Catalogue.builtIn(), file, folder);
     } catch (DocumentException e) {
-      throw new ScenarioException(
-          looksLikeScenario(text)
-              ? located(name, e)
-              : List.of(noScenario(name, e.faults().get(0).position())));
+      throw looksLikeScenario(text)
+          ? ScenarioException.of(file, e)
+          : new ScenarioException(List.of(noScenario(file, e.faults().get(0).position())));
     } catch (IllegalArgumentException e) {
       // A record of the house refused its values. Its message names them; the place is only known
       // where a key was at fault too.
@@ -122,14 +92,5 @@ public final class ScenarioReader {
         position.line(),
         position.column(),
         "is no scenario; expected keys with values, such as title, site, rooms, arrangements");
-  }
-
-  private static List<Finding> located(String file, DocumentException e) {
-    List<Finding> problems = new ArrayList<>();
-    for (DocumentException.Fault fault : e.faults()) {
-      problems.add(
-          new Finding(file, fault.position().line(), fault.position().column(), fault.message()));
-    }
-    return problems;
   }
 }

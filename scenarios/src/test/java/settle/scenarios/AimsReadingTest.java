@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.DefaultUsed;
 import settle.sim.house.Aims;
 import settle.sim.house.Spreads;
@@ -18,7 +19,7 @@ class AimsReadingTest {
   @TempDir Path folder;
 
   private Scenario read(String aims) throws Exception {
-    return ScenarioReader.read(
+    return ScenarioFiles.read(
         Files.writeString(
             folder.resolve("house.yaml"),
             """

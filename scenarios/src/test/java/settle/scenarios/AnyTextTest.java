@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.Finding;
 
 /** Whatever a file holds, reading it ends soon: with a house, or with messages of one line each. */
@@ -104,7 +105,7 @@ class AnyTextTest {
     Files.write(file, text.getBytes(StandardCharsets.UTF_8));
     List<Finding> findings;
     try {
-      findings = ScenarioReader.read(file).warnings();
+      findings = ScenarioFiles.read(file).warnings();
     } catch (ScenarioException e) {
       findings = e.problems();
       assertThat(findings).isNotEmpty().hasSizeLessThanOrEqualTo(100);

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.DefaultUsed;
 
 /** What is assumed of branches, and what is said of it. */
@@ -15,7 +16,7 @@ class AssumedPipesTest {
   @TempDir Path folder;
 
   private Scenario read(String hall, String everyRoom) throws Exception {
-    return ScenarioReader.read(
+    return ScenarioFiles.read(
         Files.writeString(
             folder.resolve("house.yaml"),
             """

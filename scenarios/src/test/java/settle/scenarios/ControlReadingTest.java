@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.DefaultUsed;
 import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
@@ -26,7 +27,7 @@ class ControlReadingTest {
   @TempDir Path folder;
 
   private Scenario read(String control, String emitterKeys, String rest) throws Exception {
-    return ScenarioReader.read(
+    return ScenarioFiles.read(
         Files.writeString(
             folder.resolve("house.yaml"),
             """

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.DefaultUsed;
 import settle.sim.house.Branch;
 import settle.sim.house.Distribution;
@@ -30,7 +31,7 @@ class DistributionReadingTest {
   @TempDir Path folder;
 
   private Scenario read(String distribution, String hallKeys) throws Exception {
-    return ScenarioReader.read(
+    return ScenarioFiles.read(
         Files.writeString(
             folder.resolve("house.yaml"),
             """
@@ -139,7 +140,7 @@ class DistributionReadingTest {
     read("pump head: 10 kPa", "");
     String text = Files.readString(file).replace("one: {", "one: {balanced: " + word + ", ");
     Files.writeString(file, text);
-    assertThat(ScenarioReader.read(file).house().arrangements().get(0).balanced())
+    assertThat(ScenarioFiles.read(file).house().arrangements().get(0).balanced())
         .isEqualTo(balanced);
   }
 
@@ -164,7 +165,7 @@ class DistributionReadingTest {
         file,
         Files.readString(file).replace("pipe: 15 mm copper", "pipe: mine")
             + "pipes: {mine: {bore: 12 mm, wall: 2 mm, made of: plastic}}\n");
-    return ScenarioReader.read(file).house().arrangements().get(0).branches().get(0).pipe();
+    return ScenarioFiles.read(file).house().arrangements().get(0).branches().get(0).pipe();
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import settle.scenarios.file.ScenarioFiles;
 import settle.sim.engine.Simulation;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance.BranchBalance;
@@ -23,7 +24,7 @@ class ExampleRunsTest {
   @TempDir Path folder;
 
   private static House example(String name) throws Exception {
-    return ScenarioReader.read(Path.of("examples", name + ".yaml")).house();
+    return ScenarioFiles.read(Path.of("examples", name + ".yaml")).house();
   }
 
   private static RunResult run(House house, int arrangement) {
@@ -63,7 +64,7 @@ class ExampleRunsTest {
         Files.writeString(
             folder.resolve("buffered.yaml"), text.replace("  # buffer: ", "  buffer: "));
     RunResult plain = run(house, 0);
-    RunResult cured = run(ScenarioReader.read(buffered).house(), 0);
+    RunResult cured = run(ScenarioFiles.read(buffered).house(), 0);
     assertThat(startsPerHour(plain, 0, 24)).isLessThan(0.1);
     assertThat(startsPerHour(plain, 48, 72)).isGreaterThan(4);
     assertThat(startsPerHour(cured, 48, 72)).isLessThan(2);

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import settle.scenarios.file.ScenarioFiles;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.EmitterKind;
@@ -29,14 +30,14 @@ class ExamplesTest {
   @ParameterizedTest
   @MethodSource("examples")
   void isReadWithoutAWarning(Path example) throws Exception {
-    assertThat(ScenarioReader.read(example).warnings()).isEmpty();
+    assertThat(ScenarioFiles.read(example).warnings()).isEmpty();
   }
 
   /** A comparison says something about the emitters only where both are rated alike. */
   @ParameterizedTest
   @MethodSource("examples")
   void theArrangementsAreAFairMatch(Path example) throws Exception {
-    List<Arrangement> all = ScenarioReader.read(example).house().arrangements();
+    List<Arrangement> all = ScenarioFiles.read(example).house().arrangements();
     Arrangement radiators = all.get(all.size() - 1);
     assertThat(all).hasSizeGreaterThanOrEqualTo(2);
     assertThat(radiators.emitterKind()).isEqualTo(EmitterKind.RADIATOR);

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.Finding;
 import settle.sim.emitter.Fixing;
 import settle.sim.house.Branch;
@@ -31,7 +32,7 @@ class FreeWallTest {
   @TempDir Path folder;
 
   private Scenario read(String roomKeys, String openings, String emitters) throws Exception {
-    return ScenarioReader.read(
+    return ScenarioFiles.read(
         Files.writeString(
             folder.resolve("house.yaml"),
             """
@@ -159,7 +160,7 @@ class FreeWallTest {
   @Test
   void whatHoldsForEveryRoomHoldsForFixedToAsWell() throws Exception {
     Scenario every =
-        ScenarioReader.read(
+        ScenarioFiles.read(
             Files.writeString(
                 folder.resolve("house.yaml"),
                 """

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import settle.scenarios.file.ScenarioFiles;
 import settle.sim.weather.Weather;
 
 /**
@@ -48,7 +49,7 @@ class OpenWeatherTest {
             run: {length: %s}
             """
                 .formatted(from, length));
-    return ScenarioReader.read(file).house().weather();
+    return ScenarioFiles.read(file).house().weather();
   }
 
   private double at(int hour) {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.DefaultUsed;
 import settle.scenarios.finding.Finding;
 import settle.sim.control.Control;
@@ -41,12 +42,11 @@ class ScenarioReaderTest {
   @TempDir Path folder;
 
   private Scenario read(String text) throws Exception {
-    return ScenarioReader.read(Files.writeString(folder.resolve("house.yaml"), text));
+    return ScenarioFiles.read(Files.writeString(folder.resolve("house.yaml"), text));
   }
 
   private List<Finding> problems(Path file) {
-    return catchThrowableOfType(ScenarioException.class, () -> ScenarioReader.read(file))
-        .problems();
+    return catchThrowableOfType(ScenarioException.class, () -> ScenarioFiles.read(file)).problems();
   }
 
   /** A house of two rooms with a place for more. */

@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import settle.scenarios.document.Node;
 import settle.scenarios.document.YamlDocument;
+import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.format.Form;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.ScenarioFormat;
@@ -137,7 +138,7 @@ class SchemaTest {
     assertThat(validate(changed)).isEmpty();
     Path file = Files.createTempFile("settle", ".yaml");
     Files.writeString(file, changed);
-    assertThat(ScenarioReader.read(file).house()).isNotNull();
+    assertThat(ScenarioFiles.read(file).house()).isNotNull();
     Files.delete(file);
   }
 

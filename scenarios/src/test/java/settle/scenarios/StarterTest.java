@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import settle.scenarios.file.ScenarioFiles;
 import settle.sim.house.House;
 import settle.sim.source.HeatPump;
 import settle.sim.source.IdealSource;
@@ -15,7 +16,7 @@ class StarterTest {
   @TempDir Path folder;
 
   private Scenario read(String text) throws Exception {
-    return ScenarioReader.read(Files.writeString(folder.resolve("house.yaml"), text));
+    return ScenarioFiles.read(Files.writeString(folder.resolve("house.yaml"), text));
   }
 
   @Test

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.Finding;
 import settle.sim.weather.Weather;
 
@@ -49,7 +50,7 @@ class WeatherFileTest {
             run: {%s}
             """
                 .formatted(weather, run));
-    return ScenarioReader.read(file);
+    return ScenarioFiles.read(file);
   }
 
   @Test

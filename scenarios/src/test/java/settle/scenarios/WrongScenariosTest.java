@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import settle.scenarios.file.ScenarioFiles;
 
 /**
  * What the reader says of wrong and of doubtful scenarios: the table is {@code
@@ -65,7 +66,7 @@ class WrongScenariosTest {
     Path file = Files.writeString(folder.resolve("house.yaml"), scenario);
     List<String> messages = new ArrayList<>();
     try {
-      ScenarioReader.read(file)
+      ScenarioFiles.read(file)
           .warnings()
           .forEach(w -> messages.add("warning " + w.toString().replace(file + ":", "")));
     } catch (ScenarioException e) {

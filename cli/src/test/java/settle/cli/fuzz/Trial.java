@@ -23,7 +23,7 @@ import org.xml.sax.helpers.DefaultHandler;
 import settle.cli.CommandLines;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
-import settle.scenarios.ScenarioReader;
+import settle.scenarios.file.ScenarioFiles;
 import settle.sim.house.House;
 
 /**
@@ -122,7 +122,7 @@ final class Trial {
     String asked = command;
     List<String> rooms = List.of();
     try {
-      Scenario scenario = ScenarioReader.read(file);
+      Scenario scenario = ScenarioFiles.read(file);
       rooms = scenario.house().rooms().stream().map(r -> r.name()).toList();
       check =
           scenario.house().run().length() + scenario.house().run().leadIn() > LONGEST

@@ -17,6 +17,7 @@ import settle.scenarios.ScenarioException;
 import settle.sim.house.House;
 import settle.sim.study.Judgement;
 import settle.sim.study.Verdict;
+import settle.sim.study.Workers;
 
 /** Scripts rely on every name and unit in this document. */
 class AnswersJsonTest {
@@ -121,7 +122,7 @@ class AnswersJsonTest {
       House house = ExampleVerdicts.of(example).house();
       List<Verdict> verdicts =
           ExampleVerdicts.of(example).first(1).stream()
-              .map(v -> v.tried(house, 16, 1, Runnable::run, done -> {}))
+              .map(v -> v.tried(house, 16, 1, Workers.ONE, done -> {}))
               .map(AnswersJsonTest::withRestTooWarm)
               .toList();
       String json =

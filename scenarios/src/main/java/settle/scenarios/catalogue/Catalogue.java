@@ -30,7 +30,8 @@ public final class Catalogue {
 
   public static final String INNER_FLOOR = "timber intermediate floor";
 
-  static final List<String> FILES = List.of("fabric.yaml", "emitters.yaml", "plant.yaml");
+  /** Its files, beside this class. */
+  public static final List<String> FILES = List.of("fabric.yaml", "emitters.yaml", "plant.yaml");
 
   private Catalogue() {}
 

@@ -1,9 +1,9 @@
 package settle.scenarios.demo;
 
-import java.nio.file.Path;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.ScenarioReader;
+import settle.scenarios.document.ScenarioFolder;
 import settle.sim.demo.BeforeAndAfter;
 import settle.sim.demo.Demonstration;
 
@@ -24,7 +24,8 @@ public record ReadyMade(Demonstration demonstration, String before, String after
 
   private Scenario scenario(String version, String text) {
     try {
-      return ScenarioReader.read(text, Path.of(demonstration.name() + "-" + version + ".yaml"));
+      return ScenarioReader.read(
+          text, demonstration.name() + "-" + version + ".yaml", ScenarioFolder.EMPTY);
     } catch (ScenarioException e) {
       throw new IllegalStateException("a demonstration's scenario is wrong: " + e.problems(), e);
     }

@@ -22,7 +22,13 @@ public final class DocumentException extends Exception {
     this.faults = List.copyOf(faults);
   }
 
-  DocumentException(Position position, String message) {
+  /**
+   * One thing wrong.
+   *
+   * @param position where
+   * @param message what, one line
+   */
+  public DocumentException(Position position, String message) {
     this(List.of(new Fault(position, message)));
   }
 

@@ -300,7 +300,7 @@ public final class Value {
     } catch (DateTimeParseException e) {
       problem("found " + node.found() + ", expected a day such as 2026-01-15");
     }
-    return LocalDate.EPOCH;
+    return LocalDate.of(1970, 1, 1);
   }
 
   /** The text as typed, unless it is far longer than any value can be. */

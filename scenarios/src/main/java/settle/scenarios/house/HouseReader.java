@@ -1,11 +1,11 @@
 package settle.scenarios.house;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import settle.scenarios.catalogue.Definitions;
 import settle.scenarios.catalogue.DefinitionsReader;
+import settle.scenarios.document.ScenarioFolder;
 import settle.scenarios.format.ScenarioFormat;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
@@ -26,10 +26,12 @@ public final class HouseReader {
    *
    * @param root the top of the file
    * @param catalogue what can be used by name besides the scenario's own definitions
-   * @param file where the scenario is: weather files lie beside it
+   * @param file where the scenario stands: its title where it has none
+   * @param folder what lies beside it, such as weather
    * @return the house
    */
-  public static House read(Section root, Definitions catalogue, Path file) {
+  public static House read(
+      Section root, Definitions catalogue, String file, ScenarioFolder folder) {
     Definitions known = DefinitionsReader.read(root, catalogue);
     Map<String, Value> roomValues = root.named(ScenarioFormat.ROOMS);
     List<String> roomNames = List.copyOf(roomValues.keySet());
@@ -56,7 +58,7 @@ public final class HouseReader {
         new House(
             title(root, file),
             site.designOutdoor(),
-            site.weather(file.toAbsolutePath().getParent(), run),
+            site.weather(folder, run),
             rooms.rooms(),
             rooms.partitions(),
             rooms.airExchanges(),
@@ -78,11 +80,14 @@ public final class HouseReader {
     return house;
   }
 
-  private static String title(Section root, Path file) {
+  private static String title(Section root, String file) {
     if (root.has(ScenarioFormat.TITLE)) {
       return root.words(ScenarioFormat.TITLE, "");
     }
-    String name = file.getFileName().toString().replaceFirst("\\.ya?ml$", "").replace('-', ' ');
+    String name =
+        file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1)
+            .replaceFirst("\\.ya?ml$", "")
+            .replace('-', ' ');
     root.note(ScenarioFormat.TITLE, name);
     return name;
   }

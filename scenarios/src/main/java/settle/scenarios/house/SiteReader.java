@@ -1,6 +1,6 @@
 package settle.scenarios.house;
 
-import java.nio.file.Path;
+import settle.scenarios.document.ScenarioFolder;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.SiteKeys;
 import settle.scenarios.quantity.Dimension;
@@ -50,10 +50,10 @@ final class SiteReader {
   /**
    * The weather.
    *
-   * @param folder where files are looked for
+   * @param folder what lies beside the scenario
    * @param run what the weather must cover
    */
-  Weather weather(Path folder, RunSettings run) {
+  Weather weather(ScenarioFolder folder, RunSettings run) {
     if (!section.has(SiteKeys.WEATHER)) {
       section.note(SiteKeys.WEATHER, "constant " + Dimension.TEMPERATURE.show(designOutdoor));
       return new Weather.Constant(designOutdoor);

@@ -2,8 +2,7 @@ package settle.scenarios.house;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
+import java.math.BigInteger;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -21,7 +20,7 @@ import settle.scenarios.document.DocumentException;
 import settle.scenarios.document.Node;
 import settle.scenarios.document.PlainText;
 import settle.scenarios.document.Position;
-import settle.scenarios.document.TextFile;
+import settle.scenarios.document.ScenarioFolder;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.SiteKeys;
 import settle.scenarios.format.Value;
@@ -89,11 +88,11 @@ final class WeatherFile {
    * The series of a scenario. Mistakes are noted at the file's name in the scenario.
    *
    * @param section the section 'series'
-   * @param folder where the file's name is looked up
+   * @param folder what lies beside the scenario
    * @param run what the series must cover
    * @return the weather; a stand-in where the file cannot be used
    */
-  static Weather read(Section section, Path folder, RunSettings run) {
+  static Weather read(Section section, ScenarioFolder folder, RunSettings run) {
     Optional<Value> file = section.value(SiteKeys.SERIES_FILE);
     if (file.isEmpty()) {
       return new Weather.Constant(0);
@@ -101,13 +100,13 @@ final class WeatherFile {
     String name = file.get().words();
     WeatherFile weather = new WeatherFile();
     try {
-      weather.parse(TextFile.read(folder.resolve(name), "a CSV", MOST_BYTES));
+      weather.parse(folder.text(name, "a CSV", MOST_BYTES));
       return weather.series(section, run);
     } catch (DocumentException e) {
       DocumentException.Fault fault = e.faults().get(0);
       String line = fault.position().line() > 1 ? "line " + fault.position().line() + ": " : "";
       file.get().problem("'" + name + "': " + line + fault.message());
-    } catch (InvalidPathException | Fault e) {
+    } catch (Fault e) {
       file.get().problem("'" + name + "': " + e.getMessage());
     }
     return new Weather.Constant(0);
@@ -188,7 +187,7 @@ final class WeatherFile {
               + " after "
               + times.get(0)
               + ", expected values at least "
-              + SHORTEST_INTERVAL.toSeconds()
+              + SHORTEST_INTERVAL.getSeconds()
               + " s apart");
     }
     if (n >= 2) {
@@ -212,7 +211,7 @@ final class WeatherFile {
     Duration interval = interval();
     LocalDateTime expected = times.get(last).plus(interval);
     Duration gap = Duration.between(times.get(last), at);
-    long parts = gap.dividedBy(interval);
+    long parts = wholeParts(gap, interval);
     if (!interval.multipliedBy(parts).equals(gap)
         || (parts > 1 && gap.compareTo(LONGEST_GAP) > 0)) {
       throw new Fault(
@@ -245,6 +244,17 @@ final class WeatherFile {
 
   private Duration interval() {
     return Duration.between(times.get(0), times.get(1));
+  }
+
+  /** How often an interval fits; a browser's Duration cannot say. */
+  private static long wholeParts(Duration whole, Duration interval) {
+    return nanoseconds(whole).divide(nanoseconds(interval)).longValue();
+  }
+
+  private static BigInteger nanoseconds(Duration duration) {
+    return BigInteger.valueOf(duration.getSeconds())
+        .multiply(BigInteger.valueOf(1_000_000_000))
+        .add(BigInteger.valueOf(duration.getNano()));
   }
 
   private static String shown(String text) {
@@ -281,13 +291,13 @@ final class WeatherFile {
 
   private Weather series(Section section, RunSettings run) throws Fault {
     LocalDateTime first = times.get(0);
-    double interval = interval().toSeconds();
+    double interval = interval().getSeconds();
     boolean everyYear = section.yesNo(SiteKeys.SERIES_EVERY_YEAR);
     if (everyYear) {
       closeYears();
     }
     LocalDateTime begin = begin(section, everyYear);
-    double firstTime = Duration.between(begin, first).toSeconds();
+    double firstTime = Duration.between(begin, first).getSeconds();
     if (filled > 0) {
       section.warn(
           (filled == 1 ? "a missing value was" : filled + " missing values were")
@@ -305,7 +315,7 @@ final class WeatherFile {
           around(irradiances, from, count));
     }
     LocalDateTime last = times.get(times.size() - 1);
-    double lastTime = Duration.between(begin, last).toSeconds();
+    double lastTime = Duration.between(begin, last).getSeconds();
     // The last value stands for its own interval.
     if (firstTime > 0 || lastTime + interval < run.length()) {
       throw new Fault(
@@ -361,7 +371,7 @@ final class WeatherFile {
     if (gap.compareTo(interval()) > 0) {
       fill(again, temperatures.get(0), irradiances.isEmpty() ? 0 : irradiances.get(0), last + 2);
     }
-    int year = (int) Duration.between(first, again).dividedBy(interval());
+    int year = (int) wholeParts(Duration.between(first, again), interval());
     for (List<Double> values : List.of(temperatures, irradiances)) {
       if (values.size() > year) {
         values.subList(year, values.size()).clear();

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import settle.scenarios.ScenarioReader;
+import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.Finding;
 import settle.sim.demo.BeforeAndAfter;
 import settle.sim.demo.Change;
@@ -49,10 +49,10 @@ class DemonstrationsTest {
     ReadyMade demonstration = all.get(name);
     for (String text : List.of(demonstration.before(), demonstration.after())) {
       assertThat(text).startsWith("# Demonstration '" + name + "'").contains("invented");
-      assertThat(ScenarioReader.read(text, Path.of(name)).house().arrangements()).hasSize(1);
+      assertThat(ScenarioFiles.read(text, Path.of(name)).house().arrangements()).hasSize(1);
     }
-    assertThat(ScenarioReader.read(demonstration.before(), Path.of(name)).warnings()).isEmpty();
-    List<Finding> doubts = ScenarioReader.read(demonstration.after(), Path.of(name)).warnings();
+    assertThat(ScenarioFiles.read(demonstration.before(), Path.of(name)).warnings()).isEmpty();
+    List<Finding> doubts = ScenarioFiles.read(demonstration.after(), Path.of(name)).warnings();
     if (SHUT_BELOW_WANT.contains(name)) {
       assertThat(doubts).singleElement().asString().contains("is shut where the room is at");
     } else {
@@ -175,8 +175,8 @@ class DemonstrationsTest {
     BeforeAndAfter other =
         BeforeAndAfter.of(
             hunting.demonstration(),
-            ScenarioReader.read(hunting.before(), Path.of("before")).house(),
-            ScenarioReader.read(hunting.after().replace(condition, otherwise), Path.of("after"))
+            ScenarioFiles.read(hunting.before(), Path.of("before")).house(),
+            ScenarioFiles.read(hunting.after().replace(condition, otherwise), Path.of("after"))
                 .house());
     Figure swing = hunting.demonstration().figure("swing");
     assertThat(other.after(swing)).isLessThan(0.5 * runs.get("oversized-valve").after(swing));

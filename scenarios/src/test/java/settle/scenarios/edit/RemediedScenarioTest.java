@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import settle.scenarios.ScenarioException;
-import settle.scenarios.ScenarioReader;
+import settle.scenarios.file.ScenarioFiles;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;
 import settle.sim.house.Arrangement;
@@ -44,13 +44,13 @@ class RemediedScenarioTest {
       throws ScenarioException {
     boolean longer = Stream.of(measures).anyMatch(Measure.Length.class::isInstance);
     double allowed = longer ? OTHER_WALLS : DIGITS;
-    House house = ScenarioReader.read(text, HERE).house();
+    House house = ScenarioFiles.read(text, HERE).house();
     House meant = house;
     for (Measure measure : measures) {
       meant = measure.on(meant, arrangement);
     }
     String written = RemediedScenario.write(text, house, arrangement, List.of(measures));
-    House back = ScenarioReader.read(written, HERE).house();
+    House back = ScenarioFiles.read(written, HERE).house();
     double design = house.designOutdoor();
     for (Arrangement as : meant.arrangements()) {
       double[] is = new Holding(back, back.arrangement(as.name())).shortfallsOfHeated(design);
@@ -70,7 +70,7 @@ class RemediedScenarioTest {
   void roomsAndTheirEmittersAreWritten() throws IOException, ScenarioException {
     String text = example("bakery.yaml");
     String as = "skirting as found";
-    House house = ScenarioReader.read(text, HERE).house();
+    House house = ScenarioFiles.read(text, HERE).house();
     House longer = roundTrip(text, as, new Measure.Length("shop", 3, 11.7, 12.4, 0));
     assertThat(longer.arrangement(as).branches().get(3).emitter().ratedOutput())
         .isCloseTo(12.4 * 235, within(1e-9));
@@ -109,7 +109,7 @@ class RemediedScenarioTest {
     assertThat(roundTrip(text, as, new Measure.Balanced(0.4, 1)).arrangement(as).balanced())
         .isTrue();
     String curved = example("insulated-house.yaml");
-    House house = ScenarioReader.read(curved, HERE).house();
+    House house = ScenarioFiles.read(curved, HERE).house();
     FlowCurve before = house.control().flowCurve().orElseThrow();
     FlowCurve after = new FlowCurve(0.85, 7, before.lowest(), 47, before.roomInfluence());
     House steeper =
@@ -128,7 +128,7 @@ class RemediedScenarioTest {
   void thePlantIsWritten() throws IOException, ScenarioException {
     String text = example("insulated-house.yaml");
     String as = "heated skirting";
-    House house = ScenarioReader.read(text, HERE).house();
+    House house = ScenarioFiles.read(text, HERE).house();
     double flow = house.water().density() * 700 / 3.6e6;
     Buffer buffer = new Buffer(Buffer.Placement.PARALLEL, 0.05, 1, 20, flow);
     Buffer back = roundTrip(text, as, new Measure.BufferFitted(buffer)).buffer().orElseThrow();
@@ -162,7 +162,7 @@ class RemediedScenarioTest {
             rooms: {bath: {}}
         source: {fixed flow: 55 °C, largest output: 900 W}
         """;
-    House house = ScenarioReader.read(text, HERE).house();
+    House house = ScenarioFiles.read(text, HERE).house();
     double from = house.arrangements().get(0).branches().get(0).emitter().ratedOutput();
     House back =
         roundTrip(

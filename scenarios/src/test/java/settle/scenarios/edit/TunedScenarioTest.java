@@ -15,8 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
-import settle.scenarios.ScenarioReader;
 import settle.scenarios.Starter;
+import settle.scenarios.file.ScenarioFiles;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.tuning.Group;
@@ -42,7 +42,7 @@ class TunedScenarioTest {
     String text = Files.readString(example);
     Random random = new Random(1);
     for (String given : List.of(text, text.replace("\n", "\r\n"))) {
-      House house = ScenarioReader.read(given, example).house();
+      House house = ScenarioFiles.read(given, example).house();
       for (int a = 0; a < house.arrangements().size(); a++) {
         for (int repeat = 0; repeat < 5; repeat++) {
           roundTrip(given, example, house, a, random);
@@ -64,7 +64,7 @@ class TunedScenarioTest {
       tuned = setting.with(tuned, value);
     }
     String written = TunedScenario.write(text, tuned, settings);
-    House read = ScenarioReader.read(written, file).house();
+    House read = ScenarioFiles.read(written, file).house();
     Plant back = new Plant(read, read.arrangements().get(arrangement));
     for (Setting setting : settings) {
       assertThat(setting.of(back)).as(setting.toString()).isEqualTo(setting.of(tuned));
@@ -94,7 +94,7 @@ class TunedScenarioTest {
   }
 
   private static String written(String text, String room, double set) throws ScenarioException {
-    House house = ScenarioReader.read(text, HERE).house();
+    House house = ScenarioFiles.read(text, HERE).house();
     Plant plant = new Plant(house, house.arrangements().get(0));
     Setting head = new Setting.Head(room);
     return TunedScenario.write(text, head.with(plant, set), List.of(head));
@@ -103,7 +103,7 @@ class TunedScenarioTest {
   @Test
   void aValueIsReplacedWhereItStandsAndAKeyAddedBehindTheOthers() throws ScenarioException {
     String text = Starter.text();
-    Scenario scenario = ScenarioReader.read(text, HERE);
+    Scenario scenario = ScenarioFiles.read(text, HERE);
     String room = scenario.house().arrangements().get(0).branches().get(0).room();
     String once = written(text, room, 19.5);
     assertThat(once).contains("set: 19.5 °C");
@@ -126,7 +126,7 @@ class TunedScenarioTest {
     String text =
         Files.readString(Path.of("examples", "single-room.yaml"))
             .replace("lockshield: 0.2 m³/h}", "valve: motor head}");
-    House house = ScenarioReader.read(text, HERE).house();
+    House house = ScenarioFiles.read(text, HERE).house();
     Plant found = new Plant(house, house.arrangements().get(0));
     Setting gain = new Setting.MotorGain(0, "living room");
     Setting time = new Setting.MotorIntegralTime(0, "living room");
@@ -136,7 +136,7 @@ class TunedScenarioTest {
         .contains(
             "valve: living room motor head}",
             "valves:\n  living room motor head: {kind: motor head, Kvs: 0.8 m³/h, gain: 1.65 /K,");
-    House read = ScenarioReader.read(once, HERE).house();
+    House read = ScenarioFiles.read(once, HERE).house();
     assertThat(read.arrangements().get(1)).isEqualTo(house.arrangements().get(1));
     Plant back = new Plant(read, read.arrangements().get(0));
     assertThat(gain.of(back)).isEqualTo(1.65);
@@ -150,7 +150,7 @@ class TunedScenarioTest {
     String text =
         Files.readString(Path.of("examples", "single-room.yaml"))
             .replace("want: 21 °C", "want: 21 °C\n    programme: 06:00-22:00");
-    House house = ScenarioReader.read(text, HERE).house();
+    House house = ScenarioFiles.read(text, HERE).house();
     Plant found = new Plant(house, house.arrangements().get(0));
     Setting lead = new Setting.StartLead();
     String written = TunedScenario.write(text, lead.with(found, 2700), List.of(lead));
@@ -159,7 +159,7 @@ class TunedScenarioTest {
             text.stripTrailing()
                 + "\ncontrol:\n  optimum start: {kind: fixed, lead: 45 min}"
                 + text.substring(text.stripTrailing().length()));
-    assertThat(ScenarioReader.read(written, HERE).house().control())
+    assertThat(ScenarioFiles.read(written, HERE).house().control())
         .isEqualTo(lead.with(found, 2700).house().control());
   }
 
@@ -168,7 +168,7 @@ class TunedScenarioTest {
   void whatIsMeantTwiceIsWrittenOutWhenOneOfThemIsTuned() throws ScenarioException, IOException {
     Path bakery = Path.of("examples", "bakery.yaml");
     String text = Files.readString(bakery);
-    House house = ScenarioReader.read(bakery).house();
+    House house = ScenarioFiles.read(bakery).house();
     Plant found = new Plant(house, house.arrangements().get(0));
     Setting hall = new Setting.LockshieldTurns(2, "hall");
     String written = TunedScenario.write(text, hall.with(found, 0.5), List.of(hall));
@@ -176,7 +176,7 @@ class TunedScenarioTest {
         .doesNotContain("*lengths")
         .contains(
             "hall: {emitter: skirting 140, length: 4.5 m, fed from: ground floor, lockshield turns: 0.5}");
-    House read = ScenarioReader.read(written, bakery).house();
+    House read = ScenarioFiles.read(written, bakery).house();
     assertThat(read.arrangements().get(1)).isEqualTo(house.arrangements().get(1));
     assertThat(read.arrangements().get(0).branches().get(2).lockshield().turns()).isEqualTo(0.5);
   }

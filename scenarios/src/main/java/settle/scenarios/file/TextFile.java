@@ -1,4 +1,4 @@
-package settle.scenarios.document;
+package settle.scenarios.file;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,9 +15,11 @@ import java.util.Locale;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
+import settle.scenarios.document.DocumentException;
+import settle.scenarios.document.Position;
 
 /** Reads a whole UTF-8 text file within a size limit, and says plainly why not. */
-public final class TextFile {
+final class TextFile {
 
   private static final int MEGABYTE = 1_000_000;
 
@@ -38,7 +40,7 @@ public final class TextFile {
    * @throws DocumentException where it is missing, a directory, unreadable, empty, too large or not
    *     UTF-8
    */
-  public static String read(Path file, String what, int mostBytes) throws DocumentException {
+  static String read(Path file, String what, int mostBytes) throws DocumentException {
     if (Files.isDirectory(file)) {
       throw fault("is a directory; expected " + what + " file");
     }

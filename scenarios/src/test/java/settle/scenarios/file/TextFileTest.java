@@ -1,4 +1,4 @@
-package settle.scenarios.document;
+package settle.scenarios.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import settle.scenarios.document.DocumentException;
+import settle.scenarios.document.Position;
 
 class TextFileTest {
 

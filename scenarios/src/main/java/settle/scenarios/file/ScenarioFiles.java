@@ -1,0 +1,69 @@
+package settle.scenarios.file;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import settle.scenarios.Scenario;
+import settle.scenarios.ScenarioException;
+import settle.scenarios.ScenarioReader;
+import settle.scenarios.document.DocumentException;
+import settle.scenarios.document.Position;
+import settle.scenarios.document.ScenarioFolder;
+
+/** Reads scenarios from files, and what they name from beside them. */
+public final class ScenarioFiles {
+
+  /** Largest scenario file [bytes]; a house of fifty rooms needs about a tenth of it. */
+  private static final int MOST_BYTES = 1_000_000;
+
+  private ScenarioFiles() {}
+
+  /**
+   * Reads a scenario.
+   *
+   * @param file a YAML file, UTF-8
+   * @return the house, the defaults used and what is doubtful
+   * @throws ScenarioException where anything is wrong: all mistakes that one pass can find
+   */
+  public static Scenario read(Path file) throws ScenarioException {
+    return read(text(file), file);
+  }
+
+  /**
+   * Reads a scenario from a text that stands, or is to stand, in a file.
+   *
+   * @param text YAML
+   * @param file where: names the scenario, and weather files lie beside it
+   * @return the house, the defaults used and what is doubtful
+   * @throws ScenarioException where anything is wrong: all mistakes that one pass can find
+   */
+  public static Scenario read(String text, Path file) throws ScenarioException {
+    return ScenarioReader.read(text, file.toString(), beside(file));
+  }
+
+  /**
+   * The text of a scenario file.
+   *
+   * @param file a YAML file, UTF-8
+   * @throws ScenarioException where it is no text
+   */
+  public static String text(Path file) throws ScenarioException {
+    try {
+      return TextFile.read(file, "a scenario", MOST_BYTES);
+    } catch (DocumentException e) {
+      throw ScenarioException.of(file.toString(), e);
+    }
+  }
+
+  private static ScenarioFolder beside(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    return (name, what, mostBytes) -> {
+      Path found;
+      try {
+        found = folder.resolve(name);
+      } catch (InvalidPathException e) {
+        throw new DocumentException(Position.START, e.getMessage());
+      }
+      return TextFile.read(found, what, mostBytes);
+    };
+  }
+}
