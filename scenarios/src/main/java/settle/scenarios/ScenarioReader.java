@@ -1,6 +1,10 @@
 package settle.scenarios;
 
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import settle.scenarios.catalogue.Catalogue;
 import settle.scenarios.document.DocumentException;
@@ -76,10 +80,15 @@ public final class ScenarioReader {
 
   /** The same of a text that cannot be parsed: by what its lines begin with. */
   private static boolean looksLikeScenario(String text) {
-    return areKeysOfAScenario(KEY.matcher(text).results().map(m -> m.group(1)).distinct().toList());
+    Set<String> keys = new LinkedHashSet<>();
+    Matcher matcher = KEY.matcher(text);
+    while (matcher.find()) {
+      keys.add(matcher.group(1));
+    }
+    return areKeysOfAScenario(keys);
   }
 
-  private static boolean areKeysOfAScenario(List<String> keys) {
+  private static boolean areKeysOfAScenario(Collection<String> keys) {
     List<String> known = ScenarioFormat.TABLE.names();
     return keys.contains(ScenarioFormat.ROOMS.name())
         || keys.contains(ScenarioFormat.ARRANGEMENTS.name())

@@ -50,25 +50,36 @@ public final class Gathered {
 
   /** The words of the first, each number as a range over all. */
   private static String withRanges(List<Matcher> found) {
-    List<List<String>> numbers =
-        found.stream()
-            .map(m -> NUMBER.matcher(m.group(2)).results().map(r -> r.group()).toList())
+    List<List<String>> numbers = found.stream().map(m -> numbers(m.group(2))).toList();
+    String first = found.get(0).group(2);
+    Matcher number = NUMBER.matcher(first);
+    StringBuilder words = new StringBuilder();
+    int done = 0;
+    for (int k = 0; number.find(); k++) {
+      words.append(first, done, number.start()).append(range(numbers, k));
+      done = number.end();
+    }
+    return words.append(first.substring(done)).toString();
+  }
+
+  private static List<String> numbers(String words) {
+    List<String> numbers = new ArrayList<>();
+    Matcher number = NUMBER.matcher(words);
+    while (number.find()) {
+      numbers.add(number.group());
+    }
+    return numbers;
+  }
+
+  /** From the least to the most of the numbers at a place. */
+  private static String range(List<List<String>> numbers, int place) {
+    List<String> values =
+        numbers.stream()
+            .map(n -> n.get(place))
+            .sorted((a, b) -> Double.compare(Double.parseDouble(a), Double.parseDouble(b)))
             .toList();
-    int[] place = {0};
-    return NUMBER
-        .matcher(found.get(0).group(2))
-        .replaceAll(
-            r -> {
-              int k = place[0]++;
-              List<String> values =
-                  numbers.stream()
-                      .map(n -> n.get(k))
-                      .sorted(
-                          (a, b) -> Double.compare(Double.parseDouble(a), Double.parseDouble(b)))
-                      .toList();
-              String least = values.get(0);
-              String most = values.get(values.size() - 1);
-              return least.equals(most) ? least : least + " to " + most;
-            });
+    String least = values.get(0);
+    String most = values.get(values.size() - 1);
+    return least.equals(most) ? least : least + " to " + most;
   }
 }
