@@ -24,7 +24,6 @@ class StepAllocatesNothingTest {
   /** The smallest object there is [B]: one in every fourth step would be too much. */
   private static final long LEAST_PER_STEP = 16;
 
-  private static final Runnable NOTHING = () -> {};
   private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
   static Stream<Arguments> houses() {
@@ -61,9 +60,9 @@ class StepAllocatesNothingTest {
   private static long goOn(HouseRun run, double from) {
     long start = THREADS.getCurrentThreadAllocatedBytes();
     for (int k = 1; k <= 7; k++) {
-      run.goOnTo(from + k * DAY / 7.3, NOTHING);
+      run.goOnTo(from + k * DAY / 7.3, () -> {});
     }
-    run.goOnTo(from + DAY, NOTHING);
+    run.goOnTo(from + DAY, () -> {});
     return THREADS.getCurrentThreadAllocatedBytes() - start;
   }
 }
