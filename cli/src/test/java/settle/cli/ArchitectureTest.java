@@ -1,7 +1,11 @@
 package settle.cli;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
 import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
@@ -10,6 +14,8 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
 import com.tngtech.archunit.core.domain.JavaModifier;
@@ -17,12 +23,21 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.File;
+import java.util.Collection;
+import java.util.stream.BaseStream;
 
 /** The direction of dependencies between the modules, and what the physics may not touch. */
 @AnalyzeClasses(packages = "settle", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
 
   private static final String SIM = "settle.sim..";
+
+  /** What is compiled to JavaScript too: physics, format and words, all but scenarios in files. */
+  private static final DescribedPredicate<JavaClass> RUN_ANYWHERE =
+      resideInAnyPackage(SIM, "settle.scenarios..", "settle.plots.words..")
+          .and(resideOutsideOfPackage("settle.scenarios.file.."))
+          .as("run anywhere");
 
   /** The physics stands on the Java language and Commons Math, so that it can run anywhere. */
   @ArchTest
@@ -96,20 +111,47 @@ class ArchitectureTest {
           .orShould()
           .callMethod(Class.class, "getResourceAsStream", String.class);
 
-  /** Studies may be handed an executor; what happens inside a run is one thread's work. */
+  /**
+   * What a page in the browser needs runs where there are neither files nor a screen of Java's. The
+   * sim, the format but for its files, and the words are compiled to JavaScript.
+   */
   @ArchTest
-  static final ArchRule simRunsInOneThread =
+  static final ArchRule whatRunsAnywhereKnowsNoFilesNorScreens =
       noClasses()
-          .that()
-          .resideInAPackage(SIM)
-          .and()
-          .resideOutsideOfPackage("settle.sim.study..")
+          .that(RUN_ANYWHERE)
           .should()
-          .dependOnClassesThat()
-          .resideInAPackage("java.util.concurrent..")
+          .dependOnClassesThat(
+              resideInAnyPackage(
+                      "java.nio.file..",
+                      "java.nio.channels..",
+                      "java.awt..",
+                      "javax..",
+                      "java.net..",
+                      "java.lang.reflect..")
+                  .or(assignableTo(File.class)))
+          .because("the same figures must come out in a browser");
+
+  /**
+   * Studies are handed the workers who carry out what does not depend on each other; nobody starts
+   * a thread, waits for one or asks for a parallel stream. Numbers that several may count on are
+   * all that is left.
+   */
+  @ArchTest
+  static final ArchRule whatRunsAnywhereStartsNoThread =
+      noClasses()
+          .that(RUN_ANYWHERE)
+          .should()
+          .dependOnClassesThat(
+              resideInAnyPackage("java.util.concurrent..")
+                  .and(not(resideInAnyPackage("java.util.concurrent.atomic..")))
+                  .or(assignableTo(Thread.class)))
           .orShould()
-          .dependOnClassesThat()
-          .areAssignableTo(Thread.class);
+          .callMethodWhere(
+              target(name("parallel")).and(target(owner(assignableTo(BaseStream.class)))))
+          .orShould()
+          .callMethodWhere(
+              target(name("parallelStream")).and(target(owner(assignableTo(Collection.class)))))
+          .because("how many work at a time is decided outside");
 
   /**
    * Text is made where a step ends its run by an exception, and nowhere else in it. A method that

@@ -1,0 +1,117 @@
+package settle.web;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import settle.sim.engine.SettledHouse;
+import settle.sim.engine.Simulation;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+import settle.sim.house.RunSettings;
+import settle.sim.result.PlantFigures;
+import settle.sim.result.RoomFigures;
+import settle.sim.result.RunResult;
+import settle.sim.study.Holding;
+
+/** A few dozen figures of a house, by name: at rest, and of the first day of its run. */
+final class DayFigures {
+
+  private static final double DAY = 86_400;
+
+  private final Map<String, Double> figures = new LinkedHashMap<>();
+
+  private DayFigures() {}
+
+  /** The figures of every arrangement; not a number where there is none. */
+  static Map<String, Double> of(House house) {
+    DayFigures all = new DayFigures();
+    for (Arrangement arrangement : house.arrangements()) {
+      all.atRest(arrangement.name() + " at rest: ", house, arrangement);
+    }
+    for (RunResult run : runs(firstDay(house))) {
+      all.run(run.arrangement().name() + " run: ", run);
+    }
+    return all.figures;
+  }
+
+  /** The house with a run of one day. */
+  static House firstDay(House house) {
+    RunSettings run = house.run();
+    return house.withRun(
+        new RunSettings(
+            run.startTemperature(),
+            run.leadIn(),
+            Math.min(run.length(), DAY),
+            run.shortestStep(),
+            run.longestStep(),
+            run.profileTimes()));
+  }
+
+  /** A run of every arrangement. */
+  static List<RunResult> runs(House house) {
+    return house.arrangements().stream().map(a -> Simulation.run(house, a)).toList();
+  }
+
+  private void atRest(String prefix, House house, Arrangement arrangement) {
+    SettledHouse settled =
+        new Holding(house, arrangement).settled(house.designOutdoor()).asControlled();
+    put(prefix + "flow temperature", settled.flowTemperature());
+    put(prefix + "return temperature", settled.returnTemperature());
+    put(prefix + "flow", settled.totalFlow());
+    put(prefix + "source heat", settled.sourceHeat());
+    put(prefix + "heat lost", settled.outsideLoss());
+    for (int i = 0; i < house.rooms().size(); i++) {
+      String room = prefix + house.rooms().get(i).name() + ", ";
+      put(room + "air", settled.air(i));
+      put(room + "operative", settled.operative(i));
+      put(room + "lowest", settled.lowest(i));
+      put(room + "highest", settled.highest(i));
+      put(room + "pipe heat", settled.pipeHeat(i));
+    }
+    for (int i = 0; i < arrangement.branches().size(); i++) {
+      String branch = prefix + "branch " + i + ", ";
+      put(branch + "heat", settled.heat(i));
+      put(branch + "flow", settled.massFlow(i));
+      put(branch + "opening", settled.opening(i));
+    }
+  }
+
+  private void run(String prefix, RunResult run) {
+    put(prefix + "steps", run.steps());
+    put(prefix + "first call", run.firstCall());
+    PlantFigures plant = run.plant();
+    put(prefix + "flow mean", plant.flowMean());
+    put(prefix + "return mean", plant.returnMean());
+    put(prefix + "return peak", plant.returnPeak());
+    put(prefix + "source heat", plant.sourceHeat());
+    put(prefix + "input", plant.input());
+    put(prefix + "pump electricity", plant.pumpElectricity());
+    put(prefix + "pipe loss", plant.pipeLoss());
+    put(prefix + "condensing share", plant.condensingShare());
+    put(prefix + "seasonal factor", plant.seasonalFactor());
+    put(prefix + "heat lost outdoors", run.ledger().outdoorLoss());
+    for (RoomFigures figures : run.rooms()) {
+      String room = prefix + figures.name() + ", ";
+      put(room + "warm-up", figures.warmUp());
+      put(room + "overshoot", figures.overshoot());
+      put(room + "operative in the end", figures.lastDay().operative());
+      put(room + "lowest of the day", figures.lastDay().least());
+      put(room + "highest of the day", figures.lastDay().most());
+      put(room + "shortfall", figures.shortfall());
+      put(room + "emitter peak", figures.emitterPeak());
+      put(room + "heat", figures.heat());
+      put(room + "pipe heat", figures.pipeHeat());
+    }
+  }
+
+  private void put(String name, OptionalDouble value) {
+    put(name, value.orElse(Double.NaN));
+  }
+
+  private void put(String name, double value) {
+    if (figures.put(name, value) != null) {
+      throw new IllegalArgumentException("two figures are named '" + name + "'");
+    }
+  }
+}

@@ -1,0 +1,84 @@
+package settle.web;
+
+import java.util.stream.Collectors;
+import org.teavm.jso.JSExport;
+import settle.plots.words.Answer;
+import settle.plots.words.Verdict;
+import settle.scenarios.Scenario;
+import settle.scenarios.ScenarioException;
+import settle.scenarios.ScenarioReader;
+import settle.scenarios.document.ScenarioFolder;
+import settle.scenarios.finding.Finding;
+import settle.sim.house.House;
+
+/** What a page can ask. A scenario that cannot be read ends in an exception with what is wrong. */
+public final class Page {
+
+  private Page() {}
+
+  /** Where the compiler begins; a page calls the rest. */
+  public static void main(String[] arguments) {
+    // There is nothing to start.
+  }
+
+  /**
+   * What every arrangement does at rest in design weather and in the first day of its run.
+   *
+   * @param text the scenario, YAML
+   * @param file its name, for messages
+   * @return a figure a line: its name, a tab, its value in SI units or degrees Celsius
+   */
+  @JSExport
+  public static String figures(String text, String file) {
+    return DayFigures.of(read(text, file)).entrySet().stream()
+        .map(figure -> figure.getKey() + "\t" + figure.getValue() + "\n")
+        .collect(Collectors.joining());
+  }
+
+  /**
+   * What is to be said of the first day of every arrangement.
+   *
+   * @param text the scenario, YAML
+   * @param file its name, for messages
+   * @return a paragraph a line
+   */
+  @JSExport
+  public static String day(String text, String file) {
+    House house = DayFigures.firstDay(read(text, file));
+    return DayFigures.runs(house).stream()
+        .map(run -> new Verdict(house, run).paragraph() + "\n")
+        .collect(Collectors.joining());
+  }
+
+  /**
+   * Whether every arrangement keeps the house warm, why, and what would help.
+   *
+   * @param text the scenario, YAML
+   * @param file its name, for messages
+   * @return a sentence, what it rests on and what would help, a line each
+   */
+  @JSExport
+  public static String verdict(String text, String file) {
+    House house = read(text, file);
+    StringBuilder words = new StringBuilder();
+    for (var arrangement : house.arrangements()) {
+      Answer answer = new Answer(house, settle.sim.study.Verdict.of(house, arrangement));
+      words.append(answer.name()).append(": ").append(answer.sentence()).append('\n');
+      answer
+          .lines()
+          .forEach(l -> words.append(l.name()).append('\t').append(l.words()).append('\n'));
+      answer.remedies().forEach(remedy -> words.append(remedy).append('\n'));
+    }
+    return words.toString();
+  }
+
+  private static House read(String text, String file) {
+    try {
+      Scenario scenario = ScenarioReader.read(text, file, ScenarioFolder.EMPTY);
+      return scenario.house();
+    } catch (ScenarioException e) {
+      throw new IllegalArgumentException(
+          e.problems().stream().map(Finding::toString).collect(Collectors.joining("\n")), e);
+    }
+  }
+}
