@@ -67,14 +67,13 @@ public final class PlugFlow implements EmitterStepper {
   /** Of each parcel, how far its water may be from the line between its edges [K]. */
   private double[] bent;
 
-  private double storedHeat;
-
   /**
-   * Heat held beyond what the parcels show [J]. Between the same edges a parcel holds otherwise
-   * when it is seen from another T_ref, and two that are joined hold a little otherwise than each;
-   * taken for emission that would be a blow, the harder the shorter the step.
+   * Heat held [J]: what entered, less what left and what was emitted. The parcels may show a little
+   * more or less: between the same edges a parcel holds otherwise when it is seen from another
+   * T_ref, and two that are joined hold a little otherwise than each. Taken for emission that would
+   * be a blow, the harder the shorter the step.
    */
-  private double apart;
+  private double held;
 
   // w of the edges, for the reference temperature of the last step
   private double[] upperW;
@@ -95,8 +94,7 @@ public final class PlugFlow implements EmitterStepper {
   private double[] nextBent;
   private double[] nextUpperW;
   private double[] nextLowerW;
-  private double nextStored;
-  private double nextApart;
+  private double nextHeld;
 
   /** Excess of what was pushed so far, times its length, before any of it was joined [K m]. */
   private double pushed;
@@ -163,7 +161,7 @@ public final class PlugFlow implements EmitterStepper {
     size[0] = length;
     upper[0] = startTemperature;
     lower[0] = startTemperature;
-    storedHeat = heatCapacity * length * startTemperature;
+    held = heatCapacity * length * startTemperature;
     upperW[0] = Double.POSITIVE_INFINITY;
     lowerW[0] = Double.POSITIVE_INFINITY;
     reference = startTemperature;
@@ -177,7 +175,6 @@ public final class PlugFlow implements EmitterStepper {
     nextReference = newReference;
     double shift = newReference - reference;
     nextCount = 0;
-    nextStored = 0;
     pushed = 0;
     double left = 0;
     double position = 0;
@@ -239,40 +236,25 @@ public final class PlugFlow implements EmitterStepper {
       double exitLower = yl > LEAST_EXCESS && ageTo > 1e-9 * stepLength ? toY(exitLowerW) : yl;
       left += (passed - cutFrom) * mean(exitUpper, exitLower, exitUpperW, exitLowerW);
     }
-    for (int i = 0; i < nextCount; i++) {
-      nextStored +=
-          nextSize[i]
-              * mean(
-                  nextUpper[i] - newReference,
-                  nextLower[i] - newReference,
-                  nextUpperW[i],
-                  nextLowerW[i]);
-    }
-    nextStored = heatCapacity * (nextStored + length * newReference);
     double leaving = heatCapacity * (left + moved * newReference);
     double entering = moved > 0 ? heatCapacity * moved * inlet : 0;
     double seen = heatCapacity * (seenAnew + length * newReference);
-    double held = heatCapacity * (pushed + length * newReference);
-    double toGive = entering - leaving - held + apart + storedHeat;
-    // Heat held apart may be owed, or be no more than rounding: it is then taken from what the
-    // water emits, never from the room.
-    double unseen =
-        Math.min((apart + storedHeat - seen) * Math.exp(-stepLength / SETTLING), toGive);
+    double shown = heatCapacity * (pushed + length * newReference);
+    double toGive = entering - leaving - shown + held;
+    // Heat not seen may be owed, or be no more than rounding: it is then taken from what the water
+    // emits, never from the room.
+    double unseen = Math.min((held - seen) * Math.exp(-stepLength / SETTLING), toGive);
     emittedHeat = toGive - unseen;
-    nextApart = unseen + held - nextStored;
+    nextHeld = unseen + shown;
     returnTemperature = moved > 0 ? newReference + left / moved : nextLower[nextCount - 1];
   }
 
   /** Adds a parcel cut so that no part's ends are too far apart. */
   private void pushInParts(double parcel, double yu, double yl, double wu, double wl) {
-    if (yl <= LEAST_EXCESS || yu <= WIDEST_RATIO * yl) {
-      push(parcel, yu, yl, wu, wl, 0);
-      return;
-    }
     double fromY = yu;
     double fromW = wu;
     double done = 0;
-    while (fromY > WIDEST_RATIO * yl) {
+    while (yl > LEAST_EXCESS && fromY > WIDEST_RATIO * yl) {
       double y = fromY / WIDEST_RATIO;
       double w = linear ? fromW + RATIO_LOG : fromW * ratioPower;
       double part = parcel * (w - wu) / (wl - wu) - done;
@@ -503,7 +485,9 @@ public final class PlugFlow implements EmitterStepper {
    */
   private double meanPower(double y1, double y2, double w1, double w2) {
     if (y1 <= LEAST_EXCESS || y2 <= LEAST_EXCESS) {
-      return Math.pow(Math.max(y1, y2) / 2, exponent);
+      // A straight line, of which only what is above the room emits.
+      double warm = Math.max(y1, y2);
+      return Math.pow(warm, exponent) / (exponent + 1) * warm / Math.abs(y1 - y2);
     }
     if (linear) {
       return mean(y1, y2, w1, w2);
@@ -534,13 +518,12 @@ public final class PlugFlow implements EmitterStepper {
     nextLowerW = swap;
     reference = nextReference;
     count = nextCount;
-    storedHeat = nextStored;
-    apart = nextApart;
+    held = nextHeld;
   }
 
   @Override
   public double stored() {
-    return storedHeat + apart;
+    return held;
   }
 
   /** Number of parcels now. */

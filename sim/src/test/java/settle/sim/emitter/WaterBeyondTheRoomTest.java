@@ -137,6 +137,20 @@ class WaterBeyondTheRoomTest {
     assertThat(path.emissionNow(90)).isZero();
   }
 
+  /** The room's temperature lies between the ends: what is above it emits. */
+  @ParameterizedTest
+  @CsvSource({"1, 70", "1.3, 70", "1.8, 75", "1.3, 61"})
+  void onlyWhatIsWarmerThanTheRoomEmits(double n, double room) {
+    PlugFlow path = stretch(80, 61, n);
+    path.attempt(1e-6, 0, Double.NaN, room);
+    double warm = 80 - room;
+    double expected = COEFFICIENT * warm / 19 * Math.pow(warm, n) / (n + 1);
+    assertThat(path.emissionNow(room)).isCloseTo(expected, within(1e-6 * expected));
+    path.accept();
+    assertThat(path.stored())
+        .isCloseTo(CAPACITY * LENGTH * (20 + mean(60, 41, n, 0, 1)), within(0.01));
+  }
+
   /** Hardly any cooling along the path, where the mean of a stretch is taken by its series. */
   @ParameterizedTest
   @CsvSource({
