@@ -122,7 +122,7 @@ final class RemedyWords {
 
   private static String brought(Remedy.Effect effect) {
     if (effect.holds()) {
-      return effect.room() + " is held, but only just";
+      return effect.room() + (effect.holdsOnlyJust() ? " is held, but only just" : " is held");
     }
     double gain = effect.shortBefore() - effect.shortAfter();
     if (gain <= Remedy.NOTABLE) {

@@ -27,6 +27,12 @@ public record Remedy(
   /** Temperatures closer than this are the same [K]: nothing is said to help by less. */
   public static final double NOTABLE = 0.05;
 
+  /**
+   * How much warmer than needed a cold room has to get by the run [K], so that what is printed
+   * holds however it is run.
+   */
+  public static final double MARGIN = 0.05;
+
   /** What came of it. */
   public enum Status {
     /** The rooms it was tried for are held all season, and no other is lost. */
@@ -68,6 +74,11 @@ public record Remedy(
     /** Whether it is held all season with the remedy. */
     public boolean holds() {
       return shortAfter <= 0;
+    }
+
+    /** Whether it is held by less than {@link Remedy#MARGIN}. */
+    public boolean holdsOnlyJust() {
+      return holds() && shortAfter > -MARGIN;
     }
   }
 

@@ -28,11 +28,7 @@ import settle.sim.measure.Measure.Kind;
  */
 final class RemedySearch {
 
-  /**
-   * How much warmer than needed a cold room has to get by the run [K], so that what is printed
-   * holds however it is run.
-   */
-  private static final double MARGIN = 0.05;
+  private static final double MARGIN = Remedy.MARGIN;
 
   /** Warmer than needed by more than this, a measure that does less is looked for [K]. */
   private static final double AMPLE = 0.3;
