@@ -36,29 +36,6 @@ public final class HeldRun {
   /** Range within which a room counts as still [K]. */
   public static final double STILL = 0.02;
 
-  /** How far a day's mean may be from that of the day before [K]. */
-  private static final double DRIFT = 0.005;
-
-  /**
-   * Of a swing, what the mean of a day that does not hold whole cycles may differ from the next
-   * day's [-]. A plain mean leaves up to 1/(pi N) of it with N cycles in the day, the weighted one
-   * of {@link Watch} 1/(pi N (N² - 1)): of three cycles and a half a hundredth.
-   */
-  private static final double UNEVEN = 0.01;
-
-  /**
-   * How far a day's mean may be from that of the day before where it goes up one day and down
-   * another [K]. Cycles of source and heads that beat against each other never repeat exactly; what
-   * they leave of a day's mean is no drift, which keeps its direction.
-   */
-  private static final double WOBBLE = 0.05;
-
-  /** Changes from day to day that have to go one way to be a drift. */
-  private static final int ONE_WAY = 3;
-
-  /** Days over which a mean that wobbles is taken. */
-  private static final int WOBBLY_DAYS = 4;
-
   /**
    * How much warmer than the warmest want water and heads begin [K]: heads that come from warm rest
    * at that end of their play at which they pass least.
@@ -147,23 +124,34 @@ public final class HeldRun {
     int rooms = model.house.rooms().size();
     Watch today = new Watch(run, rooms);
     run.hasten(true);
-    Course faster = new Course(rooms);
+    DailyCourse faster = new DailyCourse(rooms);
     do {
       today.forget();
       run.goOnTo(run.time() + DAY, today::see);
-      faster.add(today);
-    } while (faster.drifts() && faster.days < MOST_DAYS / 2);
+      add(today, faster);
+    } while (faster.drifts() && faster.days() < MOST_DAYS / 2);
     run.hasten(false);
-    Course own = new Course(rooms);
+    DailyCourse own = new DailyCourse(rooms);
     do {
       today.forget();
       run.recordTo(run.time() + DAY, today::see);
-      own.add(today);
+      add(today, own);
     } while (own.drifts() && run.time() < -DAY - 1);
     return read(model, run, today, own);
   }
 
-  private static Day read(HouseModel model, HouseRun run, Watch today, Course course) {
+  private static void add(Watch day, DailyCourse course) {
+    int rooms = day.sum.length;
+    double[] mean = new double[rooms];
+    double[] swing = new double[rooms];
+    for (int r = 0; r < rooms; r++) {
+      mean[r] = day.mean(r);
+      swing[r] = day.swing(r);
+    }
+    course.add(mean, swing);
+  }
+
+  private static Day read(HouseModel model, HouseRun run, Watch today, DailyCourse course) {
     int rooms = today.sum.length;
     double[] operative = new double[rooms];
     double[] air = new double[rooms];
@@ -286,61 +274,6 @@ public final class HeldRun {
 
     double swing(int room) {
       return most[room] - least[room];
-    }
-  }
-
-  /** What the rooms' means do from day to day. */
-  private static final class Course {
-    private final double[][] means;
-    private final double[] change;
-    private final int[] sinceTurn;
-    private final boolean[] wobbles;
-    private int days;
-    private boolean drifts = true;
-
-    Course(int rooms) {
-      means = new double[WOBBLY_DAYS][rooms];
-      change = new double[rooms];
-      sinceTurn = new int[rooms];
-      wobbles = new boolean[rooms];
-      Arrays.fill(sinceTurn, ONE_WAY);
-    }
-
-    void add(Watch day) {
-      double[] before = means[Math.floorMod(days - 1, WOBBLY_DAYS)];
-      double[] now = means[days % WOBBLY_DAYS];
-      drifts = days == 0;
-      for (int r = 0; r < now.length; r++) {
-        now[r] = day.mean(r);
-        if (days > 0) {
-          double moved = now[r] - before[r];
-          sinceTurn[r] = moved * change[r] < 0 ? 1 : sinceTurn[r] + 1;
-          change[r] = moved;
-          double size = Math.abs(moved);
-          boolean stays = size <= Math.max(DRIFT, UNEVEN * day.swing(r));
-          wobbles[r] =
-              !stays && size <= WOBBLE && sinceTurn[r] < ONE_WAY && days + 1 >= WOBBLY_DAYS;
-          drifts |= !stays && !wobbles[r];
-        }
-      }
-      days++;
-    }
-
-    /** Whether some room's mean still moves, or too few days are known. */
-    boolean drifts() {
-      return drifts;
-    }
-
-    /** Mean of the last day, or of several where it wobbles [°C]. */
-    double mean(int room) {
-      return wobbles[room]
-          ? Arrays.stream(means).mapToDouble(m -> m[room]).average().orElseThrow()
-          : means[(days - 1) % WOBBLY_DAYS][room];
-    }
-
-    /** Largest change from the day before to the last one [K]. */
-    double lastChange() {
-      return Arrays.stream(change).map(Math::abs).max().orElse(0);
     }
   }
 }
