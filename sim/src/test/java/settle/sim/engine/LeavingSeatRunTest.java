@@ -76,39 +76,21 @@ class LeavingSeatRunTest {
                 sun ? 22 : 27, 0, LENGTH, run.shortestStep(), run.longestStep(), List.of()));
   }
 
-  private static Trace run(House house, int arrangement, double shortest, double longest) {
-    HouseRun run =
-        new HouseRun(
-            new HouseModel(house, house.arrangements().get(arrangement), 1),
-            house.run().withSteps(shortest, longest));
-    run.run();
-    assertThat(run.stepsUnagreed()).isZero();
-    return run.trace();
-  }
-
   @ParameterizedTest
   @MethodSource("cases")
   void comesWhereFineStepsComeInTheHourAfter(Valve valve, boolean sun) {
     House house = house(valve, sun);
     for (int arrangement = 0; arrangement < 2; arrangement++) {
-      Trace usual =
-          run(
-              house,
-              arrangement,
-              RunSettings.DEFAULT_SHORTEST_STEP,
-              RunSettings.DEFAULT_LONGEST_STEP);
-      Trace fine = run(house, arrangement, FINE, FINE);
+      Trace usual = Steps.usual(house, arrangement);
+      Trace fine = Steps.of(house, arrangement, FINE, FINE);
       double leaves = leavesSeat(fine, BOTH_SHUT);
       // What follows another opening is a matter of when that was.
       double until = Math.min(leaves + HOUR, leavesSeat(fine, leaves + FINE));
       assertThat(longestStepBefore(usual, leaves)).isGreaterThanOrEqualTo(320);
       int compared = 0;
-      int i = 0;
       for (int k = 1; k < usual.size() && usual.time()[k] <= until; k++) {
         double time = usual.time()[k];
-        while (fine.time()[i] < time - 1e-6) {
-          i++;
-        }
+        int i = Steps.at(fine, time);
         if (time < leaves) {
           continue;
         }

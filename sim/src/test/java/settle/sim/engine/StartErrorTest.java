@@ -75,16 +75,6 @@ class StartErrorTest {
         r.radiantGain());
   }
 
-  private static Trace run(House house, int arrangement, double shortest, double longest) {
-    HouseRun run =
-        new HouseRun(
-            new HouseModel(house, house.arrangements().get(arrangement), 1),
-            house.run().withSteps(shortest, longest));
-    run.run();
-    assertThat(run.stepsUnagreed()).isZero();
-    return run.trace();
-  }
-
   @ParameterizedTest
   @CsvSource({
     "8, 4, 1, 0",
@@ -99,12 +89,7 @@ class StartErrorTest {
       double start, double furnishing, double emitters, int arrangement) {
     House house =
         start(SampleHouses.twoRooms(1, SampleHouses.ideal()), start, furnishing, emitters);
-    Trace usual =
-        run(
-            house,
-            arrangement,
-            RunSettings.DEFAULT_SHORTEST_STEP,
-            RunSettings.DEFAULT_LONGEST_STEP);
+    Trace usual = Steps.usual(house, arrangement);
     ReferenceCourse reference = new ReferenceCourse(house, arrangement, CUT);
     assertWithin(usual, reference, OUTSIDE, INSIDE);
   }
@@ -118,7 +103,7 @@ class StartErrorTest {
   void shortStepsOfSkirtingComeToTheContinuousModel(double step) {
     House house = start(SampleHouses.twoRooms(1, SampleHouses.ideal()), 8, 4, 1);
     ReferenceCourse reference = new ReferenceCourse(house, 0, CUT);
-    assertWithin(run(house, 0, step, step), reference, 0.001, 0.005);
+    assertWithin(Steps.of(house, 0, step, step), reference, 0.001, 0.005);
   }
 
   private static void assertWithin(
@@ -152,19 +137,11 @@ class StartErrorTest {
   void staysWithinBudgetOnASourceThatSwitches(House house) {
     House cold = start(house, 16, 4, 1);
     for (int arrangement = 0; arrangement < 2; arrangement++) {
-      Trace usual =
-          run(
-              cold,
-              arrangement,
-              RunSettings.DEFAULT_SHORTEST_STEP,
-              RunSettings.DEFAULT_LONGEST_STEP);
-      Trace fine = run(cold, arrangement, FINE, FINE);
-      int i = 0;
+      Trace usual = Steps.usual(cold, arrangement);
+      Trace fine = Steps.of(cold, arrangement, FINE, FINE);
       for (int k = 1; k < usual.size(); k++) {
         double time = usual.time()[k];
-        while (fine.time()[i] < time - 1e-6) {
-          i++;
-        }
+        int i = Steps.at(fine, time);
         double allowed = time > 600 ? OUTSIDE : INSIDE;
         for (RoomColumn column : List.of(RoomColumn.AIR, RoomColumn.OPERATIVE)) {
           for (int r = 0; r < usual.rooms().size(); r++) {

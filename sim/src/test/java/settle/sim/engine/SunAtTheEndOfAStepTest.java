@@ -19,16 +19,6 @@ class SunAtTheEndOfAStepTest {
   private static final double HOUR = 3600;
   private static final double BUDGET = 0.02;
 
-  private static Trace run(House house, double shortest, double longest) {
-    HouseRun run =
-        new HouseRun(
-            new HouseModel(house, house.arrangements().get(1), 1),
-            house.run().withSteps(shortest, longest));
-    run.run();
-    assertThat(run.stepsUnagreed()).isZero();
-    return run.trace();
-  }
-
   @Test
   void longStepsShowTheRoomUnderTheSunOfTheirEnd() {
     double[] outdoor = {2, 2, 4, 8, 10, 10};
@@ -39,16 +29,13 @@ class SunAtTheEndOfAStepTest {
             .withWeather(new Weather.Series(0, HOUR, outdoor, sun))
             .withRun(new RunSettings(20, 0, 5 * HOUR, 10, 640, List.of()));
     assertThat(house.rooms().get(0).solarAperture()).isPositive();
-    Trace usual = run(house, RunSettings.DEFAULT_SHORTEST_STEP, RunSettings.DEFAULT_LONGEST_STEP);
-    Trace fine = run(house, 5, 5);
+    Trace usual = Steps.usual(house, 1);
+    Trace fine = Steps.of(house, 1, 5, 5);
     double longest = 0;
-    int i = 0;
     for (int k = 1; k < usual.size(); k++) {
       double time = usual.time()[k];
       longest = Math.max(longest, time - usual.time()[k - 1]);
-      while (fine.time()[i] < time - 1e-6) {
-        i++;
-      }
+      int i = Steps.at(fine, time);
       for (RoomColumn column : List.of(RoomColumn.AIR, RoomColumn.OPERATIVE)) {
         for (int r = 0; r < usual.rooms().size(); r++) {
           assertThat(Math.abs(usual.column(column, r)[k] - fine.column(column, r)[i]))
