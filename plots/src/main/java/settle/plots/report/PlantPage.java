@@ -7,6 +7,7 @@ import java.util.Map;
 import settle.plots.words.Comparison;
 import settle.plots.words.PlantVerdict;
 import settle.plots.words.Quantities;
+import settle.plots.words.Sentences;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.Balance.BranchBalance;
@@ -133,7 +134,7 @@ final class PlantPage {
     return (balance.balanced()
             ? "Lockshields and pump set by the balance. "
             : "Not balanced: lockshields and pump as given. ")
-        + capitalised(index.name())
+        + Sentences.capitalised(index.name())
         + " needs most: "
         + Quantities.pressure(balance.headNeeded())
         + " at the pump, which makes "
@@ -165,9 +166,5 @@ final class PlantPage {
   private String litres(double massFlow) {
     double flow = house.water().litresPerHour(massFlow);
     return Quantities.number(flow, flow < 10 ? 1 : 0);
-  }
-
-  private static String capitalised(String words) {
-    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

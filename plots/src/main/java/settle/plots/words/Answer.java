@@ -77,7 +77,7 @@ public record Answer(House house, Verdict verdict) {
         + (one()
             ? ""
             : " "
-                + weakest.room()
+                + Sentences.capitalised(weakest.room())
                 + " is too cold most often, in "
                 + Math.round(100 * weakest.failsTurnedUp())
                 + " of 100.")

@@ -120,7 +120,7 @@ public final class HouseholderAnswer {
     }
     if (verdict.remedies().cure().isPresent()) {
       verdict.remedies().cure().get().measures().stream()
-          .map(m -> capitalised(RemedyWords.placed(m)) + ".")
+          .map(m -> Sentences.capitalised(RemedyWords.placed(m)) + ".")
           .forEach(steps::add);
     } else if (!verdict.keepsUp()) {
       steps.add("No change was found that is enough; have the next page looked at.");
@@ -152,9 +152,5 @@ public final class HouseholderAnswer {
             + Math.round(100 * left)
             + " of 100 houses like yours need that, and no more."
         : "Nothing is needed.";
-  }
-
-  private static String capitalised(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

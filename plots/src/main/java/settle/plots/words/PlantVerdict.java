@@ -105,7 +105,7 @@ public record PlantVerdict(House house, RunResult result) {
 
   private String often() {
     CyclingFigures cycling = result.plant().cycling();
-    return capitalised(named())
+    return Sentences.capitalised(named())
         + " cycles: "
         + Quantities.number(cycling.startsPerDay(), 0)
         + " starts a day, up to "
@@ -255,9 +255,5 @@ public record PlantVerdict(House house, RunResult result) {
 
   private String named() {
     return house.source().carrier() == Carrier.ELECTRICITY ? "the heat pump" : "the source";
-  }
-
-  private static String capitalised(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

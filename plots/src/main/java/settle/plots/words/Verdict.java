@@ -42,7 +42,7 @@ public record Verdict(House house, RunResult result) {
 
   /** The arrangement's name, with a capital first letter. */
   public String name() {
-    return capitalised(result.arrangement().name());
+    return Sentences.capitalised(result.arrangement().name());
   }
 
   /** The sentences one by one: warmth first, then what disturbs it, then water and source. */
@@ -276,7 +276,7 @@ public record Verdict(House house, RunResult result) {
             r -> {
               LastDayWords words = new LastDayWords(r);
               sentences.add(
-                  capitalised(r.name())
+                  Sentences.capitalised(r.name())
                       + " "
                       + words.ofDifference()
                       + " "
@@ -306,7 +306,7 @@ public record Verdict(House house, RunResult result) {
     }
     RoomFigures most = piped.get(0);
     sentences.add(
-        capitalised(most.name())
+        Sentences.capitalised(most.name())
             + " gets "
             + Quantities.power(most.lastDay().pipeHeat())
             + " from pipes beside "
@@ -344,10 +344,6 @@ public record Verdict(House house, RunResult result) {
     }
     sentences.add(water.append(".").toString());
     sentences.addAll(new PlantVerdict(house, result).sentences());
-  }
-
-  private static String capitalised(String name) {
-    return name.isEmpty() ? name : Character.toUpperCase(name.charAt(0)) + name.substring(1);
   }
 
   private static String counted(int count, String noun) {
