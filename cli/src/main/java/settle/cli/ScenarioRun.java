@@ -52,7 +52,7 @@ final class ScenarioRun {
   }
 
   /**
-   * Does it.
+   * Simulates what was chosen, and prints and writes what came of it.
    *
    * @param choice what to simulate
    * @return whether every arrangement keeps up

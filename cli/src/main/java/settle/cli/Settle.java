@@ -104,8 +104,8 @@ final class Settle implements Runnable {
   }
 
   /**
-   * The same with a command line that is set up. What ends a thread ends in a message too: too
-   * little memory is no reason for a stack trace.
+   * Carries out a command line that is already set up. Whatever would end the thread ends in a
+   * message: too little memory is no reason for a stack trace.
    */
   static int execute(CommandLine command, String[] args) {
     try {

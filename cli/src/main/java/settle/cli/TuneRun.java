@@ -51,7 +51,7 @@ final class TuneRun {
   }
 
   /**
-   * Does it.
+   * Tunes, and prints and writes what was found.
    *
    * @return whether the aims are met
    * @throws Failure if the scenario is wrong, a model cannot be solved, or a file cannot be written

@@ -41,7 +41,7 @@ final class ValveRun {
   }
 
   /**
-   * Does it.
+   * Tests the valve, and prints and writes what was found.
    *
    * @param arrangement whose valve; null for the first
    * @param room in which room; null for the first with a thermostatic valve

@@ -35,7 +35,7 @@ final class VerdictRun {
   private final Optional<RemediedFile> remedied;
   private final Talk talk;
 
-  /** The same houses are drawn every time. */
+  /** Fixed, so that every call draws the same houses. */
   private static final long SEED = 1;
 
   /**
@@ -54,7 +54,7 @@ final class VerdictRun {
   }
 
   /**
-   * Does it.
+   * Judges every arrangement, and prints and writes the answers.
    *
    * @return whether every arrangement keeps up, be it only just
    * @throws Failure if the scenario is wrong, a model cannot be solved, or a file cannot be written
