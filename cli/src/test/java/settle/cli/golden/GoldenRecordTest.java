@@ -118,6 +118,8 @@ class GoldenRecordTest {
         .isEmpty();
     assertThat(GoldenRecord.differences("\"heatW\" : 812.430001", "\"heatW\" : 812.530001"))
         .hasSize(1);
+    assertThat(GoldenRecord.differences("error 3e-14", "error 5e-14")).isEmpty();
+    assertThat(GoldenRecord.differences("error 3e-14", "error 3e-4")).hasSize(1);
     assertThat(GoldenRecord.differences("one\ntwo", "one")).hasSize(1);
   }
 }

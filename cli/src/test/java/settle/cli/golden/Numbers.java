@@ -7,10 +7,12 @@ import java.util.regex.Pattern;
 final class Numbers {
 
   /**
-   * Numbers as machines write them, with more digits than people read. Of those the last digits go
-   * with the order of a sum; whatever is rounded for a reader has to be the same.
+   * Numbers as machines write them, with more digits than people read, and what rounding left of a
+   * zero. Of those the last digits go with the order of a sum; whatever is rounded for a reader has
+   * to be the same.
    */
-  private static final Pattern LONG = Pattern.compile("-?\\d+\\.\\d{5,}(?:[eE]-?\\d+)?");
+  private static final Pattern LONG =
+      Pattern.compile("-?\\d+\\.\\d{5,}(?:[eE]-?\\d+)?|-?\\d+(?:\\.\\d+)?[eE]-\\d+");
 
   private static final double RELATIVE = 1e-6;
   private static final double ABSOLUTE = 1e-9;
