@@ -187,7 +187,7 @@ final class WeatherFile {
               + " after "
               + times.get(0)
               + ", expected values at least "
-              + SHORTEST_INTERVAL.getSeconds()
+              + seconds(SHORTEST_INTERVAL)
               + " s apart");
     }
     if (n >= 2) {
@@ -251,6 +251,11 @@ final class WeatherFile {
     return nanoseconds(whole).divide(nanoseconds(interval)).longValue();
   }
 
+  @SuppressWarnings("JavaDurationGetSecondsToToSeconds") // nor has a browser's Duration that
+  private static long seconds(Duration duration) {
+    return duration.getSeconds();
+  }
+
   private static BigInteger nanoseconds(Duration duration) {
     return BigInteger.valueOf(duration.getSeconds())
         .multiply(BigInteger.valueOf(1_000_000_000))
@@ -291,13 +296,13 @@ final class WeatherFile {
 
   private Weather series(Section section, RunSettings run) throws Fault {
     LocalDateTime first = times.get(0);
-    double interval = interval().getSeconds();
+    double interval = seconds(interval());
     boolean everyYear = section.yesNo(SiteKeys.SERIES_EVERY_YEAR);
     if (everyYear) {
       closeYears();
     }
     LocalDateTime begin = begin(section, everyYear);
-    double firstTime = Duration.between(begin, first).getSeconds();
+    double firstTime = seconds(Duration.between(begin, first));
     if (filled > 0) {
       section.warn(
           (filled == 1 ? "a missing value was" : filled + " missing values were")
@@ -315,7 +320,7 @@ final class WeatherFile {
           around(irradiances, from, count));
     }
     LocalDateTime last = times.get(times.size() - 1);
-    double lastTime = Duration.between(begin, last).getSeconds();
+    double lastTime = seconds(Duration.between(begin, last));
     // The last value stands for its own interval.
     if (firstTime > 0 || lastTime + interval < run.length()) {
       throw new Fault(
