@@ -2,7 +2,7 @@ package settle.cli;
 
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import settle.scenarios.format.RunKeys;
+import settle.scenarios.house.RunKeys;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.quantity.QuantityException;
 

@@ -14,10 +14,10 @@ import settle.scenarios.document.ScenarioFolder;
 import settle.scenarios.document.YamlDocument;
 import settle.scenarios.finding.Finding;
 import settle.scenarios.format.Findings;
-import settle.scenarios.format.ScenarioFormat;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
 import settle.scenarios.house.HouseReader;
+import settle.scenarios.house.ScenarioFormat;
 import settle.sim.house.House;
 
 /** Reads scenarios. */

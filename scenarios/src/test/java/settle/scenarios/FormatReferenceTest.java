@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import settle.scenarios.format.Form;
 import settle.scenarios.format.Key;
-import settle.scenarios.format.ScenarioFormat;
 import settle.scenarios.format.Table;
+import settle.scenarios.house.ScenarioFormat;
 
 /** The reference of the format, {@code FORMAT.md}, follows from the format's tables. */
 class FormatReferenceTest {

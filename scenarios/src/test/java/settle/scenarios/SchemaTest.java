@@ -26,8 +26,8 @@ import settle.scenarios.document.YamlDocument;
 import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.format.Form;
 import settle.scenarios.format.Key;
-import settle.scenarios.format.ScenarioFormat;
 import settle.scenarios.format.Table;
+import settle.scenarios.house.ScenarioFormat;
 
 /** The published JSON Schema says the same as the reader. */
 class SchemaTest {

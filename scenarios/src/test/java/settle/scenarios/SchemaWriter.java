@@ -9,14 +9,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import settle.scenarios.catalogue.Catalogue;
-import settle.scenarios.catalogue.Definitions;
-import settle.scenarios.format.DefinitionKeys;
+import settle.scenarios.definition.Definitions;
+import settle.scenarios.emitter.EmitterKeys;
+import settle.scenarios.fabric.FabricKeys;
 import settle.scenarios.format.Form;
 import settle.scenarios.format.Key;
-import settle.scenarios.format.ScenarioFormat;
 import settle.scenarios.format.Table;
+import settle.scenarios.house.ScenarioFormat;
+import settle.scenarios.pipes.PipeKeys;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.quantity.Unit;
+import settle.scenarios.source.BoilerKeys;
+import settle.scenarios.source.HeatPumpKeys;
+import settle.scenarios.valve.ValveKeys;
 
 /**
  * Writes the JSON Schema of a scenario from the tables of the format. Structure, keys, units and
@@ -234,14 +239,14 @@ final class SchemaWriter {
   private ObjectNode reference(String kind) {
     Collection<String> names =
         switch (kind) {
-          case DefinitionKeys.MATERIAL -> catalogue.materials().keySet();
-          case DefinitionKeys.CONSTRUCTION -> catalogue.constructions().keySet();
-          case DefinitionKeys.GLAZING -> catalogue.glazing().keySet();
-          case DefinitionKeys.EMITTER -> catalogue.emitters().keySet();
-          case DefinitionKeys.PIPE -> catalogue.pipes().keySet();
-          case DefinitionKeys.VALVE -> catalogue.valves().keySet();
-          case DefinitionKeys.BOILER -> catalogue.boilers().keySet();
-          case DefinitionKeys.HEAT_PUMP -> catalogue.heatPumps().keySet();
+          case FabricKeys.MATERIAL -> catalogue.materials().keySet();
+          case FabricKeys.CONSTRUCTION -> catalogue.constructions().keySet();
+          case FabricKeys.GLAZING -> catalogue.glazing().keySet();
+          case EmitterKeys.EMITTER -> catalogue.emitters().keySet();
+          case PipeKeys.PIPE -> catalogue.pipes().keySet();
+          case ValveKeys.VALVE -> catalogue.valves().keySet();
+          case BoilerKeys.BOILER -> catalogue.boilers().keySet();
+          case HeatPumpKeys.HEAT_PUMP -> catalogue.heatPumps().keySet();
           default -> List.of();
         };
     ObjectNode name = json.createObjectNode().put("type", "string");

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Random;
 import settle.scenarios.catalogue.Catalogue;
 import settle.scenarios.catalogue.CatalogueListing;
-import settle.scenarios.format.DefinitionKeys;
-import settle.scenarios.format.DistributionKeys;
-import settle.scenarios.format.RoomKeys;
+import settle.scenarios.fabric.FabricKeys;
+import settle.scenarios.pipes.DistributionKeys;
+import settle.scenarios.room.RoomKeys;
 
 /** Names that a scenario may refer to, by what they name. */
 final class Names {
@@ -40,7 +40,7 @@ final class Names {
 
   private static String section(String kind) {
     return switch (kind) {
-      case DefinitionKeys.GLAZING -> DefinitionKeys.GLAZINGS.name();
+      case FabricKeys.GLAZING -> FabricKeys.GLAZINGS.name();
       default -> kind + "s";
     };
   }

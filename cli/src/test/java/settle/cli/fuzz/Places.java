@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Random;
 import settle.scenarios.format.Form;
 import settle.scenarios.format.Key;
-import settle.scenarios.format.ScenarioFormat;
 import settle.scenarios.format.Table;
+import settle.scenarios.house.ScenarioFormat;
 
 /** Where in a scenario which form is expected, found by walking the format beside it. */
 final class Places {

@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import settle.scenarios.definition.Definitions;
+import settle.scenarios.definition.DefinitionsReader;
 import settle.scenarios.document.DocumentException;
 import settle.scenarios.document.Position;
 import settle.scenarios.document.YamlDocument;

@@ -3,9 +3,24 @@ package settle.scenarios.catalogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import settle.scenarios.format.DefinitionKeys;
+import settle.scenarios.definition.Definitions;
+import settle.scenarios.definition.Described;
+import settle.scenarios.emitter.EmitterKeys;
+import settle.scenarios.emitter.EmitterType;
+import settle.scenarios.fabric.FabricKeys;
+import settle.scenarios.fabric.Glazing;
+import settle.scenarios.fabric.MakeUp;
+import settle.scenarios.fabric.Material;
+import settle.scenarios.pipes.PipeKeys;
+import settle.scenarios.pipes.PipeType;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.quantity.NumberText;
+import settle.scenarios.source.BoilerKeys;
+import settle.scenarios.source.BoilerType;
+import settle.scenarios.source.HeatPumpKeys;
+import settle.scenarios.source.HeatPumpType;
+import settle.scenarios.valve.ValveKeys;
+import settle.scenarios.valve.ValveType;
 import settle.sim.fabric.Construction;
 import settle.sim.fabric.Facing;
 import settle.sim.hydraulics.Pipe;
@@ -43,35 +58,32 @@ public final class CatalogueListing {
     definitions
         .materials()
         .values()
-        .forEach(m -> add(DefinitionKeys.MATERIALS.name(), m.described(), facts(m)));
+        .forEach(m -> add(FabricKeys.MATERIALS.name(), m.described(), facts(m)));
     definitions
         .constructions()
         .values()
-        .forEach(c -> add(DefinitionKeys.CONSTRUCTIONS.name(), c.described(), facts(c)));
+        .forEach(c -> add(FabricKeys.CONSTRUCTIONS.name(), c.described(), facts(c)));
     definitions
         .glazing()
         .values()
-        .forEach(g -> add(DefinitionKeys.GLAZINGS.name(), g.described(), facts(g)));
+        .forEach(g -> add(FabricKeys.GLAZINGS.name(), g.described(), facts(g)));
     definitions
         .emitters()
         .values()
-        .forEach(e -> add(DefinitionKeys.EMITTERS.name(), e.described(), facts(e)));
-    definitions
-        .pipes()
-        .values()
-        .forEach(p -> add(DefinitionKeys.PIPES.name(), p.described(), facts(p)));
+        .forEach(e -> add(EmitterKeys.EMITTERS.name(), e.described(), facts(e)));
+    definitions.pipes().values().forEach(p -> add(PipeKeys.PIPES.name(), p.described(), facts(p)));
     definitions
         .valves()
         .values()
-        .forEach(v -> add(DefinitionKeys.VALVES.name(), v.described(), facts(v)));
+        .forEach(v -> add(ValveKeys.VALVES.name(), v.described(), facts(v)));
     definitions
         .boilers()
         .values()
-        .forEach(b -> add(DefinitionKeys.BOILERS.name(), b.described(), facts(b)));
+        .forEach(b -> add(BoilerKeys.BOILERS.name(), b.described(), facts(b)));
     definitions
         .heatPumps()
         .values()
-        .forEach(h -> add(DefinitionKeys.HEAT_PUMPS.name(), h.described(), facts(h)));
+        .forEach(h -> add(HeatPumpKeys.HEAT_PUMPS.name(), h.described(), facts(h)));
   }
 
   /** Everything, section by section, in the order of the catalogue. */

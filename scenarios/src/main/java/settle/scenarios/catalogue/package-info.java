@@ -1,7 +1,5 @@
 /**
- * Things described once and used by name: materials, constructions, glazing, emitters, pipes,
- * valves, boilers. The built-in catalogue is data files in the scenario format's own keys ({@code
- * catalogue/*.yaml} among the resources), read by the same {@link
- * settle.scenarios.catalogue.DefinitionsReader} that reads a scenario's own definitions.
+ * The built-in catalogue: data files in the scenario format's own keys ({@code catalogue/*.yaml}
+ * among the resources), read as a scenario's own definitions are, and their list for people.
  */
 package settle.scenarios.catalogue;

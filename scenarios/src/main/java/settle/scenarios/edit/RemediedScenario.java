@@ -4,16 +4,19 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
-import settle.scenarios.format.ArrangementKeys;
-import settle.scenarios.format.ControlKeys;
-import settle.scenarios.format.DefinitionKeys;
-import settle.scenarios.format.DistributionKeys;
-import settle.scenarios.format.HeatPumpKeys;
+import settle.scenarios.control.ControlKeys;
+import settle.scenarios.definition.DefinitionKeys;
+import settle.scenarios.emitter.EmitterKeys;
+import settle.scenarios.fabric.FabricKeys;
 import settle.scenarios.format.Key;
-import settle.scenarios.format.RoomKeys;
-import settle.scenarios.format.ScenarioFormat;
-import settle.scenarios.format.SourceKeys;
+import settle.scenarios.house.ArrangementKeys;
+import settle.scenarios.house.ScenarioFormat;
+import settle.scenarios.pipes.DistributionKeys;
 import settle.scenarios.quantity.Dimension;
+import settle.scenarios.room.RoomKeys;
+import settle.scenarios.source.BoilerKeys;
+import settle.scenarios.source.HeatPumpKeys;
+import settle.scenarios.source.SourceKeys;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;
 import settle.sim.emitter.Emitter;
@@ -218,11 +221,11 @@ public final class RemediedScenario {
     List<Object> source = List.of(ScenarioFormat.SOURCE.name());
     if (house.source() instanceof Boiler boiler) {
       String size = Dimension.POWER.show(rounded(boiler.maximumPower()));
-      String name = define(DefinitionKeys.BOILERS, "boiler of " + size, described(boiler));
+      String name = define(BoilerKeys.BOILERS, "boiler of " + size, described(boiler));
       put(source, SourceKeys.BOILER, word(name));
     } else if (house.source() instanceof HeatPump pump) {
       String size = Dimension.POWER.show(Math.rint(pump.performance().capacity(7, 35)));
-      String name = define(DefinitionKeys.HEAT_PUMPS, "heat pump of " + size, described(pump));
+      String name = define(HeatPumpKeys.HEAT_PUMPS, "heat pump of " + size, described(pump));
       put(source, SourceKeys.HEAT_PUMP, word(name));
     } else {
       double most = house.source().maximumPower(house.designOutdoor(), 0);
@@ -237,29 +240,26 @@ public final class RemediedScenario {
       rows.add(
           braces(
               entry(
-                  DefinitionKeys.EFFICIENCY_RETURN,
+                  BoilerKeys.EFFICIENCY_RETURN,
                   Dimension.TEMPERATURE,
                   table.returnTemperatures()[i]),
-              entry(DefinitionKeys.EFFICIENCY_VALUES.name(), shares(table.values()[i]))));
+              entry(BoilerKeys.EFFICIENCY_VALUES.name(), shares(table.values()[i]))));
     }
     return braces(
-        entry(DefinitionKeys.LARGEST_OUTPUT, Dimension.POWER, boiler.maximumPower()),
-        entry(DefinitionKeys.LEAST_OUTPUT, Dimension.POWER, boiler.minimumPower()),
+        entry(BoilerKeys.LARGEST_OUTPUT, Dimension.POWER, boiler.maximumPower()),
+        entry(BoilerKeys.LEAST_OUTPUT, Dimension.POWER, boiler.minimumPower()),
+        entry(BoilerKeys.SWITCHING_BAND, Dimension.TEMPERATURE_DIFFERENCE, boiler.switchingBand()),
+        entry(BoilerKeys.BOILER_CAPACITY, Dimension.HEAT_CAPACITY, boiler.thermalMass()),
+        entry(BoilerKeys.CONTROL_TIME, Dimension.DURATION, boiler.controlTime()),
+        entry(BoilerKeys.ANTI_CYCLE, Dimension.DURATION, boiler.antiCycleTime()),
+        entry(BoilerKeys.OVER_RUN, Dimension.DURATION, boiler.overRunTime()),
+        entry(BoilerKeys.STANDING_LOSS, Dimension.CONDUCTANCE, boiler.standingLoss()),
+        entry(BoilerKeys.DEW_POINT, Dimension.TEMPERATURE, table.dewPoint()),
         entry(
-            DefinitionKeys.SWITCHING_BAND,
-            Dimension.TEMPERATURE_DIFFERENCE,
-            boiler.switchingBand()),
-        entry(DefinitionKeys.BOILER_CAPACITY, Dimension.HEAT_CAPACITY, boiler.thermalMass()),
-        entry(DefinitionKeys.CONTROL_TIME, Dimension.DURATION, boiler.controlTime()),
-        entry(DefinitionKeys.ANTI_CYCLE, Dimension.DURATION, boiler.antiCycleTime()),
-        entry(DefinitionKeys.OVER_RUN, Dimension.DURATION, boiler.overRunTime()),
-        entry(DefinitionKeys.STANDING_LOSS, Dimension.CONDUCTANCE, boiler.standingLoss()),
-        entry(DefinitionKeys.DEW_POINT, Dimension.TEMPERATURE, table.dewPoint()),
-        entry(
-            DefinitionKeys.EFFICIENCY.name(),
+            BoilerKeys.EFFICIENCY.name(),
             braces(
-                entry(DefinitionKeys.EFFICIENCY_LOADS.name(), shares(table.loads())),
-                entry(DefinitionKeys.EFFICIENCY_ROWS.name(), list(rows)))));
+                entry(BoilerKeys.EFFICIENCY_LOADS.name(), shares(table.loads())),
+                entry(BoilerKeys.EFFICIENCY_ROWS.name(), list(rows)))));
   }
 
   private String described(HeatPump pump) {
@@ -339,16 +339,16 @@ public final class RemediedScenario {
     Emitter emitter = house.arrangement(arrangement).branches().get(measure.branch()).emitter();
     String name =
         define(
-            DefinitionKeys.EMITTERS,
+            EmitterKeys.EMITTERS,
             emitter.name() + " of " + Dimension.POWER.show(rounded(emitter.ratedOutput())),
             braces(
-                entry(DefinitionKeys.KIND, DefinitionKeys.TOWEL_RAIL),
-                entry(DefinitionKeys.OUTPUT, Dimension.POWER, emitter.ratedOutput()),
-                entry(DefinitionKeys.EXPONENT, Dimension.NUMBER, emitter.exponent()),
-                entry(DefinitionKeys.WATER, Dimension.VOLUME, emitter.waterVolume()),
-                entry(DefinitionKeys.METAL, Dimension.MASS, emitter.metalCapacity() / STEEL),
-                entry(DefinitionKeys.METAL_HEAT, Dimension.SPECIFIC_HEAT, STEEL),
-                entry(DefinitionKeys.RADIANT_SHARE, Dimension.SHARE, emitter.radiantFraction())));
+                entry(DefinitionKeys.KIND, EmitterKeys.TOWEL_RAIL),
+                entry(EmitterKeys.OUTPUT, Dimension.POWER, emitter.ratedOutput()),
+                entry(EmitterKeys.EXPONENT, Dimension.NUMBER, emitter.exponent()),
+                entry(EmitterKeys.WATER, Dimension.VOLUME, emitter.waterVolume()),
+                entry(EmitterKeys.METAL, Dimension.MASS, emitter.metalCapacity() / STEEL),
+                entry(EmitterKeys.METAL_HEAT, Dimension.SPECIFIC_HEAT, STEEL),
+                entry(EmitterKeys.RADIANT_SHARE, Dimension.SHARE, emitter.radiantFraction())));
     put(branch(measure.branch()), ArrangementKeys.EMITTER, word(name));
   }
 
@@ -360,7 +360,7 @@ public final class RemediedScenario {
       if (emitter instanceof PerimeterEmitter skirting && !emitter.equals(was.get(b).emitter())) {
         String name =
             define(
-                DefinitionKeys.EMITTERS,
+                EmitterKeys.EMITTERS,
                 skirting.name()
                     + " of "
                     + Dimension.POWER_PER_LENGTH.show(skirting.ratedOutputPerMetre()),
@@ -372,24 +372,23 @@ public final class RemediedScenario {
 
   private static String described(PerimeterEmitter skirting) {
     return braces(
-        entry(DefinitionKeys.KIND, DefinitionKeys.PERIMETER),
+        entry(DefinitionKeys.KIND, EmitterKeys.PERIMETER),
         entry(
-            DefinitionKeys.OUTPUT_PER_METRE,
+            EmitterKeys.OUTPUT_PER_METRE,
             Dimension.POWER_PER_LENGTH,
             skirting.ratedOutputPerMetre()),
-        entry(DefinitionKeys.EXPONENT, Dimension.NUMBER, skirting.exponent()),
+        entry(EmitterKeys.EXPONENT, Dimension.NUMBER, skirting.exponent()),
+        entry(EmitterKeys.WATER_PER_METRE, Dimension.VOLUME_PER_LENGTH, skirting.waterPerMetre()),
         entry(
-            DefinitionKeys.WATER_PER_METRE, Dimension.VOLUME_PER_LENGTH, skirting.waterPerMetre()),
-        entry(
-            DefinitionKeys.METAL_PER_METRE,
+            EmitterKeys.METAL_PER_METRE,
             Dimension.MASS_PER_LENGTH,
             skirting.metalCapacityPerMetre() / STEEL),
-        entry(DefinitionKeys.METAL_HEAT, Dimension.SPECIFIC_HEAT, STEEL),
-        entry(DefinitionKeys.RADIANT_SHARE, Dimension.SHARE, skirting.radiantFraction()),
-        entry(DefinitionKeys.FACE_HEIGHT, Dimension.LENGTH, skirting.faceHeight()),
-        entry(DefinitionKeys.FACE_DEPTH, Dimension.LENGTH, skirting.faceDepth()),
-        entry(DefinitionKeys.LOWER_CONNECTION, Dimension.LENGTH, skirting.lowerConnectionCentre()),
-        entry(DefinitionKeys.UPPER_CONNECTION, Dimension.LENGTH, skirting.upperConnectionCentre()));
+        entry(EmitterKeys.METAL_HEAT, Dimension.SPECIFIC_HEAT, STEEL),
+        entry(EmitterKeys.RADIANT_SHARE, Dimension.SHARE, skirting.radiantFraction()),
+        entry(EmitterKeys.FACE_HEIGHT, Dimension.LENGTH, skirting.faceHeight()),
+        entry(EmitterKeys.FACE_DEPTH, Dimension.LENGTH, skirting.faceDepth()),
+        entry(EmitterKeys.LOWER_CONNECTION, Dimension.LENGTH, skirting.lowerConnectionCentre()),
+        entry(EmitterKeys.UPPER_CONNECTION, Dimension.LENGTH, skirting.upperConnectionCentre()));
   }
 
   /** Openings stand in the text in the order in which a room has them. */
@@ -413,7 +412,7 @@ public final class RemediedScenario {
               RoomKeys.OPENING_U,
               near(Dimension.TRANSMITTANCE, measure.to()),
               RoomKeys.OPENING_TYPE);
-          put(place, DefinitionKeys.OPENING_G, near(Dimension.SHARE, opening.gValue()));
+          put(place, FabricKeys.OPENING_G, near(Dimension.SHARE, opening.gValue()));
         }
       }
     }

@@ -5,16 +5,17 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import settle.scenarios.format.ArrangementKeys;
-import settle.scenarios.format.ControlKeys;
-import settle.scenarios.format.DefinitionKeys;
-import settle.scenarios.format.DistributionKeys;
+import settle.scenarios.control.ControlKeys;
+import settle.scenarios.definition.DefinitionKeys;
 import settle.scenarios.format.Key;
-import settle.scenarios.format.ScenarioFormat;
-import settle.scenarios.format.SourceKeys;
+import settle.scenarios.house.ArrangementKeys;
+import settle.scenarios.house.ScenarioFormat;
+import settle.scenarios.pipes.DistributionKeys;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.quantity.QuantityException;
 import settle.scenarios.quantity.Unit;
+import settle.scenarios.source.SourceKeys;
+import settle.scenarios.valve.ValveKeys;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.tuning.Plant;
@@ -79,9 +80,9 @@ public final class TunedScenario {
           exact(Dimension.TEMPERATURE_DIFFERENCE, value),
           "");
     } else if (setting instanceof Setting.MotorGain gain) {
-      motor(gain.branch(), DefinitionKeys.GAIN.name(), exact(Dimension.SHARE_PER_KELVIN, value));
+      motor(gain.branch(), ValveKeys.GAIN.name(), exact(Dimension.SHARE_PER_KELVIN, value));
     } else if (setting instanceof Setting.MotorIntegralTime time) {
-      motor(time.branch(), DefinitionKeys.INTEGRAL_TIME.name(), exact(Dimension.DURATION, value));
+      motor(time.branch(), ValveKeys.INTEGRAL_TIME.name(), exact(Dimension.DURATION, value));
     }
   }
 
@@ -172,13 +173,13 @@ public final class TunedScenario {
     Branch branch = tuned.arrangement().branches().get(position);
     MotorHead head = (MotorHead) branch.valve();
     String described = anew.getOrDefault(position, head.name());
-    List<Object> definition = List.of(DefinitionKeys.VALVES.name(), described);
+    List<Object> definition = List.of(ValveKeys.VALVES.name(), described);
     if (text.has(definition) && (anew.containsKey(position) || users(head.name()) == 1)) {
-      text.put(List.of(DefinitionKeys.VALVES.name(), described, key), value, "");
+      text.put(List.of(ValveKeys.VALVES.name(), described, key), value, "");
       return;
     }
     String name = nameFor(branch.room());
-    text.put(List.of(DefinitionKeys.VALVES.name(), name), description(head), "");
+    text.put(List.of(ValveKeys.VALVES.name(), name), description(head), "");
     List<Object> place = branch(position);
     place.add(ArrangementKeys.VALVE.name());
     text.put(place, name, "");
@@ -197,10 +198,10 @@ public final class TunedScenario {
     String name =
         (room.length() > LONGEST_ROOM ? room.substring(0, LONGEST_ROOM) : room)
             + " "
-            + DefinitionKeys.MOTOR;
+            + ValveKeys.MOTOR;
     int number = 2;
     String free = name;
-    while (text.has(List.of(DefinitionKeys.VALVES.name(), free))) {
+    while (text.has(List.of(ValveKeys.VALVES.name(), free))) {
       free = name + " " + number++;
     }
     return free;
@@ -210,13 +211,13 @@ public final class TunedScenario {
     return "{"
         + DefinitionKeys.KIND
         + ": "
-        + DefinitionKeys.MOTOR
-        + entry(DefinitionKeys.KV_OPEN, Dimension.FLOW_COEFFICIENT, head.kvMaximum())
-        + entry(DefinitionKeys.GAIN, Dimension.SHARE_PER_KELVIN, head.gain())
-        + entry(DefinitionKeys.INTEGRAL_TIME, Dimension.DURATION, head.integralTime())
-        + entry(DefinitionKeys.MOTOR_TRAVEL, Dimension.DURATION, head.travelTime())
+        + ValveKeys.MOTOR
+        + entry(ValveKeys.KV_OPEN, Dimension.FLOW_COEFFICIENT, head.kvMaximum())
+        + entry(ValveKeys.GAIN, Dimension.SHARE_PER_KELVIN, head.gain())
+        + entry(ValveKeys.INTEGRAL_TIME, Dimension.DURATION, head.integralTime())
+        + entry(ValveKeys.MOTOR_TRAVEL, Dimension.DURATION, head.travelTime())
         + ", "
-        + DefinitionKeys.SENSES.name()
+        + ValveKeys.SENSES.name()
         + ": "
         + (head.sensing() == RoomSensing.AIR ? "air" : "operative")
         + "}";

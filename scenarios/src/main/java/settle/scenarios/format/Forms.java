@@ -7,31 +7,40 @@ import settle.scenarios.quantity.Dimension;
  * Quantities that several sections ask for, with limits that catch slips and doubts that ask
  * whether a value is meant.
  */
-final class Forms {
+public final class Forms {
+
+  /** The reason for a default that has no source. */
+  public static final String PRACTICE = "common practice, no source";
+
+  /** Shortest side of a room, a cupboard [m]. */
+  public static final double LEAST_SIDE = 0.3;
+
+  /** Longest side of a room, a hall [m]. */
+  public static final double MOST_SIDE = 100;
 
   /** A day [s]. */
-  static final double DAY = 86_400;
+  public static final double DAY = 86_400;
 
   /** Any temperature that can occur in or around a house. */
-  static final Quantity TEMPERATURE =
+  public static final Quantity TEMPERATURE =
       of(Dimension.TEMPERATURE, -60, 120, "what occurs in and about a heating system");
 
   /** A room's want. */
-  static final Quantity WANT =
+  public static final Quantity WANT =
       of(Dimension.TEMPERATURE, 0, 45, "what a room is kept at").usually(5, 26);
 
   /** Outdoor air. */
-  static final Quantity OUTDOOR =
+  public static final Quantity OUTDOOR =
       of(Dimension.TEMPERATURE, -60, 60, "the coldest and the hottest places on earth")
           .usually(-30, 35);
 
   /** Water leaving the source: liquid at the pressure of a house. */
-  static final Quantity FLOW_TEMPERATURE =
+  public static final Quantity FLOW_TEMPERATURE =
       of(Dimension.TEMPERATURE, 5, 110, "water that stays liquid in a heating system")
           .usually(25, 85);
 
   /** What a control switches by, or water cools by. */
-  static final Quantity DIFFERENCE =
+  public static final Quantity DIFFERENCE =
       of(
           Dimension.TEMPERATURE_DIFFERENCE,
           0.05,
@@ -39,20 +48,24 @@ final class Forms {
           "from what a sensor can tell to what water has to give");
 
   /** A pause or a delay of something that moves within the day. */
-  static final Quantity PAUSE = of(Dimension.DURATION, 0, DAY, "none to a day");
+  public static final Quantity PAUSE = of(Dimension.DURATION, 0, DAY, "none to a day");
 
   /** Any time within the longest run. */
-  static final Quantity WITHIN_A_RUN = of(Dimension.DURATION, 0, 400 * DAY, "the longest run");
+  public static final Quantity WITHIN_A_RUN =
+      of(Dimension.DURATION, 0, 400 * DAY, "the longest run");
 
-  static final Quantity SHARE = of(Dimension.SHARE, 0, 1, "");
+  public static final Quantity SHARE = of(Dimension.SHARE, 0, 1, "");
 
   /** Heat that a source or heater of a house gives. */
-  static final Quantity OUTPUT =
+  public static final Quantity OUTPUT =
       of(Dimension.POWER, 100, 500_000, "from a hotplate to the boiler of a block of flats");
 
-  static final Quantity TRANSMITTANCE =
+  public static final Quantity SPECIFIC_HEAT =
+      of(Dimension.SPECIFIC_HEAT, 100, 10_000, "from lead to more than water").usually(300, 4300);
+
+  public static final Quantity TRANSMITTANCE =
       of(Dimension.TRANSMITTANCE, 0.01, 20, "from the best wall to bare sheet metal");
-  static final Quantity FLOW_COEFFICIENT =
+  public static final Quantity FLOW_COEFFICIENT =
       of(
               Dimension.FLOW_COEFFICIENT,
               0.001,
@@ -61,11 +74,11 @@ final class Forms {
           .usually(0.01, 20);
 
   /** Flow of a branch, a source or a whole house. */
-  static final double MOST_FLOW = 20.0 / 3600;
+  public static final double MOST_FLOW = 20.0 / 3600;
 
   private Forms() {}
 
-  static Quantity of(Dimension dimension, double least, double most, String limits) {
+  public static Quantity of(Dimension dimension, double least, double most, String limits) {
     return Quantity.of(dimension, least, most, limits);
   }
 }

@@ -29,8 +29,8 @@ public final class Value {
   private static final Form.Quantity SIDE =
       Form.Quantity.of(
           Dimension.LENGTH,
-          RoomKeys.LEAST_SIDE,
-          RoomKeys.MOST_SIDE,
+          Forms.LEAST_SIDE,
+          Forms.MOST_SIDE,
           "each side of a room, from a cupboard to a hall");
   private static final Form.Quantity AREA_LIMITS =
       Form.Quantity.of(Dimension.AREA, 0.001, 10_000, "from a peephole to the floor of a hall")

@@ -1,6 +1,5 @@
 package settle.scenarios.house;
 
-import settle.scenarios.format.AimsKeys;
 import settle.scenarios.format.Section;
 import settle.sim.house.Aims;
 import settle.sim.house.Spreads;

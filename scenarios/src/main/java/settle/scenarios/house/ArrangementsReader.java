@@ -1,5 +1,7 @@
 package settle.scenarios.house;
 
+import static settle.scenarios.format.Forms.PRACTICE;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -11,17 +13,21 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import settle.scenarios.catalogue.Catalogue;
-import settle.scenarios.catalogue.Definitions;
-import settle.scenarios.catalogue.EmitterType;
-import settle.scenarios.catalogue.PipeType;
-import settle.scenarios.catalogue.ValveType;
-import settle.scenarios.format.ArrangementKeys;
-import settle.scenarios.format.DistributionKeys;
+import settle.scenarios.definition.Definitions;
+import settle.scenarios.emitter.EmitterType;
 import settle.scenarios.format.Key;
-import settle.scenarios.format.RoomKeys;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
+import settle.scenarios.pipes.DistributionKeys;
+import settle.scenarios.pipes.DistributionReader;
+import settle.scenarios.pipes.PipeDoubts;
+import settle.scenarios.pipes.PipeType;
 import settle.scenarios.quantity.Dimension;
+import settle.scenarios.room.RoomDraft;
+import settle.scenarios.room.RoomKeys;
+import settle.scenarios.room.WallRuns;
+import settle.scenarios.valve.SetPointDoubts;
+import settle.scenarios.valve.ValveType;
 import settle.sim.emitter.Fixing;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
@@ -37,11 +43,10 @@ import settle.sim.valve.Valve;
 /** Reads the arrangements. */
 final class ArrangementsReader {
 
-  private static final String AT_WANT = "want, " + ArrangementKeys.PRACTICE;
+  private static final String AT_WANT = "want, " + PRACTICE;
 
   private static final String BAND_ABOUT_WANT =
-      "half the proportional band below want, so that the band lies about want; "
-          + ArrangementKeys.PRACTICE;
+      "half the proportional band below want, so that the band lies about want; " + PRACTICE;
 
   private final Definitions known;
   private final Map<String, RoomDraft> rooms;

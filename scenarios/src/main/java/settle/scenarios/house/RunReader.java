@@ -3,7 +3,6 @@ package settle.scenarios.house;
 import java.util.ArrayList;
 import java.util.List;
 import settle.scenarios.format.Form;
-import settle.scenarios.format.RunKeys;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;

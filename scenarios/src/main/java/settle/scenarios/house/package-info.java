@@ -1,6 +1,5 @@
 /**
- * From the keys of a scenario to the records of {@link settle.sim.house.House}, section by section:
- * site and weather, rooms, arrangements, plant and run. What is left out takes its default here,
- * and checks that need more than one key are made here.
+ * The house as a whole: arrangements, aims and run, {@linkplain settle.scenarios.house.HouseReader
+ * all of it together}, and what is doubtful only where parts are seen beside each other.
  */
 package settle.scenarios.house;

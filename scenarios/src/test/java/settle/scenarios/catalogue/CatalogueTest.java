@@ -7,13 +7,18 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import settle.scenarios.definition.Definitions;
+import settle.scenarios.definition.DefinitionsReader;
 import settle.scenarios.document.Node;
 import settle.scenarios.document.Position;
 import settle.scenarios.document.YamlDocument;
-import settle.scenarios.format.DefinitionKeys;
+import settle.scenarios.emitter.EmitterType;
+import settle.scenarios.fabric.MakeUp;
 import settle.scenarios.format.Findings;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
+import settle.scenarios.source.BoilerType;
+import settle.scenarios.source.HeatPumpType;
 import settle.sim.emitter.PlainPlate;
 import settle.sim.fabric.Facing;
 import settle.sim.hydraulics.LockshieldScale;
@@ -50,7 +55,7 @@ class CatalogueTest {
       Findings findings = new Findings(file);
       Node text = YamlDocument.parse(Catalogue.resource(file));
       Section section =
-          new Value("", text, Position.START, findings).section(DefinitionKeys.CATALOGUE_TABLE);
+          new Value("", text, Position.START, findings).section(CatalogueKeys.CATALOGUE_TABLE);
       whole = DefinitionsReader.read(section, whole);
       assertThat(findings.problems()).isEmpty();
       assertThat(findings.warnings()).isEmpty();

@@ -1,0 +1,213 @@
+package settle.scenarios.control;
+
+import static settle.scenarios.format.Forms.PRACTICE;
+
+import java.util.List;
+import settle.scenarios.definition.DefinitionKeys;
+import settle.scenarios.format.Form.Choice;
+import settle.scenarios.format.Form.Keys;
+import settle.scenarios.format.Form.Reference;
+import settle.scenarios.format.Form.Variants;
+import settle.scenarios.format.Form.YesNo;
+import settle.scenarios.format.Forms;
+import settle.scenarios.format.Key;
+import settle.scenarios.format.Table;
+import settle.scenarios.quantity.Dimension;
+import settle.scenarios.room.RoomKeys;
+
+/** How programme, thermostat and weather act on the plant. */
+public final class ControlKeys {
+
+  private static final String KIND = DefinitionKeys.KIND;
+
+  // Programme and set-back.
+
+  public static final String BY_SOURCE = "source";
+  public static final String BY_HEADS = "heads";
+  public static final String OFF = "off";
+  public static final Key PROGRAMME =
+      Key.optional(
+              "programme",
+              RoomKeys.PROGRAMME.form(),
+              "periods at want, for every room without its own")
+          .orElse("want all day");
+  public static final Key SETBACK =
+      Key.optional("setback", Forms.WANT, "want-temperature outside the periods")
+          .orElse("16 °C", "4 to 5 K below a living room's want, " + PRACTICE);
+  public static final Key SET_BACK_BY =
+      Key.optional(
+              "set back by",
+              new Choice(List.of(BY_SOURCE, BY_HEADS, OFF)),
+              "who carries out the setback: source and pump rest until the reference room falls to it, or programmable heads turn down, or source and pump are off but for frost protection")
+          .orElse(BY_SOURCE, "one programmer for the house, " + PRACTICE);
+  public static final Key REFERENCE_ROOM =
+      Key.optional(
+              "reference room",
+              new Reference(RoomKeys.ROOM),
+              "room whose temperature thermostat, setback and room influence go by")
+          .orElse("the first room");
+  public static final Key DIFFERENTIAL =
+      Key.optional(
+              "differential",
+              Forms.DIFFERENCE.usually(0.1, 3),
+              "switching differential with which the source holds the setback in that room")
+          .orElse("0.5 K", PRACTICE);
+
+  // Room thermostat.
+
+  public static final String NONE = "none";
+  public static final String ON_OFF = "on/off";
+  public static final String TIME_PROPORTIONAL = "time-proportional";
+  private static final Key THERMOSTAT_KIND =
+      Key.required(
+          KIND,
+          new Choice(List.of(NONE, ON_OFF, TIME_PROPORTIONAL)),
+          "none, on/off or time-proportional");
+  public static final Key THERMOSTAT_DIFFERENTIAL =
+      Key.optional(
+              "differential",
+              Forms.DIFFERENCE.usually(0.1, 3),
+              "on at half of it below want, off at half of it above")
+          .orElse("0.5 K", PRACTICE);
+  public static final Key THERMOSTAT_BAND =
+      Key.optional(
+              "band",
+              Forms.DIFFERENCE.usually(0.5, 4),
+              "always on at half of it below want, never at half of it above")
+          .orElse("1.5 K", PRACTICE);
+  public static final Key CYCLE =
+      Key.optional(
+              "cycle",
+              Forms.of(Dimension.DURATION, 60, Forms.DAY, "from what a burner can follow to a day")
+                  .usually(180, 3600),
+              "length of a cycle")
+          .orElse("10 min", "six cycles an hour, " + PRACTICE);
+  public static final Key TIME_CONSTANT =
+      Key.optional("time constant", Forms.PAUSE.usually(0, 2400), "lag of its sensor")
+          .orElse("10 min", "a sensor in its case on a wall, " + PRACTICE);
+  public static final Key THERMOSTAT =
+      Key.optional(
+              "thermostat",
+              new Variants(
+                  KIND,
+                  DefinitionKeys.ordered(
+                      NONE,
+                      Table.of("no room thermostat: the valves decide", THERMOSTAT_KIND),
+                      ON_OFF,
+                      Table.of(
+                          "a room thermostat that switches the source on and off",
+                          THERMOSTAT_KIND,
+                          THERMOSTAT_DIFFERENTIAL,
+                          TIME_CONSTANT),
+                      TIME_PROPORTIONAL,
+                      Table.of(
+                          "a room thermostat that runs the source for a share of each cycle",
+                          THERMOSTAT_KIND,
+                          CYCLE,
+                          THERMOSTAT_BAND,
+                          TIME_CONSTANT))),
+              "room thermostat in the reference room, which stops the source by day")
+          .orElse("none: the valves decide");
+
+  // Weather compensation.
+
+  public static final Key SLOPE =
+      Key.required(
+          "slope",
+          Forms.of(Dimension.SLOPE, 0, 5, "level to steeper than any plant needs").usually(0.2, 3),
+          "rise of the flow temperature per kelvin that it is colder outdoors, from 20 °C at 20 °C");
+  public static final Key SHIFT =
+      Key.optional(
+              "shift",
+              Forms.of(Dimension.TEMPERATURE_DIFFERENCE, -20, 40, "curves that still heat")
+                  .usually(-10, 20),
+              "parallel shift of the curve")
+          .orElse("0 K", PRACTICE);
+  public static final Key LOWEST =
+      Key.optional(
+              "lowest",
+              Forms.FLOW_TEMPERATURE.usually(20, 60),
+              "lowest flow temperature of the curve")
+          .orElse("25 °C", PRACTICE);
+  public static final Key HIGHEST =
+      Key.optional("highest", Forms.FLOW_TEMPERATURE, "highest flow temperature of the curve")
+          .orElse("the flow temperature of the source");
+  public static final Key ROOM_INFLUENCE =
+      Key.optional(
+              "room influence",
+              Forms.of(Dimension.SLOPE, 0, 20, "none to on and off").usually(0, 6),
+              "rise of the flow temperature per kelvin that the reference room lacks")
+          .orElse("0 K/K", "none, " + PRACTICE);
+  public static final Key WEATHER_COMPENSATION =
+      Key.optional(
+              "weather compensation",
+              new Keys(
+                  Table.of(
+                      "flow temperature by outdoor temperature",
+                      SLOPE,
+                      SHIFT,
+                      LOWEST,
+                      HIGHEST,
+                      ROOM_INFLUENCE)),
+              "flow temperature by outdoor temperature")
+          .orElse("none: the flow temperature of the source");
+
+  // Optimum start.
+
+  public static final String FIXED = "fixed";
+  public static final String LEARNED = "learned";
+  private static final Key START_KIND =
+      Key.required(KIND, new Choice(List.of(FIXED, LEARNED)), "fixed or learned");
+  public static final Key LEAD =
+      Key.required(
+          "lead", Forms.PAUSE.usually(0, 6 * 3600.0), "how long before each period heating begins");
+  public static final Key LONGEST =
+      Key.optional(
+              "longest",
+              Forms.of(Dimension.DURATION, 60, Forms.DAY, "a minute to a day")
+                  .usually(1800, 8 * 3600.0),
+              "lead that is never passed")
+          .orElse("4 h", PRACTICE);
+  public static final Key FIRST_GUESS =
+      Key.optional(
+              "first guess",
+              Forms.of(Dimension.DURATION_PER_KELVIN, 1, Forms.DAY, "a second to a day")
+                  .usually(120, 4 * 3600.0),
+              "lead per kelvin that the reference room lacks, before the first warm-up")
+          .orElse("30 min/K", PRACTICE);
+  public static final Key OPTIMUM_START =
+      Key.optional(
+              "optimum start",
+              new Variants(
+                  KIND,
+                  DefinitionKeys.ordered(
+                      FIXED,
+                      Table.of("the same lead every day", START_KIND, LEAD),
+                      LEARNED,
+                      Table.of(
+                          "a lead learned from past warm-ups", START_KIND, LONGEST, FIRST_GUESS))),
+              "how early heating begins, so that the room is warm when its period begins")
+          .orElse("none: with the period");
+
+  public static final Key INTERLOCK =
+      Key.optional(
+              "interlock",
+              new YesNo(),
+              "whether heat is called for only while an on/off actuator or motor head is open")
+          .orElse("no", PRACTICE);
+
+  public static final Table TABLE =
+      Table.of(
+          "how programme, thermostat and weather act",
+          PROGRAMME,
+          SETBACK,
+          SET_BACK_BY,
+          REFERENCE_ROOM,
+          DIFFERENTIAL,
+          THERMOSTAT,
+          WEATHER_COMPENSATION,
+          OPTIMUM_START,
+          INTERLOCK);
+
+  private ControlKeys() {}
+}

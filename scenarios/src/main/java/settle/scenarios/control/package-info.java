@@ -1,0 +1,2 @@
+/** Thermostat, weather compensation, optimum start: keys and reader. */
+package settle.scenarios.control;

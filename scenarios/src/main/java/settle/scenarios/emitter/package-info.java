@@ -1,0 +1,2 @@
+/** Emitters: keys and types. */
+package settle.scenarios.emitter;

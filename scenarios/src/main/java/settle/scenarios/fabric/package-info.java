@@ -1,0 +1,2 @@
+/** Materials, layers, constructions, glazing and doors: keys and types. */
+package settle.scenarios.fabric;

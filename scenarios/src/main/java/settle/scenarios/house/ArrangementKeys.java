@@ -1,0 +1,180 @@
+package settle.scenarios.house;
+
+import static settle.scenarios.format.Forms.PRACTICE;
+
+import settle.scenarios.emitter.EmitterKeys;
+import settle.scenarios.format.Form.Keys;
+import settle.scenarios.format.Form.Named;
+import settle.scenarios.format.Form.Reference;
+import settle.scenarios.format.Form.Several;
+import settle.scenarios.format.Form.Words;
+import settle.scenarios.format.Form.YesNo;
+import settle.scenarios.format.Forms;
+import settle.scenarios.format.Key;
+import settle.scenarios.format.Table;
+import settle.scenarios.pipes.DistributionKeys;
+import settle.scenarios.pipes.PipeKeys;
+import settle.scenarios.quantity.Dimension;
+import settle.scenarios.room.RoomKeys;
+import settle.scenarios.valve.ValveKeys;
+
+/** An arrangement: for each room its emitters, with pipe, valve and lockshield. */
+public final class ArrangementKeys {
+
+  /** What 'fixed to' says where there is no outside wall behind. */
+  public static final String INNER_WALL = "inner wall";
+
+  public static final Key EMITTER =
+      Key.optional("emitter", new Reference(EmitterKeys.EMITTER), "emitter by name");
+  public static final Key NAME =
+      Key.optional(
+              "name",
+              new Words(),
+              "what it is called beside others in its room, such as 'window run'")
+          .orElse("the emitter's name, numbered where a room has several of one name");
+  public static final Key LENGTH =
+      Key.optional(
+          "length",
+          Forms.of(Dimension.LENGTH, 0.05, 500, "what a single branch can feed").usually(0.2, 60),
+          "heated length of skirting, or length of a radiator");
+  public static final Key FIXED_TO =
+      Key.optional(
+              "fixed to",
+              new Several(new Words()),
+              "name of the wall behind it, or 'inner wall'; where skirting goes round corners a list,"
+                  + " in the order of the run")
+          .orElse("outside walls first; by 'walls', on from there round the room");
+  public static final Key BACK_LOSS =
+      Key.optional(
+              "back loss",
+              Forms.of(Dimension.SHARE, 0, 0.5, "none of it to as much as the room gets")
+                  .usually(0, 0.2),
+              "share of the output that passes into the wall behind, as far as that leads outdoors")
+          .orElse("5 %", "thin insulation behind the emitter, " + PRACTICE);
+  public static final Key PIPE =
+      Key.optional("pipe", new Reference(PipeKeys.PIPE), "pipe of the branch by name")
+          .orElse("15 mm copper", "common branch, " + PRACTICE);
+  public static final Key PIPE_LENGTH =
+      Key.optional(
+              "pipe length",
+              Forms.of(Dimension.LENGTH, 0, 500, "pipes of a house").usually(0, 80),
+              "flow and return of the branch together")
+          .orElse("10 m", PRACTICE);
+  public static final Key FITTINGS =
+      Key.optional(
+              "fittings",
+              Forms.of(Dimension.NUMBER, 0, 1000, "fittings of one branch").usually(0, 60),
+              "sum of the loss coefficients (zeta) of the branch's fittings")
+          .orElse("8", "six elbows and two tees, " + PRACTICE);
+  public static final Key PIPE_INSULATION =
+      Key.optional(
+              "pipe insulation",
+              DistributionKeys.INSULATION.form(),
+              "thickness of insulation of 0.035 W/mK round the pipe of the branch")
+          .orElse("0 mm", "bare in its room, " + PRACTICE);
+  public static final Key PIPE_IN =
+      Key.optional(
+              "pipe in",
+              new Words(),
+              "name of the room that takes the heat loss of the branch's pipe, or 'unheated' for a"
+                  + " void or duct, where it is lost")
+          .orElse("the room of the emitter");
+  public static final Key PIPE_SURROUNDINGS =
+      Key.optional(
+              "pipe surroundings",
+              DistributionKeys.SURROUNDINGS.form(),
+              "temperature of the unheated space that the pipe of the branch runs through")
+          .orElse(DistributionKeys.SURROUNDINGS.fallback(), DistributionKeys.SURROUNDINGS.reason());
+  public static final Key FED_FROM =
+      Key.optional(
+              "fed from",
+              DistributionKeys.FED_FROM.form(),
+              "mains at whose end the branch begins, or 'source'")
+          .orElse("the source");
+  public static final Key DESIGN_FLOW =
+      Key.optional(
+              "design flow",
+              Forms.of(
+                      Dimension.FLOW,
+                      0.1e-3 / 3600,
+                      Forms.MOST_FLOW,
+                      "from a drip to the mains of a large house")
+                  .usually(3e-6, 4e-4),
+              "flow the branch is to have, for a balance")
+          .orElse("what carries its share of the room's heat loss at the design drop");
+  public static final Key VALVE =
+      Key.optional("valve", new Reference(ValveKeys.VALVE), "valve by name")
+          .orElse("thermostatic valve", "every emitter has its own, " + PRACTICE);
+  public static final Key SET =
+      Key.optional(
+              "set",
+              Forms.WANT,
+              "room temperature at which the thermostatic valve passes its nominal flow, or that an actuator or motor head holds")
+          .orElse(
+              "want; on a thermostatic valve half the proportional band below, so that the band lies about want; "
+                  + PRACTICE);
+  public static final Key KNOB =
+      Key.optional(
+          "knob",
+          Forms.of(Dimension.NUMBER, 0, 5, "the figures on the knob"),
+          "knob position instead: frost 0, then 1 to 5 for 12, 16, 20, 24, 28 °C");
+  public static final Key HEAD_BIAS =
+      Key.optional(
+              "head bias",
+              ValveKeys.HEAD_BIAS.form(),
+              "how much warmer than the room it is where this head sits")
+          .orElse("that of the valve");
+  public static final Key LOCKSHIELD =
+      Key.optional(
+              "lockshield",
+              Forms.FLOW_COEFFICIENT,
+              "flow coefficient Kv at which the lockshield is set")
+          .orElse("1.3 m³/h", "fully open, " + PRACTICE);
+  public static final Key LOCKSHIELD_TURNS =
+      Key.optional(
+          "lockshield turns",
+          Forms.of(Dimension.NUMBER, 0, 4, "shut to fully open"),
+          "turns open instead, by the table of a typical 15 mm lockshield");
+
+  public static final Table BRANCH_TABLE =
+      Table.of(
+              "an emitter with what feeds it",
+              NAME,
+              EMITTER,
+              LENGTH,
+              FIXED_TO,
+              BACK_LOSS,
+              PIPE,
+              PIPE_LENGTH,
+              FITTINGS,
+              PIPE_INSULATION,
+              PIPE_IN,
+              PIPE_SURROUNDINGS,
+              FED_FROM,
+              DESIGN_FLOW,
+              VALVE,
+              HEAD_BIAS)
+          .atMostOneOf(SET, KNOB)
+          .atMostOneOf(LOCKSHIELD, LOCKSHIELD_TURNS);
+
+  public static final Key EVERY_ROOM =
+      Key.optional(
+          "every room",
+          new Keys(BRANCH_TABLE),
+          "what holds for every emitter that does not say otherwise");
+  public static final Key ROOMS =
+      Key.required(
+          "rooms",
+          new Named(RoomKeys.ROOM, new Several(new Keys(BRANCH_TABLE))),
+          "the emitter, or list of emitters, of each room");
+  public static final Key BALANCED =
+      Key.optional(
+              "balanced",
+              new YesNo(),
+              "whether lockshields and pump are set by a balance before the run")
+          .orElse("no", "as the lockshields are written");
+  public static final Table TABLE =
+      Table.of("a way of heating the house", EVERY_ROOM, BALANCED, ROOMS);
+
+  private ArrangementKeys() {}
+}

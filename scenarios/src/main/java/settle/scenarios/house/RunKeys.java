@@ -1,0 +1,62 @@
+package settle.scenarios.house;
+
+import static settle.scenarios.format.Forms.PRACTICE;
+
+import settle.scenarios.format.Form;
+import settle.scenarios.format.Form.Several;
+import settle.scenarios.format.Forms;
+import settle.scenarios.format.Key;
+import settle.scenarios.format.Table;
+import settle.scenarios.quantity.Dimension;
+
+/** The run. */
+public final class RunKeys {
+
+  /** A time step, wherever it is asked for. */
+  public static final Form.Quantity STEP =
+      Forms.of(Dimension.DURATION, 0.1, 3600, "a tenth of a second to an hour");
+
+  public static final Key LENGTH =
+      Key.optional(
+              "length",
+              Forms.of(Dimension.DURATION, 60, 400 * Forms.DAY, "a minute to a year and a month"),
+              "how long is recorded")
+          .orElse("48 h", "a day to settle and a day to see it repeat, " + PRACTICE);
+  public static final Key LEAD_IN =
+      Key.optional(
+              "lead in",
+              Forms.of(Dimension.DURATION, 0, 60 * Forms.DAY, "none to two months"),
+              "time run before, so that walls have found their daily course")
+          .orElse(
+              "24 h where there is a programme, otherwise none: a warm-up from the start temperature");
+  public static final Key START_TEMPERATURE =
+      Key.optional(
+              "start temperature",
+              Forms.TEMPERATURE.usually(-5, 25),
+              "air, walls and water at the beginning")
+          .orElse("16 °C", "a house left unheated for some hours, " + PRACTICE);
+  public static final Key SHORTEST_STEP =
+      Key.optional("shortest step", STEP, "time step after an event")
+          .orElse("10 s", "the engine's own choice");
+  public static final Key LONGEST_STEP =
+      Key.optional("longest step", STEP, "time step in quiet stretches")
+          .orElse("the engine's own choice");
+  public static final Key PROFILES_AT =
+      Key.optional(
+              "profiles at",
+              new Several(
+                  Forms.of(Dimension.DURATION, 1, 400 * Forms.DAY, "a second to the longest run")),
+              "times after the first call for heat at which the temperature along each emitter is kept")
+          .orElse("half a minute to half an hour");
+  public static final Table RUN_TABLE =
+      Table.of(
+          "how long and from what state",
+          LENGTH,
+          LEAD_IN,
+          START_TEMPERATURE,
+          SHORTEST_STEP,
+          LONGEST_STEP,
+          PROFILES_AT);
+
+  private RunKeys() {}
+}

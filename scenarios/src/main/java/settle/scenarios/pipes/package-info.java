@@ -1,0 +1,2 @@
+/** Pipes, mains, pump and bypass: keys, types, reader and doubts. */
+package settle.scenarios.pipes;

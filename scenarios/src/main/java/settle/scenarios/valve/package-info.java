@@ -1,0 +1,2 @@
+/** Valves: keys, types and what is doubtful about where they are set. */
+package settle.scenarios.valve;
