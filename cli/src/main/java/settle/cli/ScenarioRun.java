@@ -13,7 +13,6 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.Inputs;
 import settle.cli.output.Outcome;
-import settle.cli.output.ResultJson;
 import settle.cli.output.SummaryText;
 import settle.cli.output.TracesCsv;
 import settle.plots.chart.Chart;
@@ -22,6 +21,7 @@ import settle.plots.chart.Charts;
 import settle.plots.report.Entry;
 import settle.plots.report.Report;
 import settle.plots.report.ReportContent;
+import settle.plots.words.Accuracy;
 import settle.plots.words.Comparison;
 import settle.scenarios.Scenario;
 import settle.scenarios.finding.DefaultUsed;
@@ -91,7 +91,7 @@ final class ScenarioRun {
               runs,
               errors,
               scenario.warnings().stream().map(Finding::toString).toList());
-      json = ResultJson.write(outcome, Version.number());
+      json = outcome.json(Version.number());
       summary = SummaryText.write(outcome);
       if (options.common().out() != null) {
         progress.stage("writing " + options.common().out());
@@ -160,7 +160,7 @@ final class ScenarioRun {
                 .map(d -> new Entry(d.where() + ": " + d.key(), d.value(), d.reason()))
                 .toList(),
             outcome.warnings(),
-            outcome.errors().isEmpty() ? "" : SummaryText.accuracy(outcome.errors()),
+            outcome.errors().isEmpty() ? "" : Accuracy.of(outcome.errors()),
             outcome.scenario(),
             Version.number()));
   }

@@ -10,7 +10,6 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.Answers;
-import settle.cli.output.AnswersJson;
 import settle.cli.output.AnswersText;
 import settle.plots.chart.AnswerCharts;
 import settle.plots.chart.Chart;
@@ -80,7 +79,7 @@ final class VerdictRun {
               verdicts,
               scenario.warnings().stream().map(Finding::toString).toList(),
               written(text, house, verdicts, progress));
-      json = AnswersJson.write(answers, Version.number());
+      json = answers.json(Version.number());
       summary = AnswersText.write(answers);
       if (options.out() != null) {
         progress.stage("writing " + options.out());

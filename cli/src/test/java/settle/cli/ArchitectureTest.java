@@ -33,9 +33,10 @@ class ArchitectureTest {
 
   private static final String SIM = "settle.sim..";
 
-  /** What is compiled to JavaScript too: physics, format and words, all but scenarios in files. */
+  /** What is compiled to JavaScript too: physics, format, figures and words; no files. */
   private static final DescribedPredicate<JavaClass> RUN_ANYWHERE =
-      resideInAnyPackage(SIM, "settle.scenarios..", "settle.plots.words..")
+      resideInAnyPackage(
+              SIM, "settle.scenarios..", "settle.plots.words..", "settle.plots.figures..")
           .and(resideOutsideOfPackage("settle.scenarios.file.."))
           .as("run anywhere");
 

@@ -132,7 +132,7 @@ class VerdictWordsTest {
             "Run at −3 °C outdoors");
     assertThat(line(answer, "Boiler")).isEmpty();
     // Two rooms on a pump for a house: it cannot but start and stop, and says so.
-    assertThat(answer.doubts()).anyMatch(d -> d.contains("times an hour"));
+    assertThat(points(answer, "Doubtful")).anyMatch(d -> d.contains("times an hour"));
     assertThat(line(answer, "Season")).contains("kWh of electricity");
   }
 
@@ -233,10 +233,19 @@ class VerdictWordsTest {
     assertThat(answer.sentence()).startsWith("no: ").contains("The emitters there are the reason");
     assertThat(line(answer, "Flow temperature")).contains("none up to 90 °C holds bedroom");
     assertThat(line(answer, "Weather compensation")).startsWith("none holds every room");
-    assertThat(new HouseholderAnswer(answer).figures()).contains("hotter than 90 °C");
-    List<String> remedies = answer.remedies();
-    assertThat(remedies).anyMatch(r -> r.contains("bedroom") && r.contains("more skirting"));
-    assertThat(answer.cure()).anyMatch(c -> c.startsWith("bedroom cannot be held by settings"));
+    assertThat(new HouseholderAnswer(answer).waterNeeded()).isEqualTo("hotter than 90 °C");
+    assertThat(points(answer, "Tried by itself"))
+        .anyMatch(r -> r.contains("bedroom") && r.contains("more skirting"));
+    assertThat(points(answer, "To have every room held"))
+        .anyMatch(c -> c.startsWith("bedroom cannot be held by settings"));
     assertThat(answer.flowSentence()).startsWith("Skirting: 60 °C asked for");
+  }
+
+  /** What stands under a heading that begins so. */
+  private static List<String> points(Answer answer, String heading) {
+    return answer.points().stream()
+        .filter(p -> p.heading().startsWith(heading))
+        .flatMap(p -> p.points().stream())
+        .toList();
   }
 }

@@ -2,6 +2,8 @@ package settle.cli.output;
 
 import java.util.List;
 import java.util.Optional;
+import settle.plots.figures.VerdictFigures;
+import settle.plots.words.Answer;
 import settle.plots.words.OddsWords;
 import settle.sim.house.House;
 import settle.sim.study.Verdict;
@@ -30,14 +32,31 @@ public record Answers(
     warnings = List.copyOf(warnings);
   }
 
-  /** What trying houses has found of an arrangement; empty if none were tried. */
-  Optional<OddsWords> oddsOf(Verdict verdict) {
-    return verdict.odds().map(o -> new OddsWords(o, house.aims().spreads()));
+  /** The same in words. */
+  List<Answer> words() {
+    return verdicts.stream().map(v -> new Answer(house, v)).toList();
   }
 
-  /** The same of every arrangement; empty if none were tried. */
+  /** What trying houses has found of every arrangement; empty if none were tried. */
   public List<OddsWords> odds() {
-    return verdicts.stream().flatMap(v -> oddsOf(v).stream()).toList();
+    return words().stream().flatMap(a -> a.odds().stream()).toList();
+  }
+
+  /**
+   * All of it as one JSON document.
+   *
+   * @param version the tool's
+   */
+  public String json(String version) {
+    return JsonDocument.write(
+        command,
+        scenario,
+        version,
+        json -> {
+          new VerdictFigures(house).write(json, verdicts);
+          written.ifPresentOrElse(w -> json.text("written", w), () -> json.nothing("written"));
+          json.texts("warnings", warnings);
+        });
   }
 
   /** Whether every arrangement keeps up, be it only just. */

@@ -39,7 +39,7 @@ public final class BenchJson {
         version,
         json -> {
           new BenchJson(json, findings).document();
-          json.strings("warnings", warnings);
+          json.texts("warnings", warnings);
         });
   }
 

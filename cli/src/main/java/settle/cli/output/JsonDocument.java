@@ -8,13 +8,15 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import settle.plots.figures.Document;
+import settle.plots.figures.Figures;
 
 /**
  * A command's JSON document: which command said it, of which scenario, then what it found. Figures
  * are rounded to decimals beyond which the model says nothing, so that the same answer reads the
  * same; what has no value is null.
  */
-final class JsonDocument {
+final class JsonDocument implements Document {
 
   private final JsonGenerator json;
 
@@ -75,6 +77,18 @@ final class JsonDocument {
     tell(json::writeEndObject);
   }
 
+  @Override
+  public <T> void part(String name, T of, Figures<T> figures) {
+    start(name);
+    figures.write(this, of);
+    end();
+  }
+
+  @Override
+  public <T> void list(String name, List<T> of, Figures<T> figures) {
+    list(name, of, one -> figures.write(this, one));
+  }
+
   /** A list as a field; each entry writes an object of its own. */
   <T> void list(String name, List<T> entries, Consumer<T> fields) {
     tell(() -> json.writeArrayFieldStart(name));
@@ -86,7 +100,8 @@ final class JsonDocument {
     tell(json::writeEndArray);
   }
 
-  void strings(String name, List<String> values) {
+  @Override
+  public void texts(String name, List<String> values) {
     tell(
         () -> {
           json.writeArrayFieldStart(name);
@@ -97,29 +112,33 @@ final class JsonDocument {
         });
   }
 
-  void text(String name, String value) {
+  @Override
+  public void text(String name, String value) {
     tell(() -> json.writeStringField(name, value));
   }
 
-  void flag(String name, boolean value) {
+  @Override
+  public void flag(String name, boolean value) {
     tell(() -> json.writeBooleanField(name, value));
   }
 
-  void count(String name, long value) {
+  @Override
+  public void count(String name, long value) {
     tell(() -> json.writeNumberField(name, value));
   }
 
-  /** A figure of which every digit may matter. */
-  void exactly(String name, double value) {
+  @Override
+  public void exactly(String name, double value) {
     tell(() -> json.writeNumberField(name, value));
   }
 
-  void nothing(String name) {
+  @Override
+  public void nothing(String name) {
     tell(() -> json.writeNullField(name));
   }
 
-  /** A figure, or null if it is not finite. */
-  void number(String name, double value, int decimals) {
+  @Override
+  public void number(String name, double value, int decimals) {
     if (Double.isFinite(value)) {
       double scale = Math.pow(10, decimals);
       tell(() -> json.writeNumberField(name, Math.rint(value * scale) / scale));

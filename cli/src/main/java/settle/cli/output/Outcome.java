@@ -2,6 +2,7 @@ package settle.cli.output;
 
 import java.util.ArrayList;
 import java.util.List;
+import settle.plots.figures.RunFigures;
 import settle.plots.words.Gathered;
 import settle.sim.house.House;
 import settle.sim.result.RunResult;
@@ -30,6 +31,27 @@ public record Outcome(
     runs = List.copyOf(runs);
     errors = List.copyOf(errors);
     scenarioWarnings = List.copyOf(scenarioWarnings);
+  }
+
+  /** The figures, as tables and documents have them. */
+  RunFigures figures() {
+    return new RunFigures(house, runs, errors);
+  }
+
+  /**
+   * All of it as one JSON document.
+   *
+   * @param version the tool's
+   */
+  public String json(String version) {
+    return JsonDocument.write(
+        command,
+        scenario,
+        version,
+        json -> {
+          figures().write(json);
+          json.texts("warnings", warnings());
+        });
   }
 
   /** Whether every arrangement keeps up. */

@@ -1,6 +1,7 @@
 package settle.cli.output;
 
 import java.util.List;
+import settle.plots.figures.Table;
 
 /** Text for a terminal or a file: paragraphs and lists, tables as they are. */
 final class Paragraphs {
@@ -17,9 +18,21 @@ final class Paragraphs {
     text.append(lines);
   }
 
+  /** An empty line and a table. */
+  void table(Table table) {
+    gap();
+    lines(TextTable.text(table));
+  }
+
   /** A paragraph from the left edge. */
   void paragraph(String words) {
     WrappedText.append(text, "", words);
+  }
+
+  /** An empty line and a paragraph. */
+  void apart(String words) {
+    gap();
+    paragraph(words);
   }
 
   /** An indented paragraph, its further lines indented further. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import settle.plots.figures.Table;
 
 /**
  * A table in plain text: words to the left, figures to the right, columns as wide as what stands in
@@ -23,6 +24,19 @@ final class TextTable {
    */
   TextTable(int wordColumns) {
     this.wordColumns = wordColumns;
+  }
+
+  /** The same table in plain text. */
+  static String text(Table table) {
+    TextTable text = new TextTable(table.words());
+    text.head(table.heads().stream().map(Table.Head::label).toArray(String[]::new));
+    if (table.heads().stream().anyMatch(h -> !h.unit().isEmpty())) {
+      text.head(table.heads().stream().map(Table.Head::unit).toArray(String[]::new));
+    }
+    for (List<Table.Cell> row : table.rows()) {
+      text.row(row.stream().map(Table.Cell::text).toArray(String[]::new));
+    }
+    return text.text();
   }
 
   /** A row without the columns that a table has no use for: cells that are null are left out. */

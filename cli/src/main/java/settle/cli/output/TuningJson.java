@@ -43,7 +43,7 @@ public final class TuningJson {
         version,
         json -> {
           new TuningJson(json, outcome.tuning()).document();
-          json.strings("warnings", outcome.notes());
+          json.texts("warnings", outcome.notes());
         });
   }
 

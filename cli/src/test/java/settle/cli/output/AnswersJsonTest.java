@@ -38,9 +38,9 @@ class AnswersJsonTest {
       arrangements.flowAskedC arrangements.flowHeldC arrangements.governingRoom
       arrangements.heatPump arrangements.heatPump.bivalenceOutdoorC arrangements.heatPump.capacityW
       arrangements.heatPump.capacityWithBackupW arrangements.heatPump.cyclesAboveOutdoorC arrangements.heatPump.doubts
-      arrangements.heatPump.flowAskedC arrangements.heatPump.flowAtMostKgPerS
-      arrangements.heatPump.flowLeftKgPerS arrangements.heatPump.flowNeededC
-      arrangements.heatPump.highestFlowC arrangements.heatPump.leastFlowKgPerS arrangements.heatPump.loadW
+      arrangements.heatPump.flowAskedC arrangements.heatPump.flowAtMostLitresPerHour
+      arrangements.heatPump.flowLeftLitresPerHour arrangements.heatPump.flowNeededC
+      arrangements.heatPump.highestFlowC arrangements.heatPump.leastFlowLitresPerHour arrangements.heatPump.loadW
       arrangements.heatPump.mapCoversSeason arrangements.heatPump.mildWeather
       arrangements.heatPump.mildWeather.leastOutputW arrangements.heatPump.mildWeather.loadW
       arrangements.heatPump.mildWeather.offMinutes arrangements.heatPump.mildWeather.onMinutes
@@ -60,7 +60,7 @@ class AnswersJsonTest {
       arrangements.odds.convergence.standardError arrangements.odds.influences
       arrangements.odds.influences.rankCorrelation arrangements.odds.influences.spread
       arrangements.odds.influences.spreadUnit arrangements.odds.influences.what arrangements.odds.keepUpShare
-      arrangements.odds.keepUpShareHeadsTurnedUp arrangements.odds.rooms arrangements.odds.rooms.failsShare
+      arrangements.odds.keepUpHeadsTurnedUpShare arrangements.odds.rooms arrangements.odds.rooms.failsShare
       arrangements.odds.rooms.medianShortfallK arrangements.odds.rooms.room arrangements.odds.rooms.worstShare
       arrangements.odds.samples arrangements.odds.standardError
       arrangements.outOfReach
@@ -93,23 +93,23 @@ class AnswersJsonTest {
       arrangements.heatPump.throttledFromOutdoorC arrangements.heatPump.waterVolumeAllOpenLitres
       arrangements.lift arrangements.lift.from arrangements.lift.keepUpShare arrangements.lift.kind
       arrangements.lift.room arrangements.lift.to arrangements.lift.unit
-      arrangements.odds.rooms.failsShareHeadsTurnedUp
+      arrangements.odds.rooms.failsHeadsTurnedUpShare
       arrangements.rooms.loadW arrangements.rooms.margin arrangements.rooms.name arrangements.rooms.outputW
       arrangements.rooms.settledOperativeC arrangements.rooms.wantC
       arrangements.season arrangements.season.asControlled arrangements.season.asControlled.backupHeatKWh
       arrangements.season.asControlled.carbonKg arrangements.season.asControlled.condensingShare
       arrangements.season.asControlled.cost arrangements.season.asControlled.heatKWh
-      arrangements.season.asControlled.hoursBelowLeastOutput arrangements.season.asControlled.inputKWh
+      arrangements.season.asControlled.belowLeastOutputHours arrangements.season.asControlled.inputKWh
       arrangements.season.asControlled.seasonalFactor arrangements.season.asControlled.unmetHeatKWh
       arrangements.season.atLeastFlow arrangements.season.atLeastFlow.backupHeatKWh
       arrangements.season.atLeastFlow.carbonKg arrangements.season.atLeastFlow.condensingShare
       arrangements.season.atLeastFlow.cost arrangements.season.atLeastFlow.heatKWh
-      arrangements.season.atLeastFlow.hoursBelowLeastOutput arrangements.season.atLeastFlow.inputKWh
+      arrangements.season.atLeastFlow.belowLeastOutputHours arrangements.season.atLeastFlow.inputKWh
       arrangements.season.atLeastFlow.seasonalFactor arrangements.season.atLeastFlow.unmetHeatKWh
       arrangements.season.climate arrangements.season.designOutdoorC
-      arrangements.warmUpFromCold arrangements.warmUpFromCold.limit arrangements.warmUpFromCold.minutes
+      arrangements.warmUpFromCold arrangements.warmUpFromCold.limit arrangements.warmUpFromCold.warmUpMinutes
       arrangements.warmUpFromCold.overshootK arrangements.warmUpFromCold.room
-      arrangements.warmUpFromSetback arrangements.warmUpFromSetback.limit arrangements.warmUpFromSetback.minutes
+      arrangements.warmUpFromSetback arrangements.warmUpFromSetback.limit arrangements.warmUpFromSetback.warmUpMinutes
       arrangements.warmUpFromSetback.overshootK arrangements.warmUpFromSetback.room
       command designOutdoorC overshootAllowedK scenario sureShare tool version wantToleranceK warmUpAllowedMinutes warnings
       written
@@ -126,10 +126,8 @@ class AnswersJsonTest {
               .map(AnswersJsonTest::withRestTooWarm)
               .toList();
       String json =
-          AnswersJson.write(
-              new Answers(
-                  "verdict", example, house, verdicts, List.of("a warning"), Optional.empty()),
-              "1.2.3");
+          new Answers("verdict", example, house, verdicts, List.of("a warning"), Optional.empty())
+              .json("1.2.3");
       assertThat(json)
           .startsWith(
               """

@@ -39,11 +39,11 @@ class SummaryTextTest {
     assertThat(summary)
         .contains(
             """
-            Heat         Arrangement        Emitter          Pipes  Emitter, peak  Emitter  Pipes
-                                      W, in the end  W, in the end              W      kWh    kWh
-            -------------------------------------------------------------------------------------
-            living room  skirting               491            392           1480     10.0    5.0
-                         radiators              491            392           1480     10.0    5.0
+            Heat         Arrangement  Rated  Peak  In the end  Pipes  Emitters  Pipes
+                                          W     W           W      W       kWh    kWh
+            -------------------------------------------------------------------------
+            living room  skirting      1300  1480         491    392      10.0    5.0
+                         radiators     1500  1480         491    392      10.0    5.0
             """)
         .contains("Living room gets 392 W from pipes beside 491 W from");
   }

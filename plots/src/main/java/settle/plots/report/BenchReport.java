@@ -1,10 +1,5 @@
 package settle.plots.report;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,8 +16,6 @@ import settle.sim.bench.LoadLine;
  * A4 paper.
  */
 public final class BenchReport {
-
-  private static final String TEMPLATE = "bench.mustache";
 
   private BenchReport() {}
 
@@ -41,13 +34,7 @@ public final class BenchReport {
       List<String> warnings,
       String scenario,
       String version) {
-    try (InputStream in = BenchReport.class.getResourceAsStream(TEMPLATE)) {
-      return Isolation.compiler()
-          .compile(new InputStreamReader(in, StandardCharsets.UTF_8))
-          .execute(page(findings, charts, warnings, scenario, version));
-    } catch (IOException e) {
-      throw new UncheckedIOException("the report's template cannot be read", e);
-    }
+    return Page.html("bench", page(findings, charts, warnings, scenario, version));
   }
 
   private static Map<String, Object> page(
@@ -129,8 +116,8 @@ public final class BenchReport {
         "settling", BenchWords.settling(course));
   }
 
-  private static List<Map<String, Object>> pictures(List<Chart> charts, String... names) {
+  private static List<Page.Pictured> pictures(List<Chart> charts, String... names) {
     List<String> wanted = List.of(names);
-    return charts.stream().filter(c -> wanted.contains(c.name())).map(Pictured::of).toList();
+    return Page.pictured(charts.stream().filter(c -> wanted.contains(c.name())).toList());
   }
 }

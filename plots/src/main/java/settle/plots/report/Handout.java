@@ -1,10 +1,5 @@
 package settle.plots.report;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -16,8 +11,6 @@ import settle.sim.demo.Demonstration;
 
 /** Demonstrations to hand out: one a page on A4, in one HTML file that needs nothing else. */
 public final class Handout {
-
-  private static final String TEMPLATE = "handout.mustache";
 
   private Handout() {}
 
@@ -39,13 +32,7 @@ public final class Handout {
     all.put("pages", pages);
     all.put("caution", Cautions.brief());
     all.put("made", "Made with settle " + version + ". The houses are invented.");
-    try (InputStream in = Handout.class.getResourceAsStream(TEMPLATE)) {
-      return Isolation.compiler()
-          .compile(new InputStreamReader(in, StandardCharsets.UTF_8))
-          .execute(all);
-    } catch (IOException e) {
-      throw new UncheckedIOException("the handout's template cannot be read", e);
-    }
+    return Page.html("handout", all);
   }
 
   private static Map<String, Object> page(Lesson lesson, Chart chart) {

@@ -21,7 +21,12 @@ final class Isolation {
 
   /** A compiler of page templates that writes names so. */
   static Mustache.Compiler compiler() {
-    return Mustache.compiler().withEscaper(raw -> isolated(Escapers.HTML.escape(raw)));
+    return Mustache.compiler().withEscaper(Isolation::escaped);
+  }
+
+  /** Names as they stand on a page. */
+  static String escaped(String raw) {
+    return isolated(Escapers.HTML.escape(raw));
   }
 
   static String isolated(String text) {

@@ -1,27 +1,16 @@
 package settle.plots.report;
 
-import com.samskivert.mustache.Template;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
+import settle.plots.figures.RunFigures;
 import settle.plots.words.Cautions;
 import settle.plots.words.Comparison;
-import settle.plots.words.LastDayWords;
-import settle.plots.words.PlantVerdict;
 import settle.plots.words.Quantities;
 import settle.plots.words.Verdict;
 import settle.sim.house.House;
-import settle.sim.result.RoomFigures;
-import settle.sim.result.RunResult;
-import settle.sim.source.Carrier;
 
 /**
  * The report: one HTML file that needs nothing else, for a screen and for A4 paper. The verdict
@@ -29,13 +18,6 @@ import settle.sim.source.Carrier;
  * it.
  */
 public final class Report {
-
-  private static final String TEMPLATE = "report.mustache";
-
-  /** The space between a figure and its unit, or inside a compound unit. */
-  private static final Pattern FIGURE_AND_UNIT =
-      Pattern.compile(
-          "(?<=\\d) (?=(?:°C|K|kWh|kW|kPa|W|l/h|h|min|m/s|s|m|l|%)(?![a-z]))|(?<=\\d K) (?=h\\b)");
 
   private final ReportContent content;
   private final Comparison comparison;
@@ -49,28 +31,27 @@ public final class Report {
 
   /** The whole page. */
   public static String html(ReportContent content) {
-    return template().execute(new Report(content).page());
-  }
-
-  private static Template template() {
-    try (InputStream in = Report.class.getResourceAsStream(TEMPLATE)) {
-      return Isolation.compiler().compile(new InputStreamReader(in, StandardCharsets.UTF_8));
-    } catch (IOException e) {
-      throw new UncheckedIOException("the report's template cannot be read", e);
-    }
+    return Page.html("report", new Report(content).page());
   }
 
   private Map<String, Object> page() {
+    RunFigures figures = new RunFigures(house, comparison.results(), List.of());
     Map<String, Object> page = new HashMap<>();
     page.put("title", house.title());
     page.put("subtitle", subtitle());
     page.put("verdicts", comparison.verdicts().stream().map(Report::verdict).toList());
-    page.put("better", comparison.paragraph().map(Report::unbroken).stream().toList());
-    page.put("beware", beware());
-    page.put("rooms", rooms());
-    new PlantPage(comparison).addTo(page);
-    page.put("definitions", definitions());
-    page.put("charts", content.charts().stream().map(Pictured::of).toList());
+    page.put("better", comparison.paragraph().map(Page::unbroken).stream().toList());
+    List<String> beware = new ArrayList<>(comparison.fairPairNote().stream().toList());
+    beware.addAll(content.warnings());
+    page.put("beware", Page.points("Beware", beware));
+    page.put("rooms", Page.table(figures.rooms()));
+    page.put("heats", Page.table(figures.heats()));
+    page.put("plants", Page.table(figures.plants()));
+    page.put("starts", Page.tables(figures.cycling().stream().toList()));
+    page.put("water", Page.unbroken(comparison.water()));
+    page.put("balances", figures.balances().stream().map(Page::table).toList());
+    page.put("heads", comparison.heads().map(Page::unbroken).stream().toList());
+    page.put("charts", Page.pictured(content.charts()));
     page.put("inputs", inputs());
     page.put("trust", trust());
     page.put("cautions", Cautions.all());
@@ -94,74 +75,13 @@ public final class Report {
         + ".";
   }
 
-  /** The same words with every figure kept on one line with its unit. */
-  static String unbroken(String words) {
-    return FIGURE_AND_UNIT.matcher(words).replaceAll("\u00a0");
-  }
-
   private static Map<String, Object> verdict(Verdict verdict) {
     List<String> sentences = verdict.sentences();
     return Map.of(
         "answer",
-        unbroken(verdict.name() + ": " + sentences.get(0)),
+        Page.unbroken(verdict.name() + ": " + sentences.get(0)),
         "more",
-        unbroken(String.join(" ", sentences.subList(1, sentences.size()))));
-  }
-
-  /** Empty if there is nothing to beware of, otherwise one box. */
-  private List<Map<String, Object>> beware() {
-    List<String> points = new ArrayList<>(comparison.fairPairNote().stream().toList());
-    points.addAll(content.warnings());
-    return points.isEmpty()
-        ? List.of()
-        : List.of(Map.of("points", points.stream().map(Report::unbroken).toList()));
-  }
-
-  private List<Map<String, Object>> rooms() {
-    List<Map<String, Object>> rooms = new ArrayList<>();
-    for (int r = 0; r < house.rooms().size(); r++) {
-      List<Map<String, Object>> rows = new ArrayList<>();
-      for (RunResult result : comparison.results()) {
-        rows.add(
-            row(rows.isEmpty() ? house.rooms().get(r).name() : "", result, result.rooms().get(r)));
-      }
-      rooms.add(Map.of("rows", rows));
-    }
-    return rooms;
-  }
-
-  private static Map<String, Object> row(String room, RunResult result, RoomFigures figures) {
-    boolean heated = figures.ratedOutput() > 0;
-    Map<String, Object> row = new HashMap<>();
-    row.put("room", room);
-    row.put("arrangement", result.arrangement().name());
-    row.put("rated", heated ? Quantities.number(figures.ratedOutput(), 0) : "none");
-    row.put("want", Quantities.number(figures.want(), 1));
-    row.put("warmUp", heated ? Quantities.warmUp(figures.warmUp()) : "–");
-    row.put("never", heated && figures.warmUp().isEmpty());
-    row.put("overshoot", heated ? Quantities.number(figures.overshoot(), 1) : "–");
-    LastDayWords last = new LastDayWords(figures);
-    row.put("settled", last.settled());
-    row.put("mean", last.mean());
-    row.put("range", last.range());
-    row.put("droop", heated ? Quantities.number(figures.droop(), 1) : "–");
-    row.put("shortfall", heated ? Quantities.number(figures.shortfall(), 1) : "–");
-    row.put("peak", Quantities.number(figures.emitterPeak(), 0));
-    row.put("heat", Quantities.kilowattHours(figures.heat()));
-    row.put("pipes", Quantities.kilowattHours(figures.pipeHeat()));
-    return row;
-  }
-
-  private String definitions() {
-    return "Warm: the operative temperature (mean of air and radiant) comes within "
-        + Quantities.tolerance(house.wantTolerance())
-        + " of want, counted from the first call for heat. Overshoot: above the want in force, once warm. "
-        + LastDayWords.DEFINITIONS
-        + " "
-        + LastDayWords.DROOP
-        + " Short of want: degree-hours below want less the tolerance, from the first call on, the warm-up counted."
-        + " Heat: of the room’s emitters; what pipes in the room give stands beside it."
-        + (house.source().carrier() == Carrier.GAS ? " " + PlantVerdict.CONDENSING : "");
+        Page.unbroken(String.join(" ", sentences.subList(1, sentences.size()))));
   }
 
   private List<Map<String, Object>> inputs() {
@@ -184,13 +104,11 @@ public final class Report {
         "heading",
         heading,
         "note",
-        note.isEmpty() ? List.of() : List.of(Map.of("note", note)),
+        note.isEmpty() ? List.of() : List.of(note),
         "reasoned",
         entries.stream().anyMatch(e -> !e.reason().isEmpty()),
         "entries",
-        entries.stream()
-            .map(e -> Map.of("key", e.key(), "value", e.value(), "reason", e.reason()))
-            .toList());
+        entries);
   }
 
   private String trust() {

@@ -1,11 +1,5 @@
 package settle.plots.report;
 
-import com.samskivert.mustache.Mustache;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,8 +14,6 @@ import settle.plots.words.TuningWords;
  */
 public final class TuningReport {
 
-  private static final String TEMPLATE = "tuning.mustache";
-
   private final TuningContent content;
   private final TuningWords words;
   private final TuningTables tables;
@@ -34,20 +26,14 @@ public final class TuningReport {
 
   /** The whole page. */
   public static String html(TuningContent content) {
-    try (InputStream in = TuningReport.class.getResourceAsStream(TEMPLATE)) {
-      return Mustache.compiler()
-          .compile(new InputStreamReader(in, StandardCharsets.UTF_8))
-          .execute(new TuningReport(content).page());
-    } catch (IOException e) {
-      throw new UncheckedIOException("the report's template cannot be read", e);
-    }
+    return Page.html("tuning", new TuningReport(content).page());
   }
 
   private Map<String, Object> page() {
     Map<String, Object> page = new HashMap<>();
     page.put("title", content.title());
     page.put("name", content.tuning().found().arrangement().name());
-    page.put("answer", Report.unbroken(words.headline()));
+    page.put("answer", Page.unbroken(words.headline()));
     page.put("missed", boxed(words.missed()));
     page.put("settings", rows(tables.settings()));
     page.put("settingHeads", TuningTables.SETTINGS.subList(1, TuningTables.SETTINGS.size()));
@@ -57,7 +43,7 @@ public final class TuningReport {
     page.put("rooms", rows(tables.rooms()));
     page.put("spreads", said(words.spreads().toArray(String[]::new)));
     page.put("reasons", boxed(words.reasons()));
-    page.put("charts", content.charts().stream().map(Pictured::of).toList());
+    page.put("charts", Page.pictured(content.charts()));
     page.put("beware", boxed(content.notes()));
     page.put("cautions", Cautions.all());
     page.put("made", "Made with settle " + content.version() + " from " + content.scenario() + ".");
@@ -73,13 +59,13 @@ public final class TuningReport {
                     "first",
                     row.get(0),
                     "cells",
-                    row.subList(1, row.size()).stream().map(Report::unbroken).toList()))
+                    row.subList(1, row.size()).stream().map(Page::unbroken).toList()))
         .toList();
   }
 
   /** Sentences that say something. */
   private static List<String> said(String... sentences) {
-    return Stream.of(sentences).filter(s -> !s.isEmpty()).map(Report::unbroken).toList();
+    return Stream.of(sentences).filter(s -> !s.isEmpty()).map(Page::unbroken).toList();
   }
 
   /** Nothing to show, or one list. */

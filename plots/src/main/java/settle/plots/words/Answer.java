@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import settle.sim.engine.RestStatus;
 import settle.sim.house.House;
 import settle.sim.measure.Measure;
@@ -217,18 +218,6 @@ public record Answer(House house, Verdict verdict) {
         : "down to " + Quantities.temperature(outdoor.getAsDouble());
   }
 
-  /** The same of a room, in a table's cell. */
-  public String heldTo(Holding.RoomAnswer room) {
-    if (room.holdingOutdoor().isEmpty()) {
-      return "never";
-    }
-    double coldest = Holding.coldest(house.designOutdoor());
-    double outdoor = room.holdingOutdoor().getAsDouble();
-    return outdoor <= coldest
-        ? "below " + Quantities.number(coldest, 0)
-        : Quantities.number(outdoor, 1);
-  }
-
   private String reason(Shortage shortage) {
     String asked = Quantities.temperature(shortage.flowAsked());
     String able = "can give " + Quantities.power(shortage.output()) + " at " + asked + " flow";
@@ -392,7 +381,14 @@ public record Answer(House house, Verdict verdict) {
     return verdict.rooms().get(verdict.governing());
   }
 
-  /** The house's lines, each with a name: flow temperature, warm-up, source, season, comfort. */
+  /** What trying houses has found; empty if none were tried. */
+  public Optional<OddsWords> odds() {
+    return verdict.odds().map(o -> new OddsWords(o, house.aims().spreads()));
+  }
+
+  /**
+   * The house's lines, each with a name: flow temperature, warm-up, source, season, comfort, odds.
+   */
   public List<Line> lines() {
     List<Line> lines = new ArrayList<>();
     FlowWords flows = new FlowWords(house, verdict);
@@ -406,6 +402,9 @@ public record Answer(House house, Verdict verdict) {
     lines.add(new Line("Season", new SeasonWords(house, verdict.season()).sentence()));
     comfort().ifPresent(words -> lines.add(new Line("Comfort", words)));
     restless().ifPresent(words -> lines.add(new Line("No rest", words)));
+    lines.add(
+        new Line(OddsWords.KEEPS_UP, odds().map(OddsWords::keepUp).orElse(OddsWords.NONE_TRIED)));
+    odds().ifPresent(odds -> lines.add(new Line(OddsWords.MATTERS, odds.ranking())));
     return lines;
   }
 
@@ -448,26 +447,23 @@ public record Answer(House house, Verdict verdict) {
     return name() + ": " + new FlowWords(house, verdict).flow();
   }
 
-  /** What together lets every room be held, in order of effort; or that it was not found. */
-  public List<String> cure() {
-    return RemedyWords.cure(verdict.remedies());
+  /** What would help and what is doubtful, each under its heading; what is empty is left out. */
+  public List<Points> points() {
+    List<String> doubts = new ArrayList<>();
+    verdict.heatPump().ifPresent(h -> doubts.addAll(h.doubts()));
+    verdict.boiler().ifPresent(b -> doubts.addAll(b.doubts()));
+    return Stream.of(
+            new Points("To have every room held", RemedyWords.cure(verdict.remedies())),
+            new Points(
+                "Tried by itself, carried out and run, least effort first",
+                RemedyWords.lines(verdict.remedies())),
+            new Points("Doubtful about the source", doubts))
+        .filter(p -> !p.points().isEmpty())
+        .toList();
   }
 
   /** A measure in words: what is changed, from what to what. */
   public static String words(Measure measure) {
     return RemedyWords.placed(measure);
-  }
-
-  /** What was tried by itself: what suffices first, least effort first. */
-  public List<String> remedies() {
-    return RemedyWords.lines(verdict.remedies());
-  }
-
-  /** What is doubtful about the source, each with its remedy. */
-  public List<String> doubts() {
-    List<String> doubts = new ArrayList<>();
-    verdict.heatPump().ifPresent(h -> doubts.addAll(h.doubts()));
-    verdict.boiler().ifPresent(b -> doubts.addAll(b.doubts()));
-    return doubts;
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import settle.sim.house.House;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RunResult;
@@ -111,6 +112,41 @@ public record Comparison(House house, List<RunResult> results) {
             + " in "
             + Listing.of(unlike)
             + ". Part of the difference seen is size, not kind of emitter.");
+  }
+
+  /** Whether the water in circulation is enough, for each arrangement that asks for some. */
+  public List<String> water() {
+    return results.stream()
+        .flatMap(
+            r ->
+                new PlantVerdict(house, r)
+                    .water().map(words -> r.arrangement().name() + ": " + words).stream())
+        .toList();
+  }
+
+  /** Whether balances say more than verdicts do: something was set, or there are mains. */
+  public boolean balanceTells() {
+    return !house.distribution().mains().isEmpty()
+        || results.stream().anyMatch(r -> r.balance().balanced());
+  }
+
+  /** What the branch that needs most asks of the pump, and what the pump makes; empty without. */
+  public Optional<String> heads() {
+    String heads =
+        results.stream()
+            .filter(r -> r.balance().branches().size() > 1)
+            .map(
+                r ->
+                    r.arrangement().name()
+                        + " "
+                        + Quantities.pressure(r.balance().headNeeded())
+                        + " of "
+                        + Quantities.pressure(r.balance().head())
+                        + " made")
+            .collect(Collectors.joining("; "));
+    return heads.isEmpty()
+        ? Optional.empty()
+        : Optional.of("* needs most at the pump, every valve open: " + heads + ".");
   }
 
   private static Verdict bestOf(List<Verdict> verdicts) {

@@ -25,6 +25,11 @@ public final class HouseholderAnswer {
     verdict = answer.verdict();
   }
 
+  /** The same in a designer's words. */
+  public Answer answer() {
+    return answer;
+  }
+
   /** Yes, only just or no, for who lives there. */
   public String plain() {
     return switch (verdict.outcome()) {
@@ -95,22 +100,17 @@ public final class HouseholderAnswer {
                 + ", then or in other weather.");
   }
 
-  /** The three figures a householder may remember, in the order of {@link #FIGURES}. */
-  public List<String> figures() {
-    return List.of(
-        answer.heldWhere(),
-        verdict.leastFlow().isEmpty()
-            ? "hotter than " + Quantities.setting(Holding.HOTTEST_FLOW)
-            : Quantities.temperature(verdict.leastFlow().getAsDouble()),
-        new SeasonWords(house, verdict.season()).bill());
+  /** The hottest water needed on the cold day. */
+  public String waterNeeded() {
+    return verdict.leastFlow().isEmpty()
+        ? "hotter than " + Quantities.setting(Holding.HOTTEST_FLOW)
+        : Quantities.temperature(verdict.leastFlow().getAsDouble());
   }
 
-  /** What the three figures are. */
-  public static final List<String> FIGURES =
-      List.of(
-          "Warm enough outdoors",
-          "Water temperature needed on the cold day",
-          "A heating season uses, without help from sun and people");
+  /** What a heating season uses. */
+  public String bill() {
+    return new SeasonWords(house, verdict.season()).bill();
+  }
 
   /** What to do, in a householder's words: all of it together. */
   public List<String> toDo() {

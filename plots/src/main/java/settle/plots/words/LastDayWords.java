@@ -10,19 +10,6 @@ import settle.sim.result.RoomFigures;
  */
 public record LastDayWords(RoomFigures room) {
 
-  /** What the two ways mean, for the foot of a table. */
-  public static final String DEFINITIONS =
-      "Settled: to the end of the run the room stays within "
-          + Quantities.tolerance(LastDay.AGREEMENT)
-          + " of where the house at rest would have it. Where weather, set-back or switching do not"
-          + " let it: its mean and range of the last day, while its day value is wanted, from its"
-          + " first warmth on.";
-
-  /** Droop in one line, its sign included. */
-  public static final String DROOP =
-      "Droop: want less where it settles, or less that mean; below zero the room is warmer than"
-          + " wanted.";
-
   /** As a verb: "settles at …", "averages …, between … and …". */
   public String verb() {
     if (last().settles()) {
@@ -44,27 +31,6 @@ public record LastDayWords(RoomFigures room) {
   /** The range after such a difference; nothing where there is none to tell. */
   String rangeAside() {
     return last().settles() || isStill() ? "" : range(" (") + onItsWay() + ")";
-  }
-
-  /** Settled temperature for a table [°C]. */
-  public String settled() {
-    return last().settles()
-        ? Quantities.number(last().operative(), 1)
-        : Quantities.number(Double.NaN, 1);
-  }
-
-  /** Mean of the last day for a table [°C]. */
-  public String mean() {
-    return last().settles()
-        ? Quantities.number(Double.NaN, 1)
-        : Quantities.number(last().operative(), 1);
-  }
-
-  /** Its range for a table [°C]. */
-  public String range() {
-    return last().settles()
-        ? Quantities.number(Double.NaN, 1)
-        : Quantities.number(last().least(), 1) + " to " + Quantities.number(last().most(), 1);
   }
 
   private String range(String before) {

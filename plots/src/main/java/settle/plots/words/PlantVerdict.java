@@ -79,13 +79,8 @@ public record PlantVerdict(House house, RunResult result) {
     return sentences;
   }
 
-  /** What a boiler's condensing share of a run is of, and why that of a season is another. */
-  public static final String CONDENSING =
-      "Condensing: share of this run's heat made with the return below the dew point. The share that"
-          + " verdict gives differs: it is of a season, with all its weathers.";
-
   /** Whether the source switches on and off by itself, so that its starts mean something. */
-  public boolean cycles() {
+  private boolean cycles() {
     return house.source().carrier() != Carrier.NONE;
   }
 

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import settle.plots.figures.RunFigures;
+import settle.plots.words.Comparison;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.Balance.BranchBalance;
@@ -13,44 +15,44 @@ import settle.sim.result.RunResult;
 import settle.sim.source.CarnotPerformance;
 import settle.sim.source.HeatPump;
 
-class PlantTablesTest {
+class OutcomeTablesTest {
 
   private static final Outcome PLAIN = OutcomeExample.skirtingAndLargerRadiator();
   private static final House HEAT_PUMP_HOUSE = withHeatPump(PLAIN.house());
 
   @Test
   void columnsThatSayNothingOfThePlantAreLeftOut() {
-    assertThat(new PlantTables(PLAIN.house(), PLAIN.runs()).plants())
+    assertThat(TextTable.text(figures(PLAIN.house(), PLAIN.runs()).plants()))
         .startsWith(
             """
             Source and water  Flow  Return  Peak return  Heat  Backup  Input  Pump  Pipes lose  Energy error
-                                °C      °C           °C   kWh     kWh    kWh   kWh         kWh             -
+                                °C      °C           °C   kWh     kWh    kWh   kWh         kWh
             """)
         .contains(
             """
             skirting          54.8    43.1         48.0  44.0     2.0   46.0   0.0         0.5         0e+00
             """);
-    assertThat(new PlantTables(HEAT_PUMP_HOUSE, PLAIN.runs()).plants())
+    assertThat(TextTable.text(figures(HEAT_PUMP_HOUSE, PLAIN.runs()).plants()))
         .contains("Seasonal", "factor", "Backup")
         .doesNotContain("Condensing");
   }
 
   @Test
   void onlyASourceThatSwitchesByItselfHasStartsToTell() {
-    assertThat(new PlantTables(PLAIN.house(), PLAIN.runs()).cycling()).isEqualTo(Optional.empty());
-    assertThat(new PlantTables(HEAT_PUMP_HOUSE, PLAIN.runs()).cycling().orElseThrow())
+    assertThat(figures(PLAIN.house(), PLAIN.runs()).cycling()).isEqualTo(Optional.empty());
+    assertThat(TextTable.text(figures(HEAT_PUMP_HOUSE, PLAIN.runs()).cycling().orElseThrow()))
         .startsWith(
             """
-            Source starts  Mean  A day  Most in 1 h  Shortest run  At least output  Defrosts  Kept off
-                            1/h                               min                h                 min
-            ------------------------------------------------------------------------------------------
-            skirting        1.3     30            2           7.5              0.5         4         2
+            Source starts  Mean  Mean  Most in 1 h  Shortest run  At least output  Defrosts  Kept off
+                            1/h   1/d                        min                h                 min
+            -----------------------------------------------------------------------------------------
+            skirting        1.3    30            2           7.5              0.5         4         2
             """);
   }
 
   @Test
   void theWaterIsAnsweredForEveryArrangement() {
-    assertThat(new PlantTables(HEAT_PUMP_HOUSE, PLAIN.runs()).water())
+    assertThat(new Comparison(HEAT_PUMP_HOUSE, PLAIN.runs()).water())
         .hasSize(2)
         .first()
         .asString()
@@ -69,8 +71,8 @@ class PlantTablesTest {
             13_000,
             List.of(branch("hall: panel", 0.002), branch("loft: panel", 0.02)),
             List.of());
-    PlantTables tables = new PlantTables(PLAIN.house(), List.of(with(run, balance)));
-    assertThat(tables.balance().orElseThrow())
+    List<RunResult> runs = List.of(with(run, balance));
+    assertThat(TextTable.text(figures(PLAIN.house(), runs).balances().get(0)))
         .isEqualTo(
             """
             skirting, lockshields set  Design  As given  Flow  Share  Lockshield    Kv  Velocity  Authority
@@ -79,14 +81,18 @@ class PlantTablesTest {
             hall: panel                    36        15   7.3     20        1.50  0.44      0.25         13
             loft: panel *                  36        15    73    200        1.50  0.44      0.25         13
             """);
-    assertThat(tables.heads())
-        .isEqualTo(
+    assertThat(new Comparison(PLAIN.house(), runs).heads())
+        .contains(
             "* needs most at the pump, every valve open: skirting 12.5 kPa of 13.0 kPa made.");
   }
 
   @Test
   void whatNobodyBalancedAtTheSourceNeedsNoTable() {
-    assertThat(new PlantTables(PLAIN.house(), PLAIN.runs()).balance()).isEqualTo(Optional.empty());
+    assertThat(new Comparison(PLAIN.house(), PLAIN.runs()).balanceTells()).isFalse();
+  }
+
+  private static RunFigures figures(House house, List<RunResult> runs) {
+    return new RunFigures(house, runs, List.of());
   }
 
   private static BranchBalance branch(String name, double flow) {

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 /** Scripts rely on every name and unit in this document. */
-class ResultJsonTest {
+class OutcomeJsonTest {
 
   @Test
   void theDocumentHasTheStableNames() {
-    String json = ResultJson.write(OutcomeExample.skirtingAndLargerRadiator(), "1.2.3");
+    String json = OutcomeExample.skirtingAndLargerRadiator().json("1.2.3");
     assertThat(json)
         .isEqualTo(
             """
@@ -28,7 +28,6 @@ class ResultJsonTest {
                   "wantC" : 21.0,
                   "warmUpMinutes" : 87.5,
                   "overshootK" : 0.6,
-                  "droopK" : 0.25,
                   "settledOperativeC" : 20.75,
                   "settledAirC" : 20.875,
                   "lastDayOperativeC" : 20.75,
@@ -36,11 +35,13 @@ class ResultJsonTest {
                   "lastDayLeastC" : 20.5,
                   "lastDayMostC" : 21.0,
                   "lastDayDriftK" : 0.0,
-                  "lastDayEmitterW" : 491.0,
-                  "lastDayPipesW" : 392.0,
+                  "droopK" : 0.25,
                   "shortfallDegreeHours" : 4.5,
                   "shortfallOnceWarmDegreeHours" : 0.5,
+                  "ratedW" : 1300.0,
                   "emitterPeakW" : 1480.0,
+                  "lastDayEmitterW" : 491.0,
+                  "lastDayPipesW" : 392.0,
                   "heatKWh" : 10.0,
                   "pipeHeatKWh" : 5.0
                 } ],
@@ -48,21 +49,22 @@ class ResultJsonTest {
                 "returnMeanC" : 43.1,
                 "returnPeakC" : 48.0,
                 "condensingShare" : null,
-                "sourceStartsPerHour" : 1.25,
-                "sourceStartsPerDay" : 30.0,
-                "mostStartsInAnHour" : 2,
-                "shortestRunMinutes" : 7.5,
-                "minutesAtLeastOutput" : 30.0,
-                "defrosts" : 4,
-                "blockedMinutes" : 1.5,
-                "waterVolumeLitres" : 46.0,
-                "waterNeededLitres" : 61.0,
                 "sourceHeatKWh" : 44.0,
                 "backupHeatKWh" : 2.0,
                 "inputKWh" : 46.0,
                 "seasonalFactor" : null,
                 "pumpElectricityKWh" : 0.01,
                 "pipeLossKWh" : 0.5,
+                "energyBalanceError" : 0.0,
+                "sourceStartsPerHour" : 1.25,
+                "sourceStartsPerDay" : 30.0,
+                "mostStartsInAnHour" : 2,
+                "shortestRunMinutes" : 7.5,
+                "atLeastOutputHours" : 0.5,
+                "defrosts" : 4,
+                "blockedMinutes" : 1.5,
+                "waterVolumeLitres" : 46.0,
+                "waterNeededLitres" : 61.0,
                 "balance" : {
                   "balanced" : false,
                   "indexBranch" : "living room: emitter",
@@ -70,17 +72,16 @@ class ResultJsonTest {
                   "headKPa" : 20.0,
                   "branches" : [ {
                     "name" : "living room: emitter",
-                    "designFlowLPerHour" : 36.437,
-                    "flowAsGivenLPerHour" : 14.575,
-                    "flowLPerHour" : 14.575,
+                    "designFlowLitresPerHour" : 36.44,
+                    "flowAsGivenLitresPerHour" : 14.57,
+                    "flowLitresPerHour" : 14.57,
                     "lockshieldTurns" : 1.5,
                     "lockshieldKv" : 0.44,
-                    "velocityMPerS" : 0.25,
+                    "velocityMetresPerSecond" : 0.25,
                     "authority" : 0.125
                   } ],
                   "warnings" : [ "authority is low" ]
                 },
-                "energyBalanceError" : 0.0,
                 "stepsUnagreed" : 0
               }, {
                 "name" : "radiators",
@@ -91,7 +92,6 @@ class ResultJsonTest {
                   "wantC" : 21.0,
                   "warmUpMinutes" : null,
                   "overshootK" : 0.6,
-                  "droopK" : 0.25,
                   "settledOperativeC" : null,
                   "settledAirC" : null,
                   "lastDayOperativeC" : 20.75,
@@ -99,11 +99,13 @@ class ResultJsonTest {
                   "lastDayLeastC" : 20.5,
                   "lastDayMostC" : 21.0,
                   "lastDayDriftK" : 0.0,
-                  "lastDayEmitterW" : 491.0,
-                  "lastDayPipesW" : 392.0,
+                  "droopK" : 0.25,
                   "shortfallDegreeHours" : 4.5,
                   "shortfallOnceWarmDegreeHours" : 0.5,
+                  "ratedW" : 1500.0,
                   "emitterPeakW" : 1480.0,
+                  "lastDayEmitterW" : 491.0,
+                  "lastDayPipesW" : 392.0,
                   "heatKWh" : 10.0,
                   "pipeHeatKWh" : 5.0
                 } ],
@@ -111,23 +113,23 @@ class ResultJsonTest {
                 "returnMeanC" : 43.1,
                 "returnPeakC" : 48.0,
                 "condensingShare" : null,
-                "sourceStartsPerHour" : 1.25,
-                "sourceStartsPerDay" : 30.0,
-                "mostStartsInAnHour" : 2,
-                "shortestRunMinutes" : 7.5,
-                "minutesAtLeastOutput" : 30.0,
-                "defrosts" : 4,
-                "blockedMinutes" : 1.5,
-                "waterVolumeLitres" : 46.0,
-                "waterNeededLitres" : 61.0,
                 "sourceHeatKWh" : 44.0,
                 "backupHeatKWh" : 2.0,
                 "inputKWh" : 46.0,
                 "seasonalFactor" : null,
                 "pumpElectricityKWh" : 0.01,
                 "pipeLossKWh" : 0.5,
-                "balance" : null,
                 "energyBalanceError" : 0.0,
+                "sourceStartsPerHour" : 1.25,
+                "sourceStartsPerDay" : 30.0,
+                "mostStartsInAnHour" : 2,
+                "shortestRunMinutes" : 7.5,
+                "atLeastOutputHours" : 0.5,
+                "defrosts" : 4,
+                "blockedMinutes" : 1.5,
+                "waterVolumeLitres" : 46.0,
+                "waterNeededLitres" : 61.0,
+                "balance" : null,
                 "stepsUnagreed" : 1
               } ],
               "warnings" : [ "U-value 9 W/m²K of 'wall' is unusually high", "skirting: authority is low", "radiators: the valve hunts" ]

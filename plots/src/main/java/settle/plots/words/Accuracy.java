@@ -1,0 +1,36 @@
+package settle.plots.words;
+
+import java.util.List;
+import java.util.Locale;
+import settle.sim.study.ErrorEstimate;
+
+/** How exact the figures of runs are, in words. */
+public final class Accuracy {
+
+  private Accuracy() {}
+
+  /**
+   * How far the figures move when everything is reckoned finer.
+   *
+   * @param errors one per run, at least one
+   */
+  public static String of(List<ErrorEstimate> errors) {
+    double settled = 0;
+    double warmUp = 0;
+    double returnMean = 0;
+    for (ErrorEstimate error : errors) {
+      returnMean = Math.max(returnMean, error.returnMean());
+      for (ErrorEstimate.RoomError room : error.rooms()) {
+        settled = Math.max(settled, room.lastOperative());
+        warmUp = Math.max(warmUp, room.warmUp().orElse(0));
+      }
+    }
+    return String.format(
+        Locale.ROOT,
+        "With steps, agreement within them and parcels of water twice and four times as fine and the fabric cut twice as fine, no room ends more than %.3f K otherwise, no warm-up time moves by"
+            + " more than %.1f min, and no mean return temperature by more than %.3f K.",
+        settled,
+        warmUp / 60,
+        returnMean);
+  }
+}
