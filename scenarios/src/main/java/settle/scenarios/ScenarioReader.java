@@ -41,6 +41,22 @@ public final class ScenarioReader {
    */
   public static Scenario read(String text, String file, ScenarioFolder folder)
       throws ScenarioException {
+    return read(text, file, folder, ScenarioFormat.BUILT_IN);
+  }
+
+  /**
+   * Reads a scenario of a format that may know further kinds.
+   *
+   * @param text YAML
+   * @param file where it stands, or is to stand: for messages, and its title where it has none
+   * @param folder what lies beside it, such as weather
+   * @param format what it may say
+   * @return the house, the defaults used and what is doubtful
+   * @throws ScenarioException where anything is wrong: all mistakes that one pass can find
+   */
+  public static Scenario read(
+      String text, String file, ScenarioFolder folder, ScenarioFormat format)
+      throws ScenarioException {
     Findings findings = new Findings(file);
     House house;
     try {
@@ -49,8 +65,8 @@ public final class ScenarioReader {
         throw new ScenarioException(List.of(noScenario(file, document.position())));
       }
       Value root = new Value("", document, Position.START, findings);
-      Section top = root.section(ScenarioFormat.TABLE);
-      house = HouseReader.read(top, Catalogue.builtIn(), file, folder);
+      Section top = root.section(format.table());
+      house = HouseReader.read(top, format, Catalogue.builtIn(), file, folder);
     } catch (DocumentException e) {
       throw looksLikeScenario(text)
           ? ScenarioException.of(file, e)
@@ -89,7 +105,7 @@ public final class ScenarioReader {
   }
 
   private static boolean areKeysOfAScenario(Collection<String> keys) {
-    List<String> known = ScenarioFormat.TABLE.names();
+    List<String> known = ScenarioFormat.BUILT_IN.table().names();
     return keys.contains(ScenarioFormat.ROOMS.name())
         || keys.contains(ScenarioFormat.ARRANGEMENTS.name())
         || keys.stream().filter(known::contains).count() >= 2;

@@ -46,7 +46,7 @@ class FormatReferenceTest {
 
             This page is written from the tables that the reader uses.
             """);
-    walk("top of the file", ScenarioFormat.TABLE);
+    walk("top of the file", ScenarioFormat.BUILT_IN.table());
     sections.forEach((path, table) -> write(text, path, table));
     return text.toString();
   }

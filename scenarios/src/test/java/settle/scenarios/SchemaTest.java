@@ -77,7 +77,7 @@ class SchemaTest {
   @Test
   void itKnowsTheReadersKeys() throws Exception {
     Set<String> readers = new TreeSet<>();
-    collect(ScenarioFormat.TABLE, "", readers);
+    collect(ScenarioFormat.BUILT_IN.table(), "", readers);
     Set<String> schemas = new TreeSet<>();
     JsonNode root = new ObjectMapper().readTree(Files.readString(PUBLISHED));
     collect(root, root, "", schemas);

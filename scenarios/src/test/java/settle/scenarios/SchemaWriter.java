@@ -10,18 +10,12 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import settle.scenarios.catalogue.Catalogue;
 import settle.scenarios.definition.Definitions;
-import settle.scenarios.emitter.EmitterKeys;
-import settle.scenarios.fabric.FabricKeys;
 import settle.scenarios.format.Form;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.Table;
 import settle.scenarios.house.ScenarioFormat;
-import settle.scenarios.pipes.PipeKeys;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.quantity.Unit;
-import settle.scenarios.source.BoilerKeys;
-import settle.scenarios.source.HeatPumpKeys;
-import settle.scenarios.valve.ValveKeys;
 
 /**
  * Writes the JSON Schema of a scenario from the tables of the format. Structure, keys, units and
@@ -41,7 +35,7 @@ final class SchemaWriter {
     ObjectNode root = json.createObjectNode();
     root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
     root.put("title", "settle scenario");
-    root.setAll(table(ScenarioFormat.TABLE));
+    root.setAll(table(ScenarioFormat.BUILT_IN.table()));
     root.set("$defs", definitions);
     return root;
   }
@@ -238,17 +232,11 @@ final class SchemaWriter {
   /** A name: the catalogue's are offered, the scenario's own are allowed. */
   private ObjectNode reference(String kind) {
     Collection<String> names =
-        switch (kind) {
-          case FabricKeys.MATERIAL -> catalogue.materials().keySet();
-          case FabricKeys.CONSTRUCTION -> catalogue.constructions().keySet();
-          case FabricKeys.GLAZING -> catalogue.glazing().keySet();
-          case EmitterKeys.EMITTER -> catalogue.emitters().keySet();
-          case PipeKeys.PIPE -> catalogue.pipes().keySet();
-          case ValveKeys.VALVE -> catalogue.valves().keySet();
-          case BoilerKeys.BOILER -> catalogue.boilers().keySet();
-          case HeatPumpKeys.HEAT_PUMP -> catalogue.heatPumps().keySet();
-          default -> List.of();
-        };
+        ScenarioFormat.BUILT_IN.sections().stream()
+            .filter(s -> s.thing().equals(kind))
+            .<Collection<String>>map(s -> catalogue.of(s).keySet())
+            .findFirst()
+            .orElse(List.of());
     ObjectNode name = json.createObjectNode().put("type", "string");
     if (names.isEmpty()) {
       return name;

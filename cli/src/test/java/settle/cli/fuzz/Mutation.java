@@ -665,7 +665,12 @@ enum Mutation {
   }
 
   private static void section(Tree tree, String name, Random random) {
-    Form form = settle.scenarios.house.ScenarioFormat.TABLE.key(name).map(Key::form).orElseThrow();
+    Form form =
+        settle.scenarios.house.ScenarioFormat.BUILT_IN
+            .table()
+            .key(name)
+            .map(Key::form)
+            .orElseThrow();
     tree.put(name, Places.sound(form, tree, random));
   }
 

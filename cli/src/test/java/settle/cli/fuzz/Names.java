@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Random;
 import settle.scenarios.catalogue.Catalogue;
 import settle.scenarios.catalogue.CatalogueListing;
-import settle.scenarios.fabric.FabricKeys;
+import settle.scenarios.house.ScenarioFormat;
 import settle.scenarios.pipes.DistributionKeys;
 import settle.scenarios.room.RoomKeys;
 
@@ -39,9 +39,10 @@ final class Names {
   }
 
   private static String section(String kind) {
-    return switch (kind) {
-      case FabricKeys.GLAZING -> FabricKeys.GLAZINGS.name();
-      default -> kind + "s";
-    };
+    return ScenarioFormat.BUILT_IN.sections().stream()
+        .filter(s -> s.thing().equals(kind))
+        .findFirst()
+        .orElseThrow()
+        .name();
   }
 }

@@ -31,7 +31,7 @@ final class Places {
   final List<Section> sections = new ArrayList<>();
 
   Places(Tree scenario) {
-    walk(scenario, ScenarioFormat.TABLE);
+    walk(scenario, ScenarioFormat.BUILT_IN.table());
   }
 
   List<Place> of(Class<? extends Form> form) {

@@ -5,35 +5,22 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import settle.scenarios.definition.DefinitionSection;
 import settle.scenarios.definition.Definitions;
-import settle.scenarios.definition.DefinitionsReader;
 import settle.scenarios.document.DocumentException;
 import settle.scenarios.document.Position;
 import settle.scenarios.document.YamlDocument;
 import settle.scenarios.format.Findings;
 import settle.scenarios.format.Value;
+import settle.scenarios.house.ScenarioFormat;
 
 /** The built-in definitions. */
 public final class Catalogue {
 
-  /** Stand-ins for names that could not be found, so that reading can go on and find more. */
-  public static final String ANY_MATERIAL = "brick";
-
-  public static final String ANY_CONSTRUCTION = "solid brick wall";
-  public static final String ANY_GLAZING = "double glazing";
-  public static final String ANY_EMITTER = "type 22 600 mm";
-  public static final String ANY_PIPE = "15 mm copper";
-  public static final String ANY_VALVE = "thermostatic valve";
-  public static final String ANY_BOILER = "condensing boiler 18 kW";
-  public static final String ANY_HEAT_PUMP = "heat pump 8 kW";
-
-  /** What closes a room towards rooms as warm, where the scenario does not say. */
-  public static final String INNER_WALL = "stud partition";
-
-  public static final String INNER_FLOOR = "timber intermediate floor";
-
   /** Its files, beside this class. */
   public static final List<String> FILES = List.of("fabric.yaml", "emitters.yaml", "plant.yaml");
+
+  private static final List<DefinitionSection<?>> SECTIONS = ScenarioFormat.BUILT_IN.sections();
 
   private Catalogue() {}
 
@@ -52,7 +39,7 @@ public final class Catalogue {
   }
 
   private static Definitions read() {
-    Definitions all = new Definitions();
+    Definitions all = new Definitions(SECTIONS);
     for (String file : FILES) {
       cut(resource(file), all);
     }
@@ -94,8 +81,9 @@ public final class Catalogue {
       return; // comments before the first
     }
     String name = definition.substring(0, definition.indexOf(':')).strip();
-    DefinitionsReader.addUnread(
-        section, name, () -> parsed(section, definition).named(name).get(name), all);
+    DefinitionSection<?> of =
+        SECTIONS.stream().filter(s -> s.name().equals(section)).findFirst().orElseThrow();
+    all.addUnread(of, name, () -> parsed(section, definition).named(name).get(name));
   }
 
   private static Value parsed(String section, String definition) {

@@ -3,7 +3,6 @@ package settle.scenarios.control;
 import static settle.scenarios.format.Forms.PRACTICE;
 
 import java.util.List;
-import settle.scenarios.definition.DefinitionKeys;
 import settle.scenarios.format.Form.Choice;
 import settle.scenarios.format.Form.Keys;
 import settle.scenarios.format.Form.Reference;
@@ -18,7 +17,7 @@ import settle.scenarios.room.RoomKeys;
 /** How programme, thermostat and weather act on the plant. */
 public final class ControlKeys {
 
-  private static final String KIND = DefinitionKeys.KIND;
+  private static final String KIND = Key.KIND;
 
   // Programme and set-back.
 
@@ -88,24 +87,23 @@ public final class ControlKeys {
   public static final Key THERMOSTAT =
       Key.optional(
               "thermostat",
-              new Variants(
+              Variants.of(
                   KIND,
-                  DefinitionKeys.ordered(
-                      NONE,
-                      Table.of("no room thermostat: the valves decide", THERMOSTAT_KIND),
-                      ON_OFF,
-                      Table.of(
-                          "a room thermostat that switches the source on and off",
-                          THERMOSTAT_KIND,
-                          THERMOSTAT_DIFFERENTIAL,
-                          TIME_CONSTANT),
-                      TIME_PROPORTIONAL,
-                      Table.of(
-                          "a room thermostat that runs the source for a share of each cycle",
-                          THERMOSTAT_KIND,
-                          CYCLE,
-                          THERMOSTAT_BAND,
-                          TIME_CONSTANT))),
+                  NONE,
+                  Table.of("no room thermostat: the valves decide", THERMOSTAT_KIND),
+                  ON_OFF,
+                  Table.of(
+                      "a room thermostat that switches the source on and off",
+                      THERMOSTAT_KIND,
+                      THERMOSTAT_DIFFERENTIAL,
+                      TIME_CONSTANT),
+                  TIME_PROPORTIONAL,
+                  Table.of(
+                      "a room thermostat that runs the source for a share of each cycle",
+                      THERMOSTAT_KIND,
+                      CYCLE,
+                      THERMOSTAT_BAND,
+                      TIME_CONSTANT)),
               "room thermostat in the reference room, which stops the source by day")
           .orElse("none: the valves decide");
 
@@ -178,14 +176,12 @@ public final class ControlKeys {
   public static final Key OPTIMUM_START =
       Key.optional(
               "optimum start",
-              new Variants(
+              Variants.of(
                   KIND,
-                  DefinitionKeys.ordered(
-                      FIXED,
-                      Table.of("the same lead every day", START_KIND, LEAD),
-                      LEARNED,
-                      Table.of(
-                          "a lead learned from past warm-ups", START_KIND, LONGEST, FIRST_GUESS))),
+                  FIXED,
+                  Table.of("the same lead every day", START_KIND, LEAD),
+                  LEARNED,
+                  Table.of("a lead learned from past warm-ups", START_KIND, LONGEST, FIRST_GUESS)),
               "how early heating begins, so that the room is warm when its period begins")
           .orElse("none: with the period");
 

@@ -2,8 +2,8 @@ package settle.scenarios.control;
 
 import java.util.List;
 import java.util.Optional;
-import settle.scenarios.definition.DefinitionKeys;
 import settle.scenarios.format.Form;
+import settle.scenarios.format.Key;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
@@ -12,7 +12,6 @@ import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;
 import settle.sim.control.Thermostat;
 import settle.sim.house.Arrangement;
-import settle.sim.source.HeatPump;
 import settle.sim.source.Source;
 
 /** Reads how programme, thermostat and weather act on the plant. */
@@ -34,9 +33,10 @@ public final class ControlReader {
    * The control.
    *
    * @param source what it acts on
+   * @param it what messages call that
    * @param arrangements whose actuators an interlock goes by
    */
-  public Control read(Source source, List<Arrangement> arrangements) {
+  public Control read(Source source, String it, List<Arrangement> arrangements) {
     String first = rooms.isEmpty() ? "" : rooms.get(0);
     boolean named = section.has(ControlKeys.REFERENCE_ROOM);
     Control control =
@@ -45,7 +45,7 @@ public final class ControlReader {
             section.name(ControlKeys.REFERENCE_ROOM, rooms, first),
             differential(),
             thermostat(),
-            flowCurve(source),
+            flowCurve(source, it),
             optimumStart(),
             interlock(arrangements));
     if (control.usesReferenceRoom() && !named) {
@@ -88,7 +88,7 @@ public final class ControlReader {
       return new Thermostat.None();
     }
     Section s = value.get().section((Form.Variants) ControlKeys.THERMOSTAT.form());
-    return switch (s.variant(DefinitionKeys.KIND)) {
+    return switch (s.variant(Key.KIND)) {
       case ControlKeys.ON_OFF ->
           new Thermostat.OnOff(
               s.number(ControlKeys.THERMOSTAT_DIFFERENTIAL), s.number(ControlKeys.TIME_CONSTANT));
@@ -101,7 +101,7 @@ public final class ControlReader {
     };
   }
 
-  private Optional<FlowCurve> flowCurve(Source source) {
+  private Optional<FlowCurve> flowCurve(Source source, String it) {
     if (!section.has(ControlKeys.WEATHER_COMPENSATION)) {
       section.note(ControlKeys.WEATHER_COMPENSATION, "none");
       return Optional.empty();
@@ -117,12 +117,14 @@ public final class ControlReader {
               + Dimension.TEMPERATURE.show(highest));
       lowest = highest;
     }
-    if (source instanceof HeatPump heatPump && highest > heatPump.highestFlow()) {
+    if (highest > source.highestFlow()) {
       s.warn(
           "goes up to "
               + Dimension.TEMPERATURE.show(highest)
-              + ", but the heat pump only to "
-              + Dimension.TEMPERATURE.show(heatPump.highestFlow()));
+              + ", but "
+              + it
+              + " only to "
+              + Dimension.TEMPERATURE.show(source.highestFlow()));
     }
     return Optional.of(
         new FlowCurve(
@@ -145,7 +147,7 @@ public final class ControlReader {
       value.get().warn("has no effect without a programme");
     }
     Section s = value.get().section((Form.Variants) ControlKeys.OPTIMUM_START.form());
-    return switch (s.variant(DefinitionKeys.KIND)) {
+    return switch (s.variant(Key.KIND)) {
       case ControlKeys.FIXED -> new OptimumStart.Fixed(s.number(ControlKeys.LEAD));
       case ControlKeys.LEARNED ->
           new OptimumStart.Learned(

@@ -1,88 +1,72 @@
 package settle.scenarios.definition;
 
 import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import settle.scenarios.emitter.EmitterType;
-import settle.scenarios.fabric.Glazing;
-import settle.scenarios.fabric.MakeUp;
-import settle.scenarios.fabric.Material;
-import settle.scenarios.pipes.PipeType;
-import settle.scenarios.source.BoilerType;
-import settle.scenarios.source.HeatPumpType;
-import settle.scenarios.valve.ValveType;
+import java.util.function.Supplier;
+import settle.scenarios.format.Key;
+import settle.scenarios.format.Section;
+import settle.scenarios.format.Value;
 
-/** Everything that can be used by name, kind by kind, in the order in which it was defined. */
+/**
+ * Everything that can be used by name, section by section, in the order in which it was defined.
+ */
 public final class Definitions {
 
-  final Shelf<Material> materials;
-  final Shelf<MakeUp> constructions;
-  final Shelf<Glazing> glazing;
-  final Shelf<EmitterType> emitters;
-  final Shelf<PipeType> pipes;
-  final Shelf<ValveType> valves;
-  final Shelf<BoilerType> boilers;
-  final Shelf<HeatPumpType> heatPumps;
+  private final Map<String, Shelf<Defined>> shelves = new LinkedHashMap<>();
 
-  public Definitions() {
-    materials = new Shelf<>();
-    constructions = new Shelf<>();
-    glazing = new Shelf<>();
-    emitters = new Shelf<>();
-    pipes = new Shelf<>();
-    valves = new Shelf<>();
-    boilers = new Shelf<>();
-    heatPumps = new Shelf<>();
+  /** Nothing yet in some sections. */
+  public Definitions(List<? extends DefinitionSection<?>> sections) {
+    sections.forEach(s -> shelves.put(s.name(), new Shelf<>()));
   }
 
-  /** Everything that another one has, to which more is added. */
-  Definitions(Definitions other) {
-    materials = new Shelf<>(other.materials);
-    constructions = new Shelf<>(other.constructions);
-    glazing = new Shelf<>(other.glazing);
-    emitters = new Shelf<>(other.emitters);
-    pipes = new Shelf<>(other.pipes);
-    valves = new Shelf<>(other.valves);
-    boilers = new Shelf<>(other.boilers);
-    heatPumps = new Shelf<>(other.heatPumps);
+  /**
+   * Reads what a scenario, or a file of the catalogue, defines besides what there is.
+   *
+   * @param root the top of the file
+   * @param sections those it may have
+   * @param others what there is already; not modified
+   * @return both
+   */
+  public static Definitions read(
+      Section root, List<? extends DefinitionSection<?>> sections, Definitions others) {
+    Definitions all = new Definitions(sections);
+    others.shelves.forEach((name, shelf) -> all.shelves.put(name, new Shelf<>(shelf)));
+    for (DefinitionSection<?> section : sections) {
+      Shelf<Defined> shelf = all.shelves.get(section.name());
+      root.named(section.key())
+          .forEach(
+              (name, value) -> {
+                if (shelf.containsKey(name)) {
+                  value.problem("the catalogue has this name already; choose another");
+                } else {
+                  shelf.put(name, section.read(name, value, all));
+                }
+              });
+    }
+    return all;
   }
 
-  /** Materials by name. */
-  public Map<String, Material> materials() {
-    return Collections.unmodifiableMap(materials);
+  /** Adds one that is read when it is first asked for. */
+  public void addUnread(DefinitionSection<?> section, String name, Supplier<Value> value) {
+    shelves.get(section.name()).putUnread(name, () -> section.read(name, value.get(), this));
   }
 
-  /** Constructions by name. */
-  public Map<String, MakeUp> constructions() {
-    return Collections.unmodifiableMap(constructions);
+  /** What a section has, by name. */
+  @SuppressWarnings("unchecked") // what stands on a shelf was read by the section of its name
+  public <T extends Defined> Map<String, T> of(DefinitionSection<T> section) {
+    return (Map<String, T>) Collections.unmodifiableMap(shelves.get(section.name()));
   }
 
-  /** Windows and outside doors by name. */
-  public Map<String, Glazing> glazing() {
-    return Collections.unmodifiableMap(glazing);
+  /** Everything, by name of the section and by its own. */
+  public Map<String, Map<String, Defined>> all() {
+    return Collections.unmodifiableMap(shelves);
   }
 
-  /** Emitters by name. */
-  public Map<String, EmitterType> emitters() {
-    return Collections.unmodifiableMap(emitters);
-  }
-
-  /** Pipes by name. */
-  public Map<String, PipeType> pipes() {
-    return Collections.unmodifiableMap(pipes);
-  }
-
-  /** Valves by name. */
-  public Map<String, ValveType> valves() {
-    return Collections.unmodifiableMap(valves);
-  }
-
-  /** Boilers by name. */
-  public Map<String, BoilerType> boilers() {
-    return Collections.unmodifiableMap(boilers);
-  }
-
-  /** Heat pumps by name. */
-  public Map<String, HeatPumpType> heatPumps() {
-    return Collections.unmodifiableMap(heatPumps);
+  /** What a key names; left out its default, noted; the stand-in where there is none. */
+  public <T extends Defined> T named(Section s, Key key, DefinitionSection<T> section) {
+    Map<String, T> all = of(section);
+    return all.get(s.name(key, all.keySet(), section.standIn()));
   }
 }

@@ -1,5 +1,6 @@
 package settle.scenarios.format;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import settle.scenarios.quantity.Dimension;
@@ -120,7 +121,17 @@ public sealed interface Form {
    * @param discriminator name of the key that decides
    * @param tables its values with their tables
    */
-  record Variants(String discriminator, Map<String, Table> tables) implements Form {}
+  record Variants(String discriminator, Map<String, Table> tables) implements Form {
+
+    /** Values of the deciding key, each followed by its table. */
+    public static Variants of(String discriminator, Object... valuesAndTables) {
+      Map<String, Table> tables = new LinkedHashMap<>();
+      for (int i = 0; i < valuesAndTables.length; i += 2) {
+        tables.put((String) valuesAndTables[i], (Table) valuesAndTables[i + 1]);
+      }
+      return new Variants(discriminator, tables);
+    }
+  }
 
   /**
    * Names the user chose, each with a value of one form.

@@ -1,5 +1,8 @@
 package settle.scenarios.format;
 
+import java.util.List;
+import java.util.Map;
+
 /**
  * A key of the format.
  *
@@ -14,6 +17,9 @@ package settle.scenarios.format;
 public record Key(
     String name, Form form, boolean required, String about, String fallback, String reason) {
 
+  /** The key that tells kinds apart. */
+  public static final String KIND = "kind";
+
   /** A key that must be there. */
   public static Key required(String name, Form form, String about) {
     return new Key(name, form, true, about, "", "");
@@ -22,6 +28,23 @@ public record Key(
   /** A key that may be left out. */
   public static Key optional(String name, Form form, String about) {
     return new Key(name, form, false, about, "", "");
+  }
+
+  /**
+   * The key that decides which others there are.
+   *
+   * @param meanings its words with what each means
+   */
+  public static Key variant(String name, Map<String, String> meanings) {
+    String all = String.join(", ", meanings.values());
+    int last = all.lastIndexOf(", ");
+    String about = last < 0 ? all : all.substring(0, last) + " or" + all.substring(last + 1);
+    return required(name, new Form.Choice(List.copyOf(meanings.keySet())), about);
+  }
+
+  /** The same key where it may be left out. */
+  public Key mayBeLeftOut() {
+    return new Key(name, form, false, about, fallback, reason);
   }
 
   /** The same with a fixed fallback and its source. */

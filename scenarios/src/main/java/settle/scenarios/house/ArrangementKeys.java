@@ -2,7 +2,7 @@ package settle.scenarios.house;
 
 import static settle.scenarios.format.Forms.PRACTICE;
 
-import settle.scenarios.emitter.EmitterKeys;
+import settle.scenarios.emitter.EmitterKinds;
 import settle.scenarios.format.Form.Keys;
 import settle.scenarios.format.Form.Named;
 import settle.scenarios.format.Form.Reference;
@@ -13,10 +13,11 @@ import settle.scenarios.format.Forms;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.Table;
 import settle.scenarios.pipes.DistributionKeys;
-import settle.scenarios.pipes.PipeKeys;
+import settle.scenarios.pipes.PipeType;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.room.RoomKeys;
 import settle.scenarios.valve.ValveKeys;
+import settle.scenarios.valve.ValveKinds;
 
 /** An arrangement: for each room its emitters, with pipe, valve and lockshield. */
 public final class ArrangementKeys {
@@ -25,7 +26,7 @@ public final class ArrangementKeys {
   public static final String INNER_WALL = "inner wall";
 
   public static final Key EMITTER =
-      Key.optional("emitter", new Reference(EmitterKeys.EMITTER), "emitter by name");
+      Key.optional("emitter", new Reference(EmitterKinds.EMITTER), "emitter by name");
   public static final Key NAME =
       Key.optional(
               "name",
@@ -52,7 +53,7 @@ public final class ArrangementKeys {
               "share of the output that passes into the wall behind, as far as that leads outdoors")
           .orElse("5 %", "thin insulation behind the emitter, " + PRACTICE);
   public static final Key PIPE =
-      Key.optional("pipe", new Reference(PipeKeys.PIPE), "pipe of the branch by name")
+      Key.optional("pipe", new Reference(PipeType.PIPE), "pipe of the branch by name")
           .orElse("15 mm copper", "common branch, " + PRACTICE);
   public static final Key PIPE_LENGTH =
       Key.optional(
@@ -103,27 +104,8 @@ public final class ArrangementKeys {
               "flow the branch is to have, for a balance")
           .orElse("what carries its share of the room's heat loss at the design drop");
   public static final Key VALVE =
-      Key.optional("valve", new Reference(ValveKeys.VALVE), "valve by name")
+      Key.optional("valve", new Reference(ValveKinds.VALVE), "valve by name")
           .orElse("thermostatic valve", "every emitter has its own, " + PRACTICE);
-  public static final Key SET =
-      Key.optional(
-              "set",
-              Forms.WANT,
-              "room temperature at which the thermostatic valve passes its nominal flow, or that an actuator or motor head holds")
-          .orElse(
-              "want; on a thermostatic valve half the proportional band below, so that the band lies about want; "
-                  + PRACTICE);
-  public static final Key KNOB =
-      Key.optional(
-          "knob",
-          Forms.of(Dimension.NUMBER, 0, 5, "the figures on the knob"),
-          "knob position instead: frost 0, then 1 to 5 for 12, 16, 20, 24, 28 °C");
-  public static final Key HEAD_BIAS =
-      Key.optional(
-              "head bias",
-              ValveKeys.HEAD_BIAS.form(),
-              "how much warmer than the room it is where this head sits")
-          .orElse("that of the valve");
   public static final Key LOCKSHIELD =
       Key.optional(
               "lockshield",
@@ -153,8 +135,8 @@ public final class ArrangementKeys {
               FED_FROM,
               DESIGN_FLOW,
               VALVE,
-              HEAD_BIAS)
-          .atMostOneOf(SET, KNOB)
+              ValveKeys.HEAD_BIAS)
+          .atMostOneOf(ValveKeys.SET, ValveKeys.KNOB)
           .atMostOneOf(LOCKSHIELD, LOCKSHIELD_TURNS);
 
   public static final Key EVERY_ROOM =

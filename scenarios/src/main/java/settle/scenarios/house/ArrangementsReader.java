@@ -1,7 +1,5 @@
 package settle.scenarios.house;
 
-import static settle.scenarios.format.Forms.PRACTICE;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -12,10 +10,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
-import settle.scenarios.catalogue.Catalogue;
+import settle.scenarios.definition.Defined;
+import settle.scenarios.definition.DefinitionSection;
 import settle.scenarios.definition.Definitions;
+import settle.scenarios.emitter.EmitterKinds;
 import settle.scenarios.emitter.EmitterType;
 import settle.scenarios.format.Key;
+import settle.scenarios.format.OwnOrCommon;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
 import settle.scenarios.pipes.DistributionKeys;
@@ -26,8 +27,10 @@ import settle.scenarios.quantity.Dimension;
 import settle.scenarios.room.RoomDraft;
 import settle.scenarios.room.RoomKeys;
 import settle.scenarios.room.WallRuns;
-import settle.scenarios.valve.SetPointDoubts;
+import settle.scenarios.valve.ValveKeys;
+import settle.scenarios.valve.ValveKinds;
 import settle.scenarios.valve.ValveType;
+import settle.sim.emitter.Emitter;
 import settle.sim.emitter.Fixing;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
@@ -37,16 +40,9 @@ import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.hydraulics.PipePlace;
-import settle.sim.valve.KnobScale;
-import settle.sim.valve.Valve;
 
 /** Reads the arrangements. */
 final class ArrangementsReader {
-
-  private static final String AT_WANT = "want, " + PRACTICE;
-
-  private static final String BAND_ABOUT_WANT =
-      "half the proportional band below want, so that the band lies about want; " + PRACTICE;
 
   private final Definitions known;
   private final Map<String, RoomDraft> rooms;
@@ -127,8 +123,7 @@ final class ArrangementsReader {
                 Section own = item.section(ArrangementKeys.BRANCH_TABLE);
                 BranchReader reader = new BranchReader(room, own, common, runs, balanced);
                 readers.add(reader);
-                if (!own.has(ArrangementKeys.PIPE_LENGTH)
-                    && !common.has(ArrangementKeys.PIPE_LENGTH)) {
+                if (!reader.keys.has(ArrangementKeys.PIPE_LENGTH)) {
                   pipeNotWritten.add(reader);
                 }
               }
@@ -153,7 +148,7 @@ final class ArrangementsReader {
   private final class BranchReader {
     private final RoomDraft room;
     private final Section own;
-    private final Section common;
+    private final OwnOrCommon keys;
     private final WallRuns runs;
     private final boolean balanced;
     private final EmitterType type;
@@ -164,12 +159,12 @@ final class ArrangementsReader {
     BranchReader(RoomDraft room, Section own, Section common, WallRuns runs, boolean balanced) {
       this.room = room;
       this.own = own;
-      this.common = common;
+      keys = new OwnOrCommon(own, common);
       this.runs = runs;
       this.balanced = balanced;
       type = type();
       length = length();
-      walls = runs.named(with(ArrangementKeys.FIXED_TO));
+      walls = runs.named(keys.with(ArrangementKeys.FIXED_TO));
     }
 
     boolean namesWalls() {
@@ -179,9 +174,9 @@ final class ArrangementsReader {
     /** Finds its walls; emitters that name theirs come first. */
     void lay() {
       fixings =
-          type instanceof EmitterType.Perimeter
+          type.runsAlongWalls()
               ? runs.lay(own, length, walls)
-              : runs.hang(with(ArrangementKeys.FIXED_TO), walls);
+              : runs.hang(keys.with(ArrangementKeys.FIXED_TO), walls);
       if (walls.isEmpty() && !fixings.isEmpty()) {
         own.note(
             ArrangementKeys.FIXED_TO,
@@ -189,107 +184,82 @@ final class ArrangementsReader {
       }
     }
 
-    /**
-     * The section that has a key; the emitter's own where neither does, so that it notes the
-     * default.
-     */
-    private Section with(Key key) {
-      return !own.has(key) && common.has(key) ? common : own;
-    }
-
-    /**
-     * The same for keys that exclude each other: an emitter's own choice overrules whatever every
-     * room says.
-     */
-    private Section with(Key key, Key other) {
-      return own.has(key) || own.has(other) ? own : with(key);
-    }
-
     Branch read() {
+      String name = name();
+      Emitter emitter = type.placed(length, backLoss(), fixings);
+      ValveType valveType = named(ArrangementKeys.VALVE, ValveKinds.SECTION);
       Branch branch =
           new Branch(
               room.name,
-              name(),
-              type.placed(length, backLoss(), fixings),
-              valve(),
+              name,
+              emitter,
+              valveType.placed(keys, room.want),
               lockshield(),
               pipe(),
               pipePlace(),
               fedFrom(),
               designFlow());
-      doubt(branch);
+      doubt(branch, valveType);
       return branch;
     }
 
     /** What is written and yet cannot be meant, or will not be done. */
-    private void doubt(Branch branch) {
-      Section turns = with(ArrangementKeys.LOCKSHIELD_TURNS, ArrangementKeys.LOCKSHIELD);
-      Section kv = with(ArrangementKeys.LOCKSHIELD, ArrangementKeys.LOCKSHIELD_TURNS);
-      Optional<Value> lockshield =
-          turns
-              .value(ArrangementKeys.LOCKSHIELD_TURNS)
-              .or(() -> kv.value(ArrangementKeys.LOCKSHIELD));
+    private void doubt(Branch branch, ValveType valveType) {
       if (branch.isShut()) {
         own.warn("is shut by hand: no water ever flows through this emitter");
         return;
       }
       if (balanced) {
-        lockshield.ifPresent(v -> v.warn("is set anew before the run: 'balanced: yes'"));
+        either(ArrangementKeys.LOCKSHIELD_TURNS, ArrangementKeys.LOCKSHIELD)
+            .ifPresent(v -> v.warn("is set anew before the run: 'balanced: yes'"));
       }
       if (room.heated() && !room.setUp()) {
-        SetPointDoubts.below(branch.valve(), room.wantOverTime.maximum())
+        valveType
+            .doubt(branch.valve(), room.wantOverTime.maximum())
             .ifPresent(
                 message ->
-                    with(ArrangementKeys.SET, ArrangementKeys.KNOB)
-                        .value(ArrangementKeys.SET)
-                        .or(
-                            () ->
-                                with(ArrangementKeys.KNOB, ArrangementKeys.SET)
-                                    .value(ArrangementKeys.KNOB))
+                    either(ValveKeys.SET, ValveKeys.KNOB)
                         .ifPresentOrElse(v -> v.warn(message), () -> own.warn(message)));
       }
+    }
+
+    /** The value of one of two keys that exclude each other. */
+    private Optional<Value> either(Key one, Key other) {
+      return keys.with(one, other).value(one).or(() -> keys.with(other, one).value(other));
     }
 
     /** Its own name; null where it goes by its emitter's. */
     private String name() {
       Optional<Value> name = own.value(ArrangementKeys.NAME);
-      if (common.has(ArrangementKeys.NAME)) {
-        common
-            .value(ArrangementKeys.NAME)
-            .orElseThrow()
-            .problem("names one emitter; it cannot be that of every room");
-      }
+      keys.common()
+          .value(ArrangementKeys.NAME)
+          .ifPresent(v -> v.problem("names one emitter; it cannot be that of every room"));
       return name.map(Value::words).orElse(null);
     }
 
     private EmitterType type() {
-      if (own.isSound() && !with(ArrangementKeys.EMITTER).has(ArrangementKeys.EMITTER)) {
+      if (own.isSound() && !keys.has(ArrangementKeys.EMITTER)) {
         own.lacks(ArrangementKeys.EMITTER);
       }
-      return known
-          .emitters()
-          .get(
-              with(ArrangementKeys.EMITTER)
-                  .name(ArrangementKeys.EMITTER, known.emitters().keySet(), Catalogue.ANY_EMITTER));
+      return named(ArrangementKeys.EMITTER, EmitterKinds.SECTION);
+    }
+
+    private <T extends Defined> T named(Key key, DefinitionSection<T> section) {
+      return known.named(keys.with(key), key, section);
     }
 
     /** Its length [m]; 1 where it is of one size. */
     private double length() {
-      Section lengthFrom = with(ArrangementKeys.LENGTH);
-      if (type.soldByLength() && !lengthFrom.has(ArrangementKeys.LENGTH) && own.isSound()) {
+      if (type.soldByLength() && !keys.has(ArrangementKeys.LENGTH) && own.isSound()) {
         own.lacks(ArrangementKeys.LENGTH);
       }
       if (!type.soldByLength()) {
-        own.value(ArrangementKeys.LENGTH)
-            .ifPresent(
-                v ->
-                    v.problem(
-                        "'"
-                            + type.described().name()
-                            + "' is of one size and has no length to choose"));
+        keys.refuse(
+            "'" + type.described().name() + "' is of one size and has no length to choose",
+            ArrangementKeys.LENGTH);
       }
-      double written = lengthFrom.numberIfWritten(ArrangementKeys.LENGTH).orElse(1);
-      if (type instanceof EmitterType.Panel && written > room.longestWall) {
+      double written = keys.numberIfWritten(ArrangementKeys.LENGTH).orElse(1);
+      if (type.soldByLength() && !type.runsAlongWalls() && written > room.longestWall) {
         own.value(ArrangementKeys.LENGTH)
             .ifPresent(
                 v ->
@@ -304,109 +274,54 @@ final class ArrangementsReader {
 
     private double backLoss() {
       boolean outside = fixings.stream().anyMatch(Fixing::outside);
-      Section from = with(ArrangementKeys.BACK_LOSS);
       if (!outside) {
-        from.numberIfWritten(ArrangementKeys.BACK_LOSS);
+        keys.numberIfWritten(ArrangementKeys.BACK_LOSS);
         own.value(ArrangementKeys.BACK_LOSS)
             .ifPresent(v -> v.warn("has no effect: no wall to outdoors is behind it"));
         return 0;
       }
-      return from.number(ArrangementKeys.BACK_LOSS);
-    }
-
-    private Valve valve() {
-      ValveType type =
-          known
-              .valves()
-              .get(
-                  with(ArrangementKeys.VALVE)
-                      .name(ArrangementKeys.VALVE, known.valves().keySet(), Catalogue.ANY_VALVE));
-      Section set = with(ArrangementKeys.SET, ArrangementKeys.KNOB);
-      Section knob = with(ArrangementKeys.KNOB, ArrangementKeys.SET);
-      Section bias = with(ArrangementKeys.HEAD_BIAS);
-      if (type instanceof ValveType.Fixed fixed) {
-        for (Key key :
-            List.of(ArrangementKeys.SET, ArrangementKeys.KNOB, ArrangementKeys.HEAD_BIAS)) {
-          own.value(key)
-              .ifPresent(v -> v.problem("'" + type.described().name() + "' has no head to set"));
-        }
-        return fixed.valve();
-      }
-      if (!(type instanceof ValveType.Thermostatic thermostatic)) {
-        for (Key key : List.of(ArrangementKeys.KNOB, ArrangementKeys.HEAD_BIAS)) {
-          own.value(key)
-              .ifPresent(
-                  v ->
-                      v.problem(
-                          "goes with a thermostatic valve; '"
-                              + type.described().name()
-                              + "' is set in °C"));
-        }
-        double setPoint = set.number(ArrangementKeys.SET, room.want, AT_WANT);
-        return type instanceof ValveType.Actuator actuator
-            ? actuator.placed(setPoint)
-            : ((ValveType.Motor) type).placed(setPoint);
-      }
-      double headBias =
-          bias.numberIfWritten(ArrangementKeys.HEAD_BIAS).orElse(thermostatic.pattern().bias());
-      double setPoint =
-          knob.has(ArrangementKeys.KNOB)
-              ? KnobScale.set(knob.number(ArrangementKeys.KNOB))
-              : set.number(
-                  ArrangementKeys.SET,
-                  room.want - thermostatic.pattern().proportionalBand() / 2,
-                  BAND_ABOUT_WANT);
-      return thermostatic.placed(setPoint, headBias);
+      return keys.number(ArrangementKeys.BACK_LOSS);
     }
 
     private Lockshield lockshield() {
-      Section turns = with(ArrangementKeys.LOCKSHIELD_TURNS, ArrangementKeys.LOCKSHIELD);
-      Section kv = with(ArrangementKeys.LOCKSHIELD, ArrangementKeys.LOCKSHIELD_TURNS);
-      if (turns.has(ArrangementKeys.LOCKSHIELD_TURNS)) {
-        double open = turns.number(ArrangementKeys.LOCKSHIELD_TURNS);
-        return LockshieldScale.TYPICAL.atTurns(open);
-      }
-      double coefficient = kv.number(ArrangementKeys.LOCKSHIELD);
-      return LockshieldScale.TYPICAL.atKv(coefficient);
+      Key turns = ArrangementKeys.LOCKSHIELD_TURNS;
+      Key kv = ArrangementKeys.LOCKSHIELD;
+      Section open = keys.with(turns, kv);
+      return open.has(turns)
+          ? LockshieldScale.TYPICAL.atTurns(open.number(turns))
+          : LockshieldScale.TYPICAL.atKv(keys.with(kv, turns).number(kv));
     }
 
     private Pipe pipe() {
-      PipeType type =
-          known
-              .pipes()
-              .get(
-                  with(ArrangementKeys.PIPE)
-                      .name(ArrangementKeys.PIPE, known.pipes().keySet(), Catalogue.ANY_PIPE));
-      return type.run(
-          with(ArrangementKeys.PIPE_LENGTH).number(ArrangementKeys.PIPE_LENGTH),
-          with(ArrangementKeys.FITTINGS).number(ArrangementKeys.FITTINGS),
-          with(ArrangementKeys.PIPE_INSULATION).number(ArrangementKeys.PIPE_INSULATION));
+      return named(ArrangementKeys.PIPE, PipeType.SECTION)
+          .run(
+              keys.number(ArrangementKeys.PIPE_LENGTH),
+              keys.number(ArrangementKeys.FITTINGS),
+              keys.number(ArrangementKeys.PIPE_INSULATION));
     }
 
     private PipePlace pipePlace() {
-      Section placed = with(ArrangementKeys.PIPE_IN);
-      Optional<Value> value = placed.value(ArrangementKeys.PIPE_IN);
-      Section around = with(ArrangementKeys.PIPE_SURROUNDINGS);
+      Optional<Value> value = keys.value(ArrangementKeys.PIPE_IN);
       if (value.isEmpty()) {
         own.note(ArrangementKeys.PIPE_IN, room.name);
       }
-      String in = placed.words(ArrangementKeys.PIPE_IN, room.name);
+      String in = value.map(Value::words).orElse(room.name);
       if (in.equals(DistributionKeys.UNHEATED)) {
-        return PipePlace.outside(around.number(ArrangementKeys.PIPE_SURROUNDINGS));
+        return PipePlace.outside(keys.number(ArrangementKeys.PIPE_SURROUNDINGS));
       }
       if (!rooms.containsKey(in)) {
         List<String> valid = new ArrayList<>(rooms.keySet());
         valid.add(DistributionKeys.UNHEATED);
         value.orElseThrow().unknownValue("room", in, valid);
       }
-      own.value(ArrangementKeys.PIPE_SURROUNDINGS)
-          .ifPresent(
-              v -> v.problem("goes with 'pipe in: unheated'; a room has its own temperature"));
+      keys.refuse(
+          "goes with 'pipe in: unheated'; a room has its own temperature",
+          ArrangementKeys.PIPE_SURROUNDINGS);
       return PipePlace.in(rooms.containsKey(in) ? in : room.name);
     }
 
     private String fedFrom() {
-      Optional<Value> value = with(ArrangementKeys.FED_FROM).value(ArrangementKeys.FED_FROM);
+      Optional<Value> value = keys.value(ArrangementKeys.FED_FROM);
       if (value.isEmpty() && !mains.isEmpty()) {
         own.note(ArrangementKeys.FED_FROM, DistributionKeys.AT_SOURCE);
       }
@@ -415,8 +330,7 @@ final class ArrangementsReader {
 
     /** As the scenario has it by volume, with the water's density as mass [kg/s]. */
     private OptionalDouble designFlow() {
-      OptionalDouble flow =
-          with(ArrangementKeys.DESIGN_FLOW).numberIfWritten(ArrangementKeys.DESIGN_FLOW);
+      OptionalDouble flow = keys.numberIfWritten(ArrangementKeys.DESIGN_FLOW);
       return flow.isPresent()
           ? OptionalDouble.of(flow.getAsDouble() * WaterProperties.AT_50.density())
           : flow;

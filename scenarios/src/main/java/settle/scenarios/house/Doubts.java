@@ -15,7 +15,6 @@ import settle.scenarios.quantity.ClockText;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.room.RoomDraft;
 import settle.scenarios.room.RoomKeys;
-import settle.scenarios.source.SourceKeys;
 import settle.scenarios.weather.SiteKeys;
 import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
@@ -25,8 +24,6 @@ import settle.sim.control.Timetable;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
-import settle.sim.source.Buffer;
-import settle.sim.source.HeatPump;
 
 /**
  * Parts of a scenario that are sound each by itself and cannot all be meant: what one asks for,
@@ -40,17 +37,20 @@ final class Doubts {
 
   private final House house;
   private final Section root;
+  private final Key source;
   private final Map<String, RoomDraft> rooms;
   private final Set<String> heated;
 
   /**
    * @param house the house, sound by itself
    * @param root the top of the file
+   * @param source the key of the source
    * @param rooms the rooms as they were read, by name
    */
-  Doubts(House house, Section root, Map<String, RoomDraft> rooms) {
+  Doubts(House house, Section root, Key source, Map<String, RoomDraft> rooms) {
     this.house = house;
     this.root = root;
+    this.source = source;
     this.rooms = rooms;
     heated =
         house.arrangements().stream()
@@ -64,7 +64,6 @@ final class Doubts {
     doubtFlowTemperature();
     doubtDesignOutdoor();
     doubtReferenceRoom();
-    doubtBuffer();
     for (RoomDraft room : rooms.values()) {
       if (heated.contains(room.name) && room.heated()) {
         doubtHours(room);
@@ -92,7 +91,7 @@ final class Doubts {
     for (String room : heated) {
       double want = rooms.get(room).wantOverTime.maximum();
       if (rooms.get(room).heated() && hottest <= want) {
-        root.section(ScenarioFormat.SOURCE)
+        root.section(source)
             .warn(
                 "water of at most "
                     + Dimension.TEMPERATURE.show(hottest)
@@ -141,27 +140,6 @@ final class Doubts {
             .ifPresentOrElse(v -> v.warn(message), () -> control.warn(message));
       }
     }
-  }
-
-  private void doubtBuffer() {
-    Optional<Buffer> buffer = house.buffer();
-    if (buffer.isEmpty()
-        || buffer.get().placement() != Buffer.Placement.PARALLEL
-        || !(house.source() instanceof HeatPump pump)
-        || buffer.get().sourceFlow() >= pump.minimumFlow()) {
-      return;
-    }
-    double density = house.water().density();
-    root.section(ScenarioFormat.SOURCE)
-        .section(SourceKeys.BUFFER)
-        .value(SourceKeys.SOURCE_FLOW)
-        .ifPresent(
-            v ->
-                v.warn(
-                    Dimension.FLOW.show(buffer.get().sourceFlow() / density)
-                        + " is less than the "
-                        + Dimension.FLOW.show(pump.minimumFlow() / density)
-                        + " the heat pump needs: it will never run"));
   }
 
   /** A room that is wanted warm while the source rests. */

@@ -5,14 +5,13 @@ import java.util.Map;
 import java.util.Optional;
 import settle.scenarios.control.ControlReader;
 import settle.scenarios.definition.Definitions;
-import settle.scenarios.definition.DefinitionsReader;
 import settle.scenarios.document.ScenarioFolder;
+import settle.scenarios.format.Key;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
 import settle.scenarios.pipes.DistributionReader;
 import settle.scenarios.room.Programmes;
 import settle.scenarios.room.RoomsReader;
-import settle.scenarios.source.HeatPumpDoubts;
 import settle.scenarios.source.SourceReader;
 import settle.scenarios.weather.SiteReader;
 import settle.sim.house.Arrangement;
@@ -31,14 +30,19 @@ public final class HouseReader {
    * be used where there are none.
    *
    * @param root the top of the file
+   * @param format what it may say
    * @param catalogue what can be used by name besides the scenario's own definitions
    * @param file where the scenario stands: its title where it has none
    * @param folder what lies beside it, such as weather
    * @return the house
    */
   public static House read(
-      Section root, Definitions catalogue, String file, ScenarioFolder folder) {
-    Definitions known = DefinitionsReader.read(root, catalogue);
+      Section root,
+      ScenarioFormat format,
+      Definitions catalogue,
+      String file,
+      ScenarioFolder folder) {
+    Definitions known = Definitions.read(root, format.sections(), catalogue);
     Map<String, Value> roomValues = root.named(ScenarioFormat.ROOMS);
     List<String> roomNames = List.copyOf(roomValues.keySet());
 
@@ -55,10 +59,12 @@ public final class HouseReader {
         new ArrangementsReader(known, rooms.drafts(), distribution.mainNames());
     List<Arrangement> arrangements = arranged.read(root.named(ScenarioFormat.ARRANGEMENTS));
     distribution.warnOfMainsUnused(arrangements);
-    Source source =
-        root.has(ScenarioFormat.SOURCE)
-            ? new SourceReader(known).source(root.section(ScenarioFormat.SOURCE))
-            : SourceReader.anySource();
+    Key sourceKey = format.source();
+    SourceReader sourceReader =
+        new SourceReader(
+            root.has(sourceKey) ? Optional.of(root.section(sourceKey)) : Optional.empty(),
+            format.sources());
+    Source source = sourceReader.source(known);
     RunSettings run = RunReader.run(root.section(ScenarioFormat.RUN), programmes.any());
     House house =
         new House(
@@ -70,19 +76,16 @@ public final class HouseReader {
             rooms.airExchanges(),
             arrangements,
             WaterProperties.AT_50,
-            distribution.read(source),
+            distribution.read(sourceReader.usualDrop()),
             source,
-            root.has(ScenarioFormat.SOURCE)
-                ? SourceReader.buffer(root.section(ScenarioFormat.SOURCE))
-                : Optional.empty(),
-            new ControlReader(control, roomNames, programmes.any()).read(source, arrangements),
+            sourceReader.buffer(),
+            new ControlReader(control, roomNames, programmes.any())
+                .read(source, sourceReader.it(), arrangements),
             AimsReader.read(root.section(ScenarioFormat.AIMS)),
             run);
-    new Doubts(house, root, rooms.drafts()).note();
+    new Doubts(house, root, sourceKey, rooms.drafts()).note();
     arranged.warnOfPipesAssumed(house);
-    if (root.has(ScenarioFormat.SOURCE)) {
-      HeatPumpDoubts.warnOfLittleFlow(house, root.section(ScenarioFormat.SOURCE));
-    }
+    sourceReader.doubt(house);
     return house;
   }
 

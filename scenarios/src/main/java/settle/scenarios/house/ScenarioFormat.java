@@ -1,24 +1,44 @@
 package settle.scenarios.house;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import settle.scenarios.control.ControlKeys;
-import settle.scenarios.emitter.EmitterKeys;
-import settle.scenarios.fabric.FabricKeys;
+import settle.scenarios.definition.DefinitionSection;
+import settle.scenarios.definition.Kind;
+import settle.scenarios.emitter.EmitterKinds;
+import settle.scenarios.emitter.EmitterType;
+import settle.scenarios.fabric.Glazing;
+import settle.scenarios.fabric.MakeUp;
+import settle.scenarios.fabric.Material;
 import settle.scenarios.format.Form.Keys;
 import settle.scenarios.format.Form.Named;
 import settle.scenarios.format.Form.Words;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.Table;
 import settle.scenarios.pipes.DistributionKeys;
-import settle.scenarios.pipes.PipeKeys;
+import settle.scenarios.pipes.PipeType;
 import settle.scenarios.room.RoomKeys;
-import settle.scenarios.source.BoilerKeys;
-import settle.scenarios.source.HeatPumpKeys;
 import settle.scenarios.source.SourceKeys;
-import settle.scenarios.valve.ValveKeys;
+import settle.scenarios.source.SourceKind;
+import settle.scenarios.source.SourceKinds;
+import settle.scenarios.valve.ValveKinds;
+import settle.scenarios.valve.ValveType;
 import settle.scenarios.weather.SiteKeys;
+import settle.sim.emitter.Emitter;
+import settle.sim.valve.Valve;
 
-/** The whole format: the keys at the top of a scenario file. */
-public final class ScenarioFormat {
+/**
+ * The whole format: the keys at the top of a scenario file, with the kinds that it knows.
+ *
+ * @param emitters kinds of emitters
+ * @param valves kinds of valves
+ * @param sources kinds of sources
+ */
+public record ScenarioFormat(
+    List<Kind<EmitterType, Emitter>> emitters,
+    List<Kind<ValveType, Valve>> valves,
+    List<SourceKind> sources) {
 
   public static final Key TITLE =
       Key.optional("title", new Words(), "what the house is called").orElse("the file's name");
@@ -32,35 +52,52 @@ public final class ScenarioFormat {
           new Named("arrangement", new Keys(ArrangementKeys.TABLE)),
           "ways of heating the house by name, to be compared");
   public static final Key DISTRIBUTION = section("distribution", DistributionKeys.TABLE);
-  public static final Key SOURCE =
-      Key.required("source", new Keys(SourceKeys.TABLE), SourceKeys.TABLE.about());
   public static final Key CONTROL = section("control", ControlKeys.TABLE);
   public static final Key AIMS = section("aims", AimsKeys.TABLE);
   public static final Key RUN = section("run", RunKeys.RUN_TABLE);
 
-  /** The top of the file. */
-  public static final Table TABLE =
-      Table.of(
-          "a house, the ways of heating it, and the run that compares them",
-          TITLE,
-          SITE,
-          ROOMS,
-          ARRANGEMENTS,
-          DISTRIBUTION,
-          SOURCE,
-          CONTROL,
-          AIMS,
-          RUN,
-          FabricKeys.MATERIALS,
-          FabricKeys.CONSTRUCTIONS,
-          FabricKeys.GLAZINGS,
-          EmitterKeys.EMITTERS,
-          PipeKeys.PIPES,
-          ValveKeys.VALVES,
-          BoilerKeys.BOILERS,
-          HeatPumpKeys.HEAT_PUMPS);
+  /** What the program comes with. */
+  public static final ScenarioFormat BUILT_IN =
+      new ScenarioFormat(EmitterKinds.ALL, ValveKinds.ALL, SourceKinds.ALL);
 
-  private ScenarioFormat() {}
+  public ScenarioFormat {
+    emitters = List.copyOf(emitters);
+    valves = List.copyOf(valves);
+    sources = List.copyOf(sources);
+  }
+
+  /** What may be described once and used by name. */
+  public List<DefinitionSection<?>> sections() {
+    List<DefinitionSection<?>> sections = new ArrayList<>();
+    Collections.addAll(sections, Material.SECTION, MakeUp.SECTION, Glazing.SECTION);
+    sections.add(EmitterKinds.section(emitters));
+    sections.add(PipeType.SECTION);
+    sections.add(ValveKinds.section(valves));
+    sources.forEach(s -> s.section().ifPresent(sections::add));
+    return sections;
+  }
+
+  /** The key of the source. */
+  public Key source() {
+    Table keys = SourceKeys.table(sources);
+    return Key.required("source", new Keys(keys), keys.about());
+  }
+
+  /** The top of the file. */
+  public Table table() {
+    return Table.of(
+            "a house, the ways of heating it, and the run that compares them",
+            TITLE,
+            SITE,
+            ROOMS,
+            ARRANGEMENTS,
+            DISTRIBUTION,
+            source(),
+            CONTROL,
+            AIMS,
+            RUN)
+        .and(sections().stream().map(DefinitionSection::key).toArray(Key[]::new));
+  }
 
   private static Key section(String name, Table table) {
     return Key.optional(name, new Keys(table), table.about());

@@ -14,6 +14,8 @@ import settle.scenarios.format.Forms;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.Table;
 import settle.scenarios.quantity.Dimension;
+import settle.scenarios.source.NamedSource;
+import settle.scenarios.source.SourceKinds;
 
 /** Pump, mains and bypass, which all arrangements share. */
 public final class DistributionKeys {
@@ -82,7 +84,7 @@ public final class DistributionKeys {
               "mains at whose end it begins, or 'source'; in any order")
           .orElse("the source");
   public static final Key MAIN_PIPE =
-      Key.optional("pipe", new Reference(PipeKeys.PIPE), "pipe by name")
+      Key.optional("pipe", new Reference(PipeType.PIPE), "pipe by name")
           .orElse("22 mm copper", "mains of a house, " + PRACTICE);
   public static final Key MAIN_LENGTH =
       Key.required(
@@ -167,7 +169,10 @@ public final class DistributionKeys {
               "design drop",
               Forms.DIFFERENCE.usually(3, 25),
               "fall of temperature over the emitters at which design flows are reckoned")
-          .orElse("10 K on a boiler, 5 K on a heat pump: " + PRACTICE);
+          .orElse(
+              SourceKinds.usual(Dimension.TEMPERATURE_DIFFERENCE, NamedSource::usualDrop)
+                  + ": "
+                  + PRACTICE);
 
   public static final Table TABLE =
       Table.of(

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import settle.scenarios.catalogue.Catalogue;
 import settle.scenarios.definition.Definitions;
 import settle.scenarios.format.Form;
 import settle.scenarios.format.Section;
@@ -23,14 +22,9 @@ import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Pump;
-import settle.sim.source.HeatPump;
-import settle.sim.source.Source;
 
 /** Reads pump, mains and bypass. */
 public final class DistributionReader {
-
-  private static final double BOILER_DROP = 10;
-  private static final double HEAT_PUMP_DROP = 5;
 
   private final Section section;
   private final Definitions known;
@@ -76,10 +70,9 @@ public final class DistributionReader {
   /**
    * The distribution.
    *
-   * @param source what feeds it: a heat pump is designed for a smaller drop
+   * @param usualDrop fall of temperature over the emitters that what feeds it is designed for [K]
    */
-  public Distribution read(Source source) {
-    double usualDrop = source instanceof HeatPump ? HEAT_PUMP_DROP : BOILER_DROP;
+  public Distribution read(double usualDrop) {
     Pump pump = pump();
     return new Distribution(
         pump,
@@ -216,10 +209,7 @@ public final class DistributionReader {
   }
 
   private Main main(String name, String from, Section s) {
-    PipeType type =
-        known
-            .pipes()
-            .get(s.name(DistributionKeys.MAIN_PIPE, known.pipes().keySet(), Catalogue.ANY_PIPE));
+    PipeType type = known.named(s, DistributionKeys.MAIN_PIPE, PipeType.SECTION);
     String room = room(s);
     if (room != null) {
       s.value(DistributionKeys.SURROUNDINGS)

@@ -10,6 +10,12 @@ public final class NumberText {
 
   private NumberText() {}
 
+  /** A number with so many decimals; with as many fewer before the point where that is negative. */
+  public static double rounded(double value, int decimals) {
+    double scale = Math.pow(10, decimals);
+    return Math.rint(value * scale) / scale;
+  }
+
   /**
    * A number for a message.
    *

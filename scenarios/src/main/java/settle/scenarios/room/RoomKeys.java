@@ -2,7 +2,8 @@ package settle.scenarios.room;
 
 import static settle.scenarios.format.Forms.PRACTICE;
 
-import settle.scenarios.fabric.FabricKeys;
+import settle.scenarios.fabric.Glazing;
+import settle.scenarios.fabric.MakeUp;
 import settle.scenarios.format.Form.Area;
 import settle.scenarios.format.Form.Beyond;
 import settle.scenarios.format.Form.Either;
@@ -31,9 +32,9 @@ public final class RoomKeys {
   // Openings.
 
   public static final Key OPENING_TYPE =
-      Key.optional("type", new Reference(FabricKeys.GLAZING), "glazing or door by name");
+      Key.optional("type", new Reference(Glazing.GLAZING), "glazing or door by name");
   public static final Key OPENING_U =
-      Key.optional("U-value", FabricKeys.OPENING_U.form(), "U-value with its frame");
+      Key.optional("U-value", Glazing.U_VALUE.form(), "U-value with its frame");
   public static final Key OPENING_AREA =
       Key.required("area", new Area(), "area with its frame, such as 1.8 x 1.2 m");
   public static final Key OPENING_WIDTH =
@@ -58,7 +59,7 @@ public final class RoomKeys {
               OPENING_AREA,
               OPENING_WIDTH,
               OPENING_TO_FLOOR,
-              FabricKeys.OPENING_G)
+              Glazing.G_VALUE)
           .oneOf(OPENING_TYPE, OPENING_U);
 
   // Surfaces.
@@ -76,14 +77,14 @@ public final class RoomKeys {
       Key.optional("area", new Area(), "area with its openings, such as 4.2 x 2.4 m")
           .orElse("the floor area, for floors and ceilings");
   public static final Key SURFACE_CONSTRUCTION =
-      Key.optional("construction", new Reference(FabricKeys.CONSTRUCTION), "its make-up by name");
+      Key.optional("construction", new Reference(MakeUp.CONSTRUCTION), "its make-up by name");
   public static final Key OPENINGS =
       Key.optional(
           "openings", new Several(new Keys(OPENING_TABLE)), "windows and outside doors in it");
   public static final Table SURFACE_TABLE =
-      Table.of("a wall, floor or ceiling", SURFACE_NAME, SURFACE_AREA, FabricKeys.MASS, OPENINGS)
+      Table.of("a wall, floor or ceiling", SURFACE_NAME, SURFACE_AREA, MakeUp.MASS, OPENINGS)
           .oneOf(WALL, FLOOR, CEILING)
-          .oneOf(SURFACE_CONSTRUCTION, FabricKeys.LAYERS, FabricKeys.U_VALUE);
+          .oneOf(SURFACE_CONSTRUCTION, MakeUp.LAYERS, MakeUp.U_VALUE);
 
   // What stands at the foot of the walls.
 

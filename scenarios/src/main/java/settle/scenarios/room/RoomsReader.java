@@ -8,12 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import settle.scenarios.catalogue.Catalogue;
 import settle.scenarios.definition.Definitions;
-import settle.scenarios.definition.DefinitionsReader;
 import settle.scenarios.definition.Described;
-import settle.scenarios.fabric.FabricKeys;
 import settle.scenarios.fabric.Glazing;
+import settle.scenarios.fabric.Layers;
 import settle.scenarios.fabric.MakeUp;
 import settle.scenarios.format.Form;
 import settle.scenarios.format.Key;
@@ -44,6 +42,11 @@ public final class RoomsReader {
 
   /** Height from which a window reaches the floor [m]; common practice, no source. */
   private static final double TALL = 1.9;
+
+  /** What closes a room towards rooms as warm, where the scenario does not say. */
+  private static final String INNER_WALL = "stud partition";
+
+  private static final String INNER_FLOOR = "timber intermediate floor";
 
   private static final String AS_WARM = "towards a room as warm, " + PRACTICE;
 
@@ -283,36 +286,27 @@ public final class RoomsReader {
 
   private Window window(String name, double area, Section o) {
     if (!o.has(RoomKeys.OPENING_TYPE)) {
-      return new Window(name, area, o.number(RoomKeys.OPENING_U), o.number(FabricKeys.OPENING_G));
+      return new Window(name, area, o.number(RoomKeys.OPENING_U), o.number(Glazing.G_VALUE));
     }
-    Glazing type =
-        known
-            .glazing()
-            .get(
-                o.value(RoomKeys.OPENING_TYPE)
-                    .orElseThrow()
-                    .reference(
-                        (Form.Reference) RoomKeys.OPENING_TYPE.form(),
-                        known.glazing().keySet(),
-                        Catalogue.ANY_GLAZING));
-    double gValue = o.has(FabricKeys.OPENING_G) ? o.number(FabricKeys.OPENING_G) : type.gValue();
+    Glazing type = known.named(o, RoomKeys.OPENING_TYPE, Glazing.SECTION);
+    double gValue = o.has(Glazing.G_VALUE) ? o.number(Glazing.G_VALUE) : type.gValue();
     return new Window(name, area, type.uValue(), gValue);
   }
 
   private Construction construction(Section s, Facing facing) {
-    if (s.has(FabricKeys.MASS) && !s.has(FabricKeys.U_VALUE)) {
-      s.value(FabricKeys.MASS)
+    if (s.has(MakeUp.MASS) && !s.has(MakeUp.U_VALUE)) {
+      s.value(MakeUp.MASS)
           .orElseThrow()
           .problem("goes with 'U-value' only; layers have their own mass");
     }
-    Optional<Value> layers = s.value(FabricKeys.LAYERS);
+    Optional<Value> layers = s.value(MakeUp.LAYERS);
     if (layers.isPresent()) {
-      return new Construction("own layers", DefinitionsReader.layers(layers.get(), known));
+      return new Construction("own layers", Layers.read(layers.get(), known));
     }
-    if (s.has(FabricKeys.U_VALUE)) {
-      MakeUp.Lumped lumped = DefinitionsReader.lumped(new Described("own U-value", "", ""), s);
+    if (s.has(MakeUp.U_VALUE)) {
+      MakeUp.Lumped lumped = MakeUp.Lumped.read(new Described("own U-value", "", ""), s);
       if (lumped.uValue() > MakeUp.Lumped.largestUValue(facing)) {
-        s.value(FabricKeys.U_VALUE)
+        s.value(MakeUp.U_VALUE)
             .orElseThrow()
             .problem(
                 "found "
@@ -323,16 +317,7 @@ public final class RoomsReader {
       }
       return lumped.construction(facing);
     }
-    String name =
-        s.value(RoomKeys.SURFACE_CONSTRUCTION)
-            .map(
-                v ->
-                    v.reference(
-                        (Form.Reference) RoomKeys.SURFACE_CONSTRUCTION.form(),
-                        known.constructions().keySet(),
-                        Catalogue.ANY_CONSTRUCTION))
-            .orElse(Catalogue.ANY_CONSTRUCTION);
-    return known.constructions().get(name).construction(facing);
+    return known.named(s, RoomKeys.SURFACE_CONSTRUCTION, MakeUp.SECTION).construction(facing);
   }
 
   /** Joins the rooms and closes what is still open. To be called when all rooms have been read. */
@@ -436,9 +421,7 @@ public final class RoomsReader {
       if (rest > WORTH_A_SURFACE) {
         MakeUp.Layered makeUp =
             (MakeUp.Layered)
-                known
-                    .constructions()
-                    .get(facing == Facing.WALL ? Catalogue.INNER_WALL : Catalogue.INNER_FLOOR);
+                known.of(MakeUp.SECTION).get(facing == Facing.WALL ? INNER_WALL : INNER_FLOOR);
         String what =
             facing == Facing.WALL ? "inner walls" : facing == Facing.FLOOR ? "floor" : "ceiling";
         room.surfaces.add(

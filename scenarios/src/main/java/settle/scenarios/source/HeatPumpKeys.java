@@ -2,7 +2,6 @@ package settle.scenarios.source;
 
 import static settle.scenarios.format.Forms.PRACTICE;
 
-import settle.scenarios.definition.DefinitionKeys;
 import settle.scenarios.format.Form.Keys;
 import settle.scenarios.format.Form.Quantity;
 import settle.scenarios.format.Form.Several;
@@ -12,18 +11,17 @@ import settle.scenarios.format.Table;
 import settle.scenarios.quantity.Dimension;
 
 /** A heat pump, air to water, as it is described once and used by name. */
-public final class HeatPumpKeys {
+final class HeatPumpKeys {
 
   private static final Quantity CAPACITY = Forms.OUTPUT.usually(1000, 60_000);
 
   // Performance.
 
-  public static final Key POINT_OUTDOOR = Key.required("outdoor", Forms.OUTDOOR, "outdoor air");
-  public static final Key POINT_FLOW =
-      Key.required("flow", Forms.FLOW_TEMPERATURE, "water leaving");
-  public static final Key POINT_CAPACITY =
+  static final Key POINT_OUTDOOR = Key.required("outdoor", Forms.OUTDOOR, "outdoor air");
+  static final Key POINT_FLOW = Key.required("flow", Forms.FLOW_TEMPERATURE, "water leaving");
+  static final Key POINT_CAPACITY =
       Key.required("capacity", CAPACITY, "heating capacity at full output");
-  public static final Key POINT_COP =
+  static final Key POINT_COP =
       Key.required(
           "COP",
           Forms.of(
@@ -33,25 +31,25 @@ public final class HeatPumpKeys {
                   "from less than an electric heater to the best there is")
               .usually(1, 8),
           "coefficient of performance there");
-  public static final Table POINT =
+  static final Table POINT =
       Table.of("a rating point, EN 14511", POINT_OUTDOOR, POINT_FLOW, POINT_CAPACITY, POINT_COP);
-  public static final Key PERFORMANCE =
+  static final Key PERFORMANCE =
       Key.optional(
           "performance",
           new Several(new Keys(POINT)),
           "rating points: every outdoor temperature with every flow temperature");
-  public static final Key SHARE_OF_CARNOT =
+  static final Key SHARE_OF_CARNOT =
       Key.optional(
           "share of Carnot",
           Forms.of(Dimension.SHARE, 0.01, 1, "hardly any to the limit of nature")
               .usually(0.3, 0.55),
           "instead of rating points: COP over Carnot's between outdoor air and water leaving");
-  public static final Key CAPACITY_AT_SEVEN =
+  static final Key CAPACITY_AT_SEVEN =
       Key.optional(
           "capacity at 7 °C",
           CAPACITY,
           "heating capacity at 7 °C outdoors, with 'share of Carnot'");
-  public static final Key CAPACITY_SLOPE =
+  static final Key CAPACITY_SLOPE =
       Key.optional(
               "capacity slope",
               Forms.of(Dimension.CONDUCTANCE, 0, 20_000, "none to twice the largest pump's")
@@ -61,64 +59,64 @@ public final class HeatPumpKeys {
 
   // How it runs.
 
-  public static final Key MINIMUM_MODULATION =
+  static final Key MINIMUM_MODULATION =
       Key.optional(
               "minimum modulation",
               Forms.of(Dimension.SHARE, 0.01, 1, "hardly any to all").usually(0.15, 1),
               "least output while running, as a share of the capacity; 100 % is one speed only")
           .orElse("30 %", PRACTICE);
-  public static final Key MINIMUM_FLOW =
+  static final Key MINIMUM_FLOW =
       Key.optional(
               "minimum flow",
               Forms.of(Dimension.FLOW, 0, Forms.MOST_FLOW, "mains of a large house")
                   .usually(0, 1.5e-3),
               "flow of water below which it does not run")
           .orElse("half of what carries the capacity at 7/35 °C with a drop of 5 K, " + PRACTICE);
-  public static final Key MINIMUM_RUNNING =
+  static final Key MINIMUM_RUNNING =
       Key.optional(
               "minimum running time",
               Forms.PAUSE.usually(0, 1800),
               "least time it runs before it stops by itself")
           .orElse("6 min", "no more than six starts an hour, " + PRACTICE);
-  public static final Key MINIMUM_REST =
+  static final Key MINIMUM_REST =
       Key.optional(
               "minimum rest",
               Forms.PAUSE.usually(0, 1800),
               "least time from a stop to the next start")
           .orElse("4 min", "no more than six starts an hour, " + PRACTICE);
-  public static final Key SWITCHING_BAND =
+  static final Key SWITCHING_BAND =
       Key.optional(
               "switching band",
               Forms.DIFFERENCE.usually(1, 10),
               "off at set flow temperature plus this, on at minus this")
           .orElse("3 K", PRACTICE);
-  public static final Key HIGHEST_FLOW =
+  static final Key HIGHEST_FLOW =
       Key.optional(
               "highest flow temperature",
               Forms.of(Dimension.TEMPERATURE, 25, 110, "water that heats and stays liquid")
                   .usually(35, 80),
               "flow temperature it never passes")
           .orElse("that of its rating points; 55 °C with 'share of Carnot', " + PRACTICE);
-  public static final Key CONTROL_TIME =
+  static final Key CONTROL_TIME =
       Key.optional(
               "control time",
               Forms.of(Dimension.DURATION, 1, 3600, "a second to an hour").usually(5, 900),
               "time constant with which its controller brings the flow to the set temperature")
           .orElse("2 min", PRACTICE);
-  public static final Key HEAT_CAPACITY =
+  static final Key HEAT_CAPACITY =
       Key.optional(
               "heat capacity",
               Forms.of(Dimension.HEAT_CAPACITY, 100, 1e7, "from a cup of water to two cubic metres")
                   .usually(2000, 200_000),
               "its condenser's water and metal together")
           .orElse("20 kJ/K", "3 l of water and 15 kg of metal, " + PRACTICE);
-  public static final Key OVER_RUN =
+  static final Key OVER_RUN =
       Key.optional(
               "pump over-run",
               Forms.PAUSE,
               "how long the pump runs on after the call for heat ends")
           .orElse("3 min", PRACTICE);
-  public static final Key STANDBY =
+  static final Key STANDBY =
       Key.optional(
               "standby power",
               Forms.of(Dimension.POWER, 0, 5000, "electricity of a pump that does not run")
@@ -128,36 +126,36 @@ public final class HeatPumpKeys {
 
   // Defrost and backup heater.
 
-  public static final Key DEFROST_FROM =
+  static final Key DEFROST_FROM =
       Key.optional("from", Forms.OUTDOOR, "coldest outdoor temperature at which its coil ices")
           .orElse("-7 °C", "colder air is dry, " + PRACTICE);
-  public static final Key DEFROST_TO =
+  static final Key DEFROST_TO =
       Key.optional("to", Forms.OUTDOOR, "warmest outdoor temperature at which its coil ices")
           .orElse("5 °C", PRACTICE);
-  public static final Key DEFROST_EVERY =
+  static final Key DEFROST_EVERY =
       Key.optional(
               "every",
               Forms.of(Dimension.DURATION, 300, 7 * Forms.DAY, "five minutes to a week")
                   .usually(1200, 14_400),
               "running time between two defrosts")
           .orElse("60 min", PRACTICE);
-  public static final Key DEFROST_FOR =
+  static final Key DEFROST_FOR =
       Key.optional(
               "for",
               Forms.of(Dimension.DURATION, 5, 7200, "five seconds to two hours").usually(60, 1200),
               "how long a defrost takes")
           .orElse("5 min", PRACTICE);
-  public static final Key DEFROST_HEAT =
+  static final Key DEFROST_HEAT =
       Key.required(
           "heat taken",
           Forms.of(Dimension.POWER, 0, 100_000, "the largest pump in reverse").usually(0, 30_000),
           "heat it takes from the water meanwhile");
-  public static final Key DEFROST_ELECTRICITY =
+  static final Key DEFROST_ELECTRICITY =
       Key.required(
           "electricity",
           Forms.of(Dimension.POWER, 0, 50_000, "the largest pump in reverse").usually(0, 10_000),
           "electricity it takes meanwhile");
-  public static final Key DEFROST =
+  static final Key DEFROST =
       Key.optional(
               "defrost",
               new Keys(
@@ -171,12 +169,12 @@ public final class HeatPumpKeys {
                       DEFROST_ELECTRICITY)),
               "how it frees its coil of ice")
           .orElse("in the rating points, as EN 14511 measures them");
-  public static final Key BACKUP_POWER =
+  static final Key BACKUP_POWER =
       Key.required("power", Forms.OUTPUT.usually(500, 15_000), "its largest output");
-  public static final Key BACKUP_BELOW =
+  static final Key BACKUP_BELOW =
       Key.optional("below", Forms.OUTDOOR, "outdoor temperature above which it stays off")
           .orElse("-5 °C", PRACTICE);
-  public static final Key BACKUP =
+  static final Key BACKUP =
       Key.optional(
               "backup heater",
               new Keys(
@@ -187,7 +185,7 @@ public final class HeatPumpKeys {
               "electric heater behind the compressor")
           .orElse("none");
 
-  public static final Table TABLE =
+  static final Table TABLE =
       Table.of(
               "a heat pump, air to water",
               CAPACITY_AT_SEVEN,
@@ -203,15 +201,8 @@ public final class HeatPumpKeys {
               OVER_RUN,
               STANDBY,
               DEFROST,
-              BACKUP,
-              DefinitionKeys.ABOUT,
-              DefinitionKeys.SOURCE)
+              BACKUP)
           .oneOf(PERFORMANCE, SHARE_OF_CARNOT);
-
-  public static final String HEAT_PUMP = "heat pump";
-
-  public static final Key HEAT_PUMPS =
-      DefinitionKeys.section("heat pumps", HEAT_PUMP, new Keys(TABLE));
 
   private HeatPumpKeys() {}
 }

@@ -5,7 +5,6 @@ import static settle.scenarios.format.Forms.PRACTICE;
 import java.util.List;
 import settle.scenarios.format.Form.Choice;
 import settle.scenarios.format.Form.Keys;
-import settle.scenarios.format.Form.Reference;
 import settle.scenarios.format.Forms;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.Table;
@@ -14,19 +13,13 @@ import settle.scenarios.quantity.Dimension;
 /** What heats the water, and a vessel of water beside it. */
 public final class SourceKeys {
 
-  public static final Key BOILER =
-      Key.optional("boiler", new Reference(BoilerKeys.BOILER), "boiler by name");
-  public static final Key HEAT_PUMP =
-      Key.optional("heat pump", new Reference(HeatPumpKeys.HEAT_PUMP), "heat pump by name");
-  public static final Key FIXED_FLOW =
-      Key.optional(
-          "fixed flow", Forms.FLOW_TEMPERATURE, "an ideal source that holds this flow temperature");
   public static final Key FLOW_TEMPERATURE =
       Key.optional(
               "flow temperature",
               Forms.FLOW_TEMPERATURE,
               "flow temperature the boiler or heat pump is set to; with weather compensation, the highest")
-          .orElse("65 °C on a boiler, 45 °C on a heat pump: " + PRACTICE);
+          .orElse(
+              SourceKinds.usual(Dimension.TEMPERATURE, NamedSource::usualFlow) + ": " + PRACTICE);
   public static final Key LARGEST_OUTPUT =
       Key.optional(
               "largest output",
@@ -88,9 +81,11 @@ public final class SourceKeys {
               "vessel of water between source and mains")
           .orElse("none");
 
-  public static final Table TABLE =
-      Table.of("what heats the water", FLOW_TEMPERATURE, LARGEST_OUTPUT, BUFFER)
-          .oneOf(BOILER, HEAT_PUMP, FIXED_FLOW);
-
   private SourceKeys() {}
+
+  /** The keys of 'source' where some kinds are known. */
+  public static Table table(List<SourceKind> kinds) {
+    return Table.of("what heats the water", FLOW_TEMPERATURE, LARGEST_OUTPUT, BUFFER)
+        .oneOf(kinds.stream().map(SourceKind::key).toArray(Key[]::new));
+  }
 }

@@ -7,16 +7,22 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import settle.scenarios.definition.DefinitionSection;
 import settle.scenarios.definition.Definitions;
-import settle.scenarios.definition.DefinitionsReader;
 import settle.scenarios.document.Node;
 import settle.scenarios.document.Position;
 import settle.scenarios.document.YamlDocument;
-import settle.scenarios.emitter.EmitterType;
+import settle.scenarios.emitter.EmitterKinds;
+import settle.scenarios.emitter.PanelType;
+import settle.scenarios.emitter.PerimeterType;
 import settle.scenarios.fabric.MakeUp;
 import settle.scenarios.format.Findings;
+import settle.scenarios.format.Key;
 import settle.scenarios.format.Section;
+import settle.scenarios.format.Table;
 import settle.scenarios.format.Value;
+import settle.scenarios.house.ScenarioFormat;
+import settle.scenarios.pipes.PipeType;
 import settle.scenarios.source.BoilerType;
 import settle.scenarios.source.HeatPumpType;
 import settle.sim.emitter.PlainPlate;
@@ -43,47 +49,36 @@ class CatalogueTest {
     "suspended timber floor, FLOOR, 0.791",
   })
   void uValuesFollowFromTheLayers(String name, Facing facing, double expected) {
-    assertThat(CATALOGUE.constructions().get(name).construction(facing).uValue(facing))
+    assertThat(CATALOGUE.of(MakeUp.SECTION).get(name).construction(facing).uValue(facing))
         .isCloseTo(expected, within(0.006 * expected));
   }
 
   /** What is read piece by piece when it is asked for is what the files say as a whole. */
   @Test
   void theFilesAreCutWhereTheyShould() throws Exception {
-    Definitions whole = new Definitions();
+    List<DefinitionSection<?>> sections = ScenarioFormat.BUILT_IN.sections();
+    Table table = Table.of("definitions", sections.stream().map(s -> s.key()).toArray(Key[]::new));
+    Definitions whole = new Definitions(sections);
     for (String file : Catalogue.FILES) {
       Findings findings = new Findings(file);
       Node text = YamlDocument.parse(Catalogue.resource(file));
-      Section section =
-          new Value("", text, Position.START, findings).section(CatalogueKeys.CATALOGUE_TABLE);
-      whole = DefinitionsReader.read(section, whole);
+      Section section = new Value("", text, Position.START, findings).section(table);
+      whole = Definitions.read(section, sections, whole);
       assertThat(findings.problems()).isEmpty();
       assertThat(findings.warnings()).isEmpty();
     }
-    assertThat(List.copyOf(CATALOGUE.materials().values()))
-        .isEqualTo(List.copyOf(whole.materials().values()));
-    assertThat(List.copyOf(CATALOGUE.constructions().values()))
-        .isEqualTo(List.copyOf(whole.constructions().values()));
-    assertThat(List.copyOf(CATALOGUE.glazing().values()))
-        .isEqualTo(List.copyOf(whole.glazing().values()));
-    assertThat(List.copyOf(CATALOGUE.emitters().values()))
-        .isEqualTo(List.copyOf(whole.emitters().values()));
-    assertThat(List.copyOf(CATALOGUE.pipes().values()))
-        .isEqualTo(List.copyOf(whole.pipes().values()));
-    assertThat(List.copyOf(CATALOGUE.valves().values()))
-        .isEqualTo(List.copyOf(whole.valves().values()));
-    // Efficiency tables are arrays, which records compare by identity.
-    assertThat(List.copyOf(CATALOGUE.boilers().values()))
-        .usingRecursiveComparison()
-        .isEqualTo(List.copyOf(whole.boilers().values()));
-    assertThat(List.copyOf(CATALOGUE.heatPumps().values()))
-        .usingRecursiveComparison()
-        .isEqualTo(List.copyOf(whole.heatPumps().values()));
+    for (DefinitionSection<?> section : sections) {
+      assertThat(CATALOGUE.of(section)).as(section.name()).isNotEmpty();
+      // Efficiency tables are arrays, which records compare by identity.
+      assertThat(List.<Object>copyOf(CATALOGUE.of(section).values()))
+          .usingRecursiveComparison()
+          .isEqualTo(List.copyOf(whole.of(section).values()));
+    }
   }
 
   @Test
   void thereAreEnoughConstructionsAndAllAreLayered() {
-    assertThat(CATALOGUE.constructions().values())
+    assertThat(CATALOGUE.of(MakeUp.SECTION).values())
         .hasSizeGreaterThanOrEqualTo(12)
         .allSatisfy(c -> assertThat(c).isInstanceOf(MakeUp.Layered.class));
   }
@@ -106,13 +101,13 @@ class CatalogueTest {
    */
   @Test
   void skirtingIsPlausibleAgainstAPlainPlate() {
-    List<EmitterType.Perimeter> skirtings =
-        CATALOGUE.emitters().values().stream()
-            .filter(EmitterType.Perimeter.class::isInstance)
-            .map(EmitterType.Perimeter.class::cast)
+    List<PerimeterType> skirtings =
+        CATALOGUE.of(EmitterKinds.SECTION).values().stream()
+            .filter(PerimeterType.class::isInstance)
+            .map(PerimeterType.class::cast)
             .toList();
     assertThat(skirtings).hasSizeGreaterThanOrEqualTo(3);
-    for (EmitterType.Perimeter s : skirtings) {
+    for (PerimeterType s : skirtings) {
       double plate = PlainPlate.outputPerMetre(s.faceHeight(), 0.9, 70, 20);
       assertThat(s.outputPerMetre() / plate).as(s.described().name()).isBetween(1.1, 2.5);
       double radiation = PlainPlate.radiation(0.9, 70, 20) * s.faceHeight();
@@ -132,7 +127,7 @@ class CatalogueTest {
     List<Integer> heights = List.of(300, 450, 600);
     for (int h = 0; h < heights.size(); h++) {
       for (int t = 0; t < types.size(); t++) {
-        EmitterType.Panel panel = panel(types.get(t), heights.get(h));
+        PanelType panel = panel(types.get(t), heights.get(h));
         if (t > 0) {
           assertThat(panel.outputPerMetre())
               .isGreaterThan(panel(types.get(t - 1), heights.get(h)).outputPerMetre());
@@ -150,8 +145,9 @@ class CatalogueTest {
     }
   }
 
-  private static EmitterType.Panel panel(String type, int height) {
-    return (EmitterType.Panel) CATALOGUE.emitters().get("type " + type + " " + height + " mm");
+  private static PanelType panel(String type, int height) {
+    return (PanelType)
+        CATALOGUE.of(EmitterKinds.SECTION).get("type " + type + " " + height + " mm");
   }
 
   /**
@@ -161,7 +157,7 @@ class CatalogueTest {
   @ParameterizedTest
   @CsvSource({"8, 0.6", "10, 0.6", "15, 0.7", "22, 0.9", "28, 0.9", "35, 1.2"})
   void copperPipesAreThoseOfEn1057(int outside, double wall) {
-    assertThat(CATALOGUE.pipes().get(outside + " mm copper").bore())
+    assertThat(CATALOGUE.of(PipeType.SECTION).get(outside + " mm copper").bore())
         .isCloseTo((outside - 2 * wall) / 1000, within(1e-9));
   }
 
@@ -173,7 +169,7 @@ class CatalogueTest {
   @ParameterizedTest
   @CsvSource({"30, 0.976", "40, 0.954", "50, 0.918", "60, 0.886", "80, 0.878"})
   void boilersLieUnderTheBoundOfCombustion(double returnTemperature, double bound) {
-    for (BoilerType boiler : CATALOGUE.boilers().values()) {
+    for (BoilerType boiler : CATALOGUE.of(BoilerType.SECTION).values()) {
       BoilerEfficiency efficiency = boiler.pattern().efficiency();
       for (double load : new double[] {0.2, 0.5, 1}) {
         assertThat(efficiency.at(returnTemperature, load))
@@ -186,7 +182,8 @@ class CatalogueTest {
   /** Seen in print: six to nine points more at 30 than at 55 °C return. */
   @Test
   void condensingPays() {
-    BoilerEfficiency e = CATALOGUE.boilers().get("condensing boiler 12 kW").pattern().efficiency();
+    BoilerEfficiency e =
+        CATALOGUE.of(BoilerType.SECTION).get("condensing boiler 12 kW").pattern().efficiency();
     for (double load : new double[] {0.2, 1}) {
       assertThat(e.at(30, load) - e.at(55, load)).isBetween(0.06, 0.09);
     }
@@ -199,8 +196,8 @@ class CatalogueTest {
    */
   @Test
   void heatPumpsReachABelievableShareOfCarnot() {
-    assertThat(CATALOGUE.heatPumps()).hasSizeGreaterThanOrEqualTo(3);
-    for (HeatPumpType type : CATALOGUE.heatPumps().values()) {
+    assertThat(CATALOGUE.of(HeatPumpType.SECTION)).hasSizeGreaterThanOrEqualTo(3);
+    for (HeatPumpType type : CATALOGUE.of(HeatPumpType.SECTION).values()) {
       PerformanceMap map = (PerformanceMap) type.pattern().performance();
       for (double outdoor : map.outdoors()) {
         for (double flow : map.flows()) {
