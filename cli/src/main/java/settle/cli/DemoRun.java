@@ -7,11 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
-import settle.cli.output.LessonJson;
+import settle.cli.output.JsonDocument;
 import settle.cli.output.LessonText;
 import settle.plots.chart.Chart;
 import settle.plots.chart.ChartFiles;
 import settle.plots.chart.LessonChart;
+import settle.plots.figures.LessonFigures;
 import settle.plots.report.Handout;
 import settle.plots.words.Lesson;
 import settle.scenarios.demo.ReadyMade;
@@ -33,7 +34,10 @@ final class DemoRun {
 
   void list(List<ReadyMade> all) {
     List<Demonstration> demonstrations = all.stream().map(ReadyMade::demonstration).toList();
-    talk.say(LessonJson.list(demonstrations, Version.number()), LessonText.list(demonstrations));
+    talk.say(
+        JsonDocument.write(
+            "demo", Version.number(), json -> LessonFigures.list(json, demonstrations)),
+        LessonText.list(demonstrations));
   }
 
   void execute(List<ReadyMade> wanted) throws Failure {
@@ -42,7 +46,7 @@ final class DemoRun {
     try (Progress progress = talk.progress()) {
       progress.stage("running " + names(wanted));
       List<Lesson> lessons = wanted.parallelStream().map(d -> new Lesson(d.run())).toList();
-      json = LessonJson.write(lessons, Version.number());
+      json = JsonDocument.write("demo", Version.number(), d -> LessonFigures.write(d, lessons));
       summary = LessonText.write(lessons);
       if (folder != null) {
         progress.stage("writing " + folder);

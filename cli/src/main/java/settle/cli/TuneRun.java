@@ -7,14 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
+import settle.cli.output.StudyText;
 import settle.cli.output.TunedOutcome;
-import settle.cli.output.TuningJson;
-import settle.cli.output.TuningText;
 import settle.plots.chart.Chart;
 import settle.plots.chart.ChartFiles;
 import settle.plots.chart.TuningCharts;
-import settle.plots.report.TuningContent;
-import settle.plots.report.TuningReport;
+import settle.plots.report.StudyReport;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.edit.TunedScenario;
@@ -71,15 +69,15 @@ final class TuneRun {
       outcome =
           new TunedOutcome(
               command.name(), options.file().toString(), tuning, notes(scenario, tuning));
-      json = TuningJson.write(outcome, Version.number());
-      summary = TuningText.write(outcome);
+      json = outcome.json(Version.number());
+      summary = StudyText.write(outcome.study());
       if (request.write() != null) {
         progress.stage("writing " + request.write());
         writeScenario(text, tuning);
       }
       if (options.out() != null) {
         progress.stage("writing " + options.out());
-        writeFiles(scenario, outcome, json, summary);
+        writeFiles(outcome, json, summary);
       }
     } catch (ArithmeticException e) {
       throw Talk.unsolvable(e);
@@ -152,22 +150,15 @@ final class TuneRun {
     }
   }
 
-  private void writeFiles(Scenario scenario, TunedOutcome outcome, String json, String summary)
-      throws Failure {
+  private void writeFiles(TunedOutcome outcome, String json, String summary) throws Failure {
     List<Chart> charts = TuningCharts.of(outcome.tuning());
     try (OutputFolder folder = new OutputFolder(options.out())) {
       for (Map.Entry<String, byte[]> chart : ChartFiles.of(charts).entrySet()) {
         Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
       }
-      TuningContent content =
-          new TuningContent(
-              scenario.house().title(),
-              outcome.tuning(),
-              charts,
-              outcome.notes(),
-              outcome.scenario(),
-              Version.number());
-      folder.write("report.html", TuningReport.html(content));
+      folder.write(
+          "report.html",
+          StudyReport.html(outcome.study(), charts, outcome.scenario(), Version.number()));
       folder.write("summary.txt", summary);
       folder.write("summary.json", json);
       folder.publish();

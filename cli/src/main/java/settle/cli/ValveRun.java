@@ -12,12 +12,12 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
-import settle.cli.output.BenchJson;
-import settle.cli.output.BenchText;
+import settle.cli.output.BenchOutcome;
+import settle.cli.output.StudyText;
 import settle.plots.chart.BenchCharts;
 import settle.plots.chart.Chart;
 import settle.plots.chart.ChartFiles;
-import settle.plots.report.BenchReport;
+import settle.plots.report.StudyReport;
 import settle.scenarios.Scenario;
 import settle.scenarios.finding.Finding;
 import settle.scenarios.format.NearestName;
@@ -67,11 +67,14 @@ final class ValveRun {
               .flatMap(Optional::stream)
               .toList();
       BenchFindings findings = bench.findings(courses);
-      json = BenchJson.write(findings, options.file().toString(), warnings, Version.number());
-      summary = BenchText.write(findings, others(house, chosen, branch), warnings);
+      BenchOutcome outcome =
+          new BenchOutcome(
+              options.file().toString(), findings, others(house, chosen, branch), warnings);
+      json = outcome.json(Version.number());
+      summary = StudyText.write(outcome.study());
       if (options.out() != null) {
         progress.stage("writing " + options.out());
-        writeFiles(findings, warnings, json, summary);
+        writeFiles(outcome, json, summary);
       }
     } catch (ArithmeticException e) {
       throw Talk.unsolvable(e);
@@ -141,17 +144,15 @@ final class ValveRun {
     return others;
   }
 
-  private void writeFiles(
-      BenchFindings findings, List<String> warnings, String json, String summary) throws Failure {
-    List<Chart> charts = BenchCharts.of(findings);
+  private void writeFiles(BenchOutcome outcome, String json, String summary) throws Failure {
+    List<Chart> charts = BenchCharts.of(outcome.findings());
     try (OutputFolder folder = new OutputFolder(options.out())) {
       for (Map.Entry<String, byte[]> chart : ChartFiles.of(charts).entrySet()) {
         Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
       }
       folder.write(
           "report.html",
-          BenchReport.html(
-              findings, charts, warnings, options.file().toString(), Version.number()));
+          StudyReport.html(outcome.study(), charts, outcome.scenario(), Version.number()));
       folder.write("summary.txt", summary);
       folder.write("summary.json", json);
       folder.publish();

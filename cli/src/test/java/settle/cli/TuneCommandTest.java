@@ -30,9 +30,10 @@ class TuneCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
         .contains(
-            "skirting: 1 of 1 settings change; every aim is met, by runs of a usual, a mild and",
+            "What to set: skirting",
+            "1 of 1 settings change; every aim is met, by runs of a usual, a mild and",
             "living room, head  3 (20 °C)",
-            "Energy, usual day",
+            "Energy a day, usual day",
             "of 8 houses drawn over the spreads",
             "none a mark away from the answer is")
         .doesNotContain("flow temperature", "bjective");

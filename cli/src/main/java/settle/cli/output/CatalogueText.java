@@ -2,6 +2,7 @@ package settle.cli.output;
 
 import java.util.List;
 import java.util.Locale;
+import settle.plots.figures.Figures;
 import settle.scenarios.catalogue.CatalogueListing.Entry;
 
 /** The catalogue as a list to read, or as one JSON document. */
@@ -46,12 +47,11 @@ public final class CatalogueText {
             json.list(
                 "entries",
                 entries,
-                entry -> {
-                  json.text("section", entry.section());
-                  json.text("name", entry.name());
-                  json.text("about", entry.about());
-                  json.text("facts", entry.facts());
-                  json.text("source", entry.source());
-                }));
+                new Figures<Entry>()
+                    .text("section", Entry::section)
+                    .text("name", Entry::name)
+                    .text("about", Entry::about)
+                    .text("facts", Entry::facts)
+                    .text("source", Entry::source)));
   }
 }

@@ -1,11 +1,26 @@
 package settle.cli.output;
 
 import java.util.List;
+import settle.plots.figures.Figures;
 import settle.scenarios.finding.DefaultUsed;
 import settle.scenarios.finding.Finding;
 
 /** What a check found, as one JSON document. */
 public final class CheckJson {
+
+  private static final Figures<Finding> FINDING =
+      new Figures<Finding>()
+          .text("file", Finding::file)
+          .count("line", Finding::line)
+          .count("column", Finding::column)
+          .text("message", Finding::message);
+
+  private static final Figures<DefaultUsed> DEFAULT =
+      new Figures<DefaultUsed>()
+          .text("where", DefaultUsed::where)
+          .text("key", DefaultUsed::key)
+          .text("value", DefaultUsed::value)
+          .text("reason", DefaultUsed::reason);
 
   private CheckJson() {}
 
@@ -30,23 +45,9 @@ public final class CheckJson {
         scenario,
         version,
         json -> {
-          json.list("problems", problems, f -> finding(json, f));
-          json.list("warnings", warnings, f -> finding(json, f));
-          json.list("defaults", defaults, d -> defaultUsed(json, d));
+          json.list("problems", problems, FINDING);
+          json.list("warnings", warnings, FINDING);
+          json.list("defaults", defaults, DEFAULT);
         });
-  }
-
-  private static void finding(JsonDocument json, Finding finding) {
-    json.text("file", finding.file());
-    json.count("line", finding.line());
-    json.count("column", finding.column());
-    json.text("message", finding.message());
-  }
-
-  private static void defaultUsed(JsonDocument json, DefaultUsed used) {
-    json.text("where", used.where());
-    json.text("key", used.key());
-    json.text("value", used.value());
-    json.text("reason", used.reason());
   }
 }

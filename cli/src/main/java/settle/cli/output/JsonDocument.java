@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import settle.plots.figures.Document;
 import settle.plots.figures.Figures;
@@ -16,7 +15,7 @@ import settle.plots.figures.Figures;
  * are rounded to decimals beyond which the model says nothing, so that the same answer reads the
  * same; what has no value is null.
  */
-final class JsonDocument implements Document {
+public final class JsonDocument implements Document {
 
   private final JsonGenerator json;
 
@@ -45,57 +44,37 @@ final class JsonDocument implements Document {
   }
 
   /** The same from a command that reads no scenario. */
-  static String write(String command, String version, Consumer<JsonDocument> content) {
+  public static String write(String command, String version, Consumer<JsonDocument> content) {
     StringWriter text = new StringWriter();
     try (JsonGenerator generator = new JsonFactory().createGenerator(text)) {
       generator.useDefaultPrettyPrinter();
       JsonDocument document = new JsonDocument(generator);
-      document.start();
+      generator.writeStartObject();
       document.text("tool", "settle");
       document.text("version", version);
       document.text("command", command);
       content.accept(document);
-      document.end();
+      generator.writeEndObject();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     return text.append('\n').toString();
   }
 
-  /** Begins an object, in a list. */
-  void start() {
-    tell(json::writeStartObject);
-  }
-
-  /** Begins an object, as a field. */
-  void start(String name) {
+  @Override
+  public <T> void part(String name, T of, Figures<T> figures) {
     tell(() -> json.writeObjectFieldStart(name));
-  }
-
-  /** Ends the object. */
-  void end() {
+    figures.write(this, of);
     tell(json::writeEndObject);
   }
 
   @Override
-  public <T> void part(String name, T of, Figures<T> figures) {
-    start(name);
-    figures.write(this, of);
-    end();
-  }
-
-  @Override
   public <T> void list(String name, List<T> of, Figures<T> figures) {
-    list(name, of, one -> figures.write(this, one));
-  }
-
-  /** A list as a field; each entry writes an object of its own. */
-  <T> void list(String name, List<T> entries, Consumer<T> fields) {
     tell(() -> json.writeArrayFieldStart(name));
-    for (T entry : entries) {
-      start();
-      fields.accept(entry);
-      end();
+    for (T one : of) {
+      tell(json::writeStartObject);
+      figures.write(this, one);
+      tell(json::writeEndObject);
     }
     tell(json::writeEndArray);
   }
@@ -145,15 +124,6 @@ final class JsonDocument implements Document {
     } else {
       nothing(name);
     }
-  }
-
-  void number(String name, OptionalDouble value, int decimals) {
-    number(name, value, 1, decimals);
-  }
-
-  /** A figure in a unit of which one is that much in SI. */
-  void number(String name, OptionalDouble value, double unit, int decimals) {
-    number(name, value.isPresent() ? value.getAsDouble() / unit : Double.NaN, decimals);
   }
 
   /** Writing to memory never fails. */

@@ -1,6 +1,7 @@
 package settle.cli.output;
 
 import java.util.List;
+import settle.plots.figures.LessonFigures;
 import settle.plots.words.Cautions;
 import settle.plots.words.Lesson;
 import settle.sim.demo.Demonstration;
@@ -44,13 +45,7 @@ public final class LessonText {
     text.gap();
     text.paragraph(lesson.changed());
     text.paragraph(lesson.happened());
-    text.gap();
-    TextTable table = new TextTable(1);
-    table.head("", "Before", "After");
-    for (Lesson.Row row : lesson.rows()) {
-      table.row(row.what(), row.before(), row.after());
-    }
-    text.lines(table.text());
+    text.table(LessonFigures.table(lesson));
     text.gap();
     text.paragraph("Look at: " + d.lookAt());
     if (!d.beware().isEmpty()) {

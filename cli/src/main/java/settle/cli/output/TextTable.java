@@ -1,10 +1,8 @@
 package settle.cli.output;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Objects;
 import settle.plots.figures.Table;
 
 /**
@@ -29,7 +27,9 @@ final class TextTable {
   /** The same table in plain text. */
   static String text(Table table) {
     TextTable text = new TextTable(table.words());
-    text.head(table.heads().stream().map(Table.Head::label).toArray(String[]::new));
+    if (table.heads().stream().anyMatch(h -> !h.label().isEmpty())) {
+      text.head(table.heads().stream().map(Table.Head::label).toArray(String[]::new));
+    }
     if (table.heads().stream().anyMatch(h -> !h.unit().isEmpty())) {
       text.head(table.heads().stream().map(Table.Head::unit).toArray(String[]::new));
     }
@@ -37,11 +37,6 @@ final class TextTable {
       text.row(row.stream().map(Table.Cell::text).toArray(String[]::new));
     }
     return text.text();
-  }
-
-  /** A row without the columns that a table has no use for: cells that are null are left out. */
-  static String[] cells(String... cells) {
-    return Arrays.stream(cells).filter(Objects::nonNull).toArray(String[]::new);
   }
 
   void head(String... cells) {

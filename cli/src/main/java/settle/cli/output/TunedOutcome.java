@@ -1,6 +1,8 @@
 package settle.cli.output;
 
 import java.util.List;
+import settle.plots.figures.Study;
+import settle.plots.figures.TuningFigures;
 import settle.sim.tuning.Tuning;
 
 /**
@@ -15,5 +17,26 @@ public record TunedOutcome(String command, String scenario, Tuning tuning, List<
 
   public TunedOutcome {
     notes = List.copyOf(notes);
+  }
+
+  /** What is told of it. */
+  public Study study() {
+    return new TuningFigures(tuning).study(notes);
+  }
+
+  /**
+   * All of it as one JSON document.
+   *
+   * @param version the tool's
+   */
+  public String json(String version) {
+    return JsonDocument.write(
+        command,
+        scenario,
+        version,
+        json -> {
+          new TuningFigures(tuning).write(json);
+          json.texts("warnings", notes);
+        });
   }
 }

@@ -3,6 +3,7 @@ package settle.plots.figures;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import settle.plots.words.Unit;
 
 /**
  * One thing known of a subject: what it is called, what it is measured in and how it is read, once

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
+import settle.plots.words.Unit;
 
 /**
  * What is known of one kind of thing, figure by figure, in the order in which it is told. A list is
@@ -94,13 +95,33 @@ public final class Figures<T> {
         id, (document, of) -> document.flag(id, read.test(of)), of -> read.test(of) ? "yes" : "no");
   }
 
+  /** Whether it is so, where that is known. */
+  public Figures<T> maybeFlag(String id, Function<T, Optional<Boolean>> read) {
+    return words(
+        id,
+        (document, of) ->
+            read.apply(of).ifPresentOrElse(f -> document.flag(id, f), () -> document.nothing(id)),
+        of -> read.apply(of).map(f -> f ? "yes" : "no").orElse("–"));
+  }
+
   public Figures<T> texts(String id, Function<T, List<String>> read) {
     return words(id, (document, of) -> document.texts(id, read.apply(of)), of -> "");
   }
 
   /** A thing that it has. */
   public <P> Figures<T> part(String id, Function<T, P> read, Figures<P> figures) {
-    return words(id, (document, of) -> document.part(id, read.apply(of), figures), of -> "");
+    return part(id, read, part -> figures);
+  }
+
+  /** A thing that it has, of which other figures are known than of others of its kind. */
+  public <P> Figures<T> part(String id, Function<T, P> read, Function<P, Figures<P>> figures) {
+    return words(
+        id,
+        (document, of) -> {
+          P part = read.apply(of);
+          document.part(id, part, figures.apply(part));
+        },
+        of -> "");
   }
 
   /** A thing that it may have. */

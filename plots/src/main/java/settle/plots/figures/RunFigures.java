@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import settle.plots.words.PlantVerdict;
 import settle.plots.words.Quantities;
+import settle.plots.words.Unit;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.Balance.BranchBalance;
@@ -364,17 +365,17 @@ public final class RunFigures {
           .text("name", RoomError::name)
           .maybe("warmUp", Unit.MINUTES, RoomError::warmUp)
           .as("Warm-up", 2)
-          .number("overshoot", Unit.KELVIN, RoomError::overshoot)
+          .number("overshoot", Unit.KELVIN, 4, RoomError::overshoot)
           .as("Overshoot", 3)
-          .number("lastOperative", Unit.KELVIN, RoomError::lastOperative)
+          .number("lastOperative", Unit.KELVIN, 4, RoomError::lastOperative)
           .as("In the end", 3);
 
   /** How far those of source and water do: differences all, so temperatures are in kelvin here. */
   private static final Figures<ErrorEstimate> WATER_ERROR =
       new Figures<ErrorEstimate>()
-          .number("flowMean", Unit.KELVIN, ErrorEstimate::flowMean)
+          .number("flowMean", Unit.KELVIN, 4, ErrorEstimate::flowMean)
           .as("Flow", 3)
-          .number("returnMean", Unit.KELVIN, ErrorEstimate::returnMean)
+          .number("returnMean", Unit.KELVIN, 4, ErrorEstimate::returnMean)
           .as("Return", 3)
           .number("sourceHeat", Unit.SHARE, 6, ErrorEstimate::sourceHeat)
           .as("Heat", 3);

@@ -76,7 +76,7 @@ public record Table(List<Head> heads, int words, List<List<Cell>> rows) {
         rows.add(row);
       }
     }
-    return new Table(heads, 1, rows);
+    return new Table(heads, names.size() == 1 ? 2 : 1, rows);
   }
 
   /** What the columns mean, in one paragraph; empty if every label says it. */

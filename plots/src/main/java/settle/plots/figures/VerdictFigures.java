@@ -8,6 +8,7 @@ import settle.plots.words.Answer;
 import settle.plots.words.HouseholderAnswer;
 import settle.plots.words.OddsWords;
 import settle.plots.words.Quantities;
+import settle.plots.words.Unit;
 import settle.sim.engine.HeldRun;
 import settle.sim.engine.RestStatus;
 import settle.sim.house.House;

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import settle.plots.chart.Chart;
+import settle.plots.figures.LessonFigures;
 import settle.plots.words.Cautions;
 import settle.plots.words.Lesson;
 import settle.sim.demo.Demonstration;
@@ -45,7 +46,7 @@ public final class Handout {
     page.put("happened", lesson.happened());
     page.put("look", d.lookAt());
     page.put("beware", d.beware().isEmpty() ? List.of() : List.of(d.beware()));
-    page.put("rows", lesson.rows());
+    page.put("figures", Page.table(LessonFigures.table(lesson)));
     page.put("svg", chart.picture().svg(chart.name()));
     return page;
   }

@@ -7,10 +7,8 @@ import settle.sim.bench.BenchFindings;
 import settle.sim.bench.Course;
 import settle.sim.bench.Disturbance;
 import settle.sim.bench.En215;
-import settle.sim.bench.HysteresisLoop;
 import settle.sim.bench.InBranch;
 import settle.sim.bench.LoadLine;
-import settle.sim.bench.StepResponse;
 import settle.sim.control.Control;
 import settle.sim.control.Thermostat;
 import settle.sim.valve.FixedOpening;
@@ -37,23 +35,20 @@ public record BenchWords(BenchFindings findings) {
           + " numbers; that hysteresis may be no more than 1 K also stands in trade text. For W the limit is that of a head with its"
           + " sensor built in; a remote sensor has 0.75 K.";
 
-  /**
-   * A figure of EN 215 beside its limit.
-   *
-   * @param name what it is
-   * @param read what the rig read
-   * @param limit the most allowed
-   * @param within whether it keeps it
-   */
-  public record Limit(String name, String read, String limit, String within) {}
+  /** How it is tested by itself. */
+  public static final String ON_RIG =
+      "10 kPa across the valve, water at 50 °C, temperature at the head moved up and down slowly.";
 
-  /**
-   * A figure with its name.
-   *
-   * @param name what it is
-   * @param value with its unit
-   */
-  public record Figure(String name, String value) {}
+  /** How it is tested in its branch. */
+  public static final String IN_BRANCH = "The network solved, the other valves nominally open.";
+
+  /** How it is held against its load. */
+  public static final String AGAINST_LOAD =
+      "Without gains: where load line and valve line cross, the room is at rest.";
+
+  /** What stands for a loop that there is none of. */
+  public static final String NO_CURVE =
+      "none: its integral lets it rest at its set-point with any opening";
 
   /** The valve and where it is. */
   public String valve() {
@@ -185,83 +180,8 @@ public record BenchWords(BenchFindings findings) {
     return findings.valve() instanceof OnOffActuator;
   }
 
-  /** Figures of the rig, the loop first. */
-  public List<Figure> rig() {
-    List<Figure> figures = new ArrayList<>();
-    findings.rig().loop().ifPresent(loop -> loop(figures, loop));
-    if (findings.valve() instanceof MotorHead && findings.rig().loop().isEmpty()) {
-      figures.add(
-          new Figure(
-              "slow curve", "none: its integral lets it rest at its set-point with any opening"));
-    }
-    figures.add(new Figure("flow fully open", flow(findings.rig().openFlow())));
-    findings.rig().onward().ifPresent(response -> response(figures, response));
-    findings
-        .rig()
-        .turnedBack()
-        .filter(r -> r.standsStill() > 60)
-        .ifPresent(
-            r ->
-                figures.add(
-                    new Figure(
-                        "stands still after turning back by 1 K",
-                        Quantities.duration(r.standsStill()))));
-    if (findings.rig().loop().isPresent() && !findings.thermostatic()) {
-      figures.add(
-          new Figure(
-              "shift for 30 K hotter water, for 60 kPa",
-              kelvin(findings.rig().waterShift())
-                  + ", "
-                  + kelvin(findings.rig().pressureShift())
-                  + ": it measures in the room"));
-    }
-    return figures;
-  }
-
-  private void loop(List<Figure> figures, HysteresisLoop loop) {
-    if (loop.throttles()) {
-      figures.add(
-          new Figure("temperature point S (opening curve)", hundredths(loop.temperaturePoint())));
-    }
-    figures.add(new Figure("shut when warming, at", hundredths(loop.closingTemperature())));
-    figures.add(new Figure("off its seat when cooling, at", hundredths(loop.openingTemperature())));
-    if (loop.throttles()) {
-      figures.add(new Figure("nominal flow, at S − 2 K", flow(loop.nominalFlow())));
-      figures.add(new Figure("flow at S − 1 K", flow(loop.flowOneKelvinBelow())));
-      figures.add(
-          new Figure("proportional band, nominal flow to shut", kelvin(loop.proportionalBand())));
-      figures.add(new Figure("fully open to shut", kelvin(loop.throttlingRange())));
-    } else {
-      figures.add(new Figure("hysteresis between opening and shutting", kelvin(loop.hysteresis())));
-    }
-  }
-
-  private void response(List<Figure> figures, StepResponse response) {
-    if (findings.thermostatic()) {
-      figures.add(
-          new Figure(
-              "time constant, dead time",
-              minutes(response.timeConstant()) + ", " + minutes(response.deadTime())));
-    } else {
-      figures.add(
-          new Figure("63 % of its opening after", minutes(response.timeTo(StepResponse.READ_AT))));
-    }
-  }
-
-  /** Figures of EN 215 beside their limits; none for a valve it is not about. */
-  public List<Limit> limits() {
-    return findings.rig().readings().stream()
-        .map(
-            r ->
-                new Limit(
-                    name(r.figure()),
-                    read(r),
-                    limit(r.figure()),
-                    r.value().isEmpty() ? "–" : r.isWithin() ? "yes" : "no"))
-        .toList();
-  }
-
-  private static String name(En215 figure) {
+  /** A figure of EN 215 by its name. */
+  public static String name(En215 figure) {
     return switch (figure) {
       case HYSTERESIS -> "hysteresis C, at nominal flow";
       case WATER_TEMPERATURE -> "water temperature W, 30 K hotter";
@@ -271,7 +191,8 @@ public record BenchWords(BenchFindings findings) {
     };
   }
 
-  private static String read(En215.Reading reading) {
+  /** What the rig read of it. */
+  public static String read(En215.Reading reading) {
     if (reading.value().isEmpty()) {
       return "not modelled";
     }
@@ -280,36 +201,23 @@ public record BenchWords(BenchFindings findings) {
         : kelvin(reading.value().get());
   }
 
-  private static String limit(En215 figure) {
+  /** The most allowed. */
+  public static String limit(En215 figure) {
     return figure == En215.RESPONSE_TIME
         ? Quantities.duration(figure.limit())
         : kelvin(figure.limit());
   }
 
-  /** Figures of the branch. */
-  public List<Figure> branch() {
-    InBranch in = findings.inBranch();
-    List<Figure> figures = new ArrayList<>();
-    if (!Double.isNaN(in.authority())) {
-      figures.add(new Figure("authority", Quantities.share(in.authority())));
-      figures.add(
-          new Figure(
-              "pressure across it: nominally open, shut",
-              Quantities.pressure(in.nominalDrop())
-                  + ", "
-                  + Quantities.pressure(in.shutPressure())));
-      figures.add(
-          new Figure(
-              "flow nominally open, fully open",
-              flow(in.nominalFlow()) + ", " + flow(in.openFlow())));
-    } else {
-      figures.add(new Figure("authority", "does not apply: it does not throttle"));
-      figures.add(
-          new Figure("pressure across it when shut", Quantities.pressure(in.shutPressure())));
-      figures.add(new Figure("flow open", flow(in.openFlow())));
-    }
-    figures.add(new Figure("flow the branch is designed for", flow(in.designFlow()) + design(in)));
-    return figures;
+  /** Its authority, where it throttles. */
+  public static String authority(InBranch in) {
+    return Double.isNaN(in.authority())
+        ? "does not apply: it does not throttle"
+        : Quantities.share(in.authority());
+  }
+
+  /** The flow its branch is designed for, and where the valve passes it. */
+  public String designFlow(InBranch in) {
+    return flow(in.designFlow()) + design(in);
   }
 
   private static String design(InBranch in) {
@@ -392,7 +300,7 @@ public record BenchWords(BenchFindings findings) {
 
   private String flow(double massFlow) {
     double litres = findings.house().water().litresPerHour(massFlow);
-    return Quantities.number(litres, litres < 10 ? 1 : 0) + " l/h";
+    return Unit.LITRES_PER_HOUR.text(litres) + " l/h";
   }
 
   private static String kelvin(double kelvin) {

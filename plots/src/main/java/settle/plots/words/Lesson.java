@@ -1,6 +1,5 @@
 package settle.plots.words;
 
-import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import settle.sim.demo.BeforeAndAfter;
@@ -37,26 +36,6 @@ public final class Lesson {
   /** The second: what happened. */
   public String happened() {
     return filled(demonstration().happened());
-  }
-
-  /**
-   * A figure in words.
-   *
-   * @param figure which
-   * @param what what it is, with its room
-   * @param before its value before, with its unit
-   * @param after its value after, with its unit
-   */
-  public record Row(Figure figure, String what, String before, String after) {}
-
-  /** Its figures, before and after. */
-  public List<Row> rows() {
-    return demonstration().figures().stream()
-        .map(
-            f ->
-                new Row(
-                    f, f.words(), words(f).value(runs.before(f)), words(f).value(runs.after(f))))
-        .toList();
   }
 
   /** The first version in few words. */

@@ -11,21 +11,24 @@ import settle.sim.house.WaterProperties;
  */
 public record ReadingWords(Reading reading, WaterProperties water) {
 
-  private static final double JOULES_PER_KWH = 3.6e6;
-
-  /** Unit of the number that {@link #scaled} gives. */
-  public String unit() {
+  /** What it is measured in. */
+  public Unit measure() {
     return switch (reading) {
       case ROOM_TEMPERATURE, HIGHEST_TEMPERATURE, LOWEST_TEMPERATURE, EMITTER_RETURN, RETURN ->
-          "°C";
-      case SWING -> "K";
-      case WARM_UP -> "min";
-      case FLOW, LARGEST_FLOW, MAINS_FLOW -> "l/h";
-      case OPENING, CALL, DEAD_END -> "%";
-      case PRESSURE -> "kPa";
-      case OUTPUT, PUMP_POWER -> "W";
-      case SOURCE_HEAT -> "kWh";
+          Unit.CELSIUS;
+      case SWING -> Unit.KELVIN;
+      case WARM_UP -> Unit.MINUTES;
+      case FLOW, LARGEST_FLOW, MAINS_FLOW -> Unit.LITRES_PER_HOUR;
+      case OPENING, CALL, DEAD_END -> Unit.SHARE;
+      case PRESSURE -> Unit.KILOPASCALS;
+      case OUTPUT, PUMP_POWER -> Unit.WATTS;
+      case SOURCE_HEAT -> Unit.KILOWATT_HOURS;
     };
+  }
+
+  /** Symbol of the number that {@link #scaled} gives. */
+  public String unit() {
+    return measure().symbol();
   }
 
   /** Unit of what its course is drawn in. */
@@ -33,16 +36,15 @@ public record ReadingWords(Reading reading, WaterProperties water) {
     return reading.ofRoom() ? "°C" : unit();
   }
 
-  /** A value in the trade's unit instead of SI. */
+  /** A value in SI as a document has it. */
+  public double written(double value) {
+    return measure()
+        .written(measure() == Unit.LITRES_PER_HOUR ? water.litresPerHour(value) : value);
+  }
+
+  /** A value in the trade's unit instead of SI, a share in per cent. */
   public double scaled(double value) {
-    return switch (reading) {
-      case WARM_UP -> value / 60;
-      case FLOW, LARGEST_FLOW, MAINS_FLOW -> water.litresPerHour(value);
-      case OPENING, CALL, DEAD_END -> 100 * value;
-      case PRESSURE -> value / 1000;
-      case SOURCE_HEAT -> value / JOULES_PER_KWH;
-      default -> value;
-    };
+    return measure() == Unit.SHARE ? 100 * value : written(value);
   }
 
   /** A value with its unit. */

@@ -31,6 +31,11 @@ public final class TuningWords {
   private static final String PLUS = "+";
   private static final String MINUS = "\u2212";
 
+  /** How far to trust it. */
+  public static final String TRUST =
+      "Days are run in still weather, without sun; gains as the scenario has them. The coldest weather is run without set-back and without gains."
+          + " Shares of drawn houses and the season are reckoned at rest, not run.";
+
   /** Money below which thousandths are told. */
   private static final double SMALL_CHANGE = 0.1;
 
@@ -109,6 +114,27 @@ public final class TuningWords {
     return setting instanceof Setting.PumpHead
         ? Quantities.pressure(value)
         : Quantities.number(value, 2) + " /K";
+  }
+
+  /** Unit of its value in SI. */
+  public static String unit(Setting setting) {
+    if (setting instanceof Setting.Head || setting instanceof Setting.FlowTemperature) {
+      return "°C";
+    }
+    if (setting instanceof Setting.CurveShift
+        || setting instanceof Setting.ThermostatDifferential) {
+      return "K";
+    }
+    if (setting instanceof Setting.CurveSlope) {
+      return "K/K";
+    }
+    if (setting instanceof Setting.StartLead || setting instanceof Setting.MotorIntegralTime) {
+      return "s";
+    }
+    if (setting instanceof Setting.LockshieldTurns) {
+      return "turns";
+    }
+    return setting instanceof Setting.PumpHead ? "Pa" : "1/K";
   }
 
   /** By how much a setting is off, with its unit. */

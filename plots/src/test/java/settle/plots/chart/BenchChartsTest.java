@@ -7,6 +7,8 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import settle.plots.SyntheticRuns;
+import settle.plots.figures.BenchFigures;
+import settle.plots.figures.Table;
 import settle.plots.words.BenchWords;
 import settle.sim.bench.BenchFindings;
 import settle.sim.bench.Course;
@@ -124,8 +126,10 @@ class BenchChartsTest {
             "misses a limit of EN 215: hysteresis C, at nominal flow (1.30 K, limit 1.00 K) and response time Z",
             "20 % authority: lockshield and pipe decide the flow",
             "swings by up to 1.0 K");
-    assertThat(new BenchWords(loose).limits())
-        .extracting(BenchWords.Limit::within)
+    Table limits =
+        new BenchFigures(loose).study(List.of(), List.of()).sections().get(0).tables().get(1);
+    assertThat(limits.rows())
+        .extracting(row -> row.get(3).text())
         .containsExactly("no", "yes", "yes", "no", "–");
   }
 
@@ -135,7 +139,8 @@ class BenchChartsTest {
     assertThat(BenchCharts.of(open))
         .extracting(Chart::name)
         .containsExactly("load-line", "room-tests");
-    assertThat(new BenchWords(open).limits()).isEmpty();
+    assertThat(new BenchFigures(open).study(List.of(), List.of()).sections().get(0).tables())
+        .hasSize(1);
     assertThat(new BenchWords(open).answer().get(0)).contains("does not apply");
   }
 

@@ -12,6 +12,8 @@ import org.junit.jupiter.api.Test;
 import settle.plots.SyntheticRuns;
 import settle.plots.drawing.Lettering;
 import settle.plots.drawing.TextStyle;
+import settle.plots.figures.LessonFigures;
+import settle.plots.figures.Table;
 import settle.plots.report.Handout;
 import settle.plots.words.Lesson;
 import settle.plots.words.ReadingWords;
@@ -70,9 +72,9 @@ class LessonChartTest {
     Lesson lesson = lesson("Rests at {ROOM_TEMPERATURE.after}.", Reading.ROOM_TEMPERATURE);
     assertThat(lesson.changed()).isEqualTo("From 10 °C to −3 °C in 06:00–22:30.");
     assertThat(lesson.before()).isEqualTo("times 00:00–24:00");
-    Lesson.Row row = lesson.rows().get(0);
-    assertThat(row.what()).isEqualTo("it comes to");
-    assertThat(lesson.happened()).isEqualTo("Rests at " + row.after() + ".");
+    List<Table.Cell> row = LessonFigures.table(lesson).rows().get(0);
+    assertThat(row.get(0).text()).isEqualTo("it comes to");
+    assertThat(lesson.happened()).isEqualTo("Rests at " + row.get(2).text() + ".");
     assertThatThrownBy(() -> lesson("{heat.after}", Reading.ROOM_TEMPERATURE).happened())
         .hasMessageContaining("no figure 'heat'");
   }
@@ -93,10 +95,11 @@ class LessonChartTest {
     for (Reading reading : Reading.values()) {
       Lesson lesson = lesson("It happened.", reading);
       Chart chart = LessonChart.of(lesson);
+      List<Table.Cell> row = LessonFigures.table(lesson).rows().get(0);
       assertThat(String.join(" ", chart.picture().words()))
           .as(reading.name())
           .contains("before: times 00:00–24:00", ReadingWords.course(reading))
-          .contains(lesson.rows().get(0).before(), lesson.rows().get(0).after());
+          .contains(row.get(1).text(), row.get(2).text());
       for (Element text :
           Jsoup.parse(chart.picture().svg("p"), Parser.xmlParser()).select("text")) {
         if (text.attr("text-anchor").isEmpty() || text.attr("text-anchor").equals("start")) {

@@ -1,9 +1,15 @@
 package settle.sim.tuning;
 
+import java.util.Optional;
 import settle.sim.control.FlowCurve;
 
 /** Why a search begins where it does. */
 public sealed interface Reason {
+
+  /** The plant that was identified for it by a step; empty where none was. */
+  default Optional<FirstOrderDeadTime> identified() {
+    return Optional.empty();
+  }
 
   /** Nothing better is known than what was found. */
   record AsFound() implements Reason {}
@@ -53,7 +59,13 @@ public sealed interface Reason {
    * @param plant step of the source, identified, the thermostat's sensor behind it
    * @param cycle what comes of it
    */
-  record LimitCycle(FirstOrderDeadTime plant, RelayCycle cycle) implements Reason {}
+  record LimitCycle(FirstOrderDeadTime plant, RelayCycle cycle) implements Reason {
+
+    @Override
+    public Optional<FirstOrderDeadTime> identified() {
+      return Optional.of(plant);
+    }
+  }
 
   /**
    * Gains: SIMC.
@@ -61,5 +73,11 @@ public sealed interface Reason {
    * @param plant step of the lift, identified [K per full lift]
    * @param rule what the rule gives
    */
-  record Rule(FirstOrderDeadTime plant, Simc rule) implements Reason {}
+  record Rule(FirstOrderDeadTime plant, Simc rule) implements Reason {
+
+    @Override
+    public Optional<FirstOrderDeadTime> identified() {
+      return Optional.of(plant);
+    }
+  }
 }

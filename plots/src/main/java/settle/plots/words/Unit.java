@@ -1,6 +1,4 @@
-package settle.plots.figures;
-
-import settle.plots.words.Quantities;
+package settle.plots.words;
 
 /**
  * What figures are measured in: symbol and digits in a table, its one spelling and its decimals in
@@ -14,7 +12,7 @@ public enum Unit {
   /** Likewise, where the name says that it is one: an authority, an opening. */
   RATIO("%", "", 1, 0, 4),
   CELSIUS("°C", "C", 1, 1, 3),
-  KELVIN("K", "K", 1, 1, 4),
+  KELVIN("K", "K", 1, 1, 3),
   DEGREE_HOURS("K h", "DegreeHours", 1, 1, 3),
   WATTS("W", "W", 1, 0, 1),
   KILOWATT_HOURS("kWh", "KWh", 3.6e6, 1, 3),
@@ -52,17 +50,17 @@ public enum Unit {
   }
 
   /** What the name of a figure in a document ends in. */
-  String suffix() {
+  public String suffix() {
     return suffix;
   }
 
   /** A value in SI as a document has it. */
-  double written(double si) {
+  public double written(double si) {
     return si / inSi;
   }
 
   /** Decimals in a document, beyond which the model says nothing. */
-  int decimals() {
+  public int decimals() {
     return decimals;
   }
 
@@ -73,7 +71,7 @@ public enum Unit {
   }
 
   /** Likewise, with other digits behind the point than usual. */
-  String text(double si, int other) {
+  public String text(double si, int other) {
     return Quantities.number(symbol.equals("%") ? 100 * si : si / inSi, other);
   }
 }
