@@ -16,6 +16,8 @@ import settle.sim.hydraulics.ConstantPump;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.Pipe;
+import settle.sim.notice.Code;
+import settle.sim.notice.Notice;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.MainColumn;
@@ -195,11 +197,11 @@ public final class SyntheticPlant {
               24_000 - 1000 * b,
               0.55 - 0.05 * b));
     }
-    List<String> warnings =
+    List<Notice> notices =
         arrangement.balanced()
             ? List.of()
-            : List.of("water whistles above 1.0 m/s in ground: take a wider pipe");
-    return new Balance(arrangement.balanced(), n - 1, 17_000, 25_000, branches, warnings);
+            : List.of(Notice.about("ground", Code.NOISY_MAINS, 1.04));
+    return new Balance(arrangement.balanced(), n - 1, 17_000, 25_000, branches, notices);
   }
 
   private static Trace trace(House house, RunResult plain, int everySteps) {

@@ -3,8 +3,9 @@ package settle.cli.output;
 import java.util.ArrayList;
 import java.util.List;
 import settle.plots.figures.RunFigures;
-import settle.plots.words.Gathered;
+import settle.plots.words.Notices;
 import settle.sim.house.House;
+import settle.sim.notice.Notice;
 import settle.sim.result.RunResult;
 import settle.sim.study.ErrorEstimate;
 
@@ -66,11 +67,10 @@ public record Outcome(
   public List<String> warnings() {
     List<String> all = new ArrayList<>(scenarioWarnings);
     for (RunResult run : runs) {
-      for (String warning : run.warnings()) {
-        all.add(run.arrangement().name() + ": " + warning);
-      }
-      for (String warning : Gathered.of(run.balance().warnings())) {
-        all.add(run.arrangement().name() + ": " + warning);
+      List<Notice> notices = new ArrayList<>(run.notices());
+      notices.addAll(run.balance().notices());
+      for (String words : Notices.gathered(notices)) {
+        all.add(run.arrangement().name() + ": " + words);
       }
     }
     return all;

@@ -20,6 +20,8 @@ import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.ConstantPump;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.Pipe;
+import settle.sim.notice.Code;
+import settle.sim.notice.Notice;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.CyclingFigures;
@@ -53,7 +55,7 @@ final class OutcomeExample {
                   0.25,
                   18_000,
                   0.125)),
-          List.of("authority is low"));
+          List.of(Notice.about("living room: emitter", Code.LITTLE_AUTHORITY, 0.125)));
 
   private OutcomeExample() {}
 
@@ -181,6 +183,6 @@ final class OutcomeExample {
         warmUp.isPresent(),
         2,
         warmUp.isPresent() ? 0 : 1,
-        warmUp.isPresent() ? List.of() : List.of("the valve hunts"));
+        warmUp.isPresent() ? List.of() : List.of(Notice.of(Code.DEAD_END, 5400)));
   }
 }

@@ -80,9 +80,15 @@ class OutcomeJsonTest {
                     "velocityMetresPerSecond" : 0.25,
                     "authority" : 0.125
                   } ],
-                  "warnings" : [ "authority is low" ]
+                  "warnings" : [ "'living room: emitter': the valve has 13 % authority and governs its flow only when nearly shut; use a valve of smaller Kv, or less pressure from the pump" ]
                 },
-                "stepsUnagreed" : 0
+                "stepsUnagreed" : 0,
+                "notices" : [ {
+                  "code" : "little_authority",
+                  "severity" : "advice",
+                  "about" : "living room: emitter",
+                  "words" : "'living room: emitter': the valve has 13 % authority and governs its flow only when nearly shut; use a valve of smaller Kv, or less pressure from the pump"
+                } ]
               }, {
                 "name" : "radiators",
                 "emitterKind" : "radiator",
@@ -130,9 +136,15 @@ class OutcomeJsonTest {
                 "waterVolumeLitres" : 46.0,
                 "waterNeededLitres" : 61.0,
                 "balance" : null,
-                "stepsUnagreed" : 1
+                "stepsUnagreed" : 1,
+                "notices" : [ {
+                  "code" : "dead_end",
+                  "severity" : "fault",
+                  "about" : "",
+                  "words" : "every valve is shut for 1.5 h while heat is called for: the pump works against a dead end; fit a bypass or leave one emitter open"
+                } ]
               } ],
-              "warnings" : [ "U-value 9 W/m²K of 'wall' is unusually high", "skirting: authority is low", "radiators: the valve hunts" ]
+              "warnings" : [ "U-value 9 W/m²K of 'wall' is unusually high", "skirting: 'living room: emitter': the valve has 13 % authority and governs its flow only when nearly shut; use a valve of smaller Kv, or less pressure from the pump", "radiators: every valve is shut for 1.5 h while heat is called for: the pump works against a dead end; fit a bypass or leave one emitter open" ]
             }
             """);
   }

@@ -113,7 +113,7 @@ class OutcomeTablesTest {
         run.keepsUp(),
         run.steps(),
         run.stepsUnagreed(),
-        run.warnings());
+        run.notices());
   }
 
   private static House withHeatPump(House house) {

@@ -62,7 +62,10 @@ class SummaryTextTest {
   void warningsAndCautionsCloseIt() {
     assertThat(summary)
         .containsSubsequence(
-            "Beware:", "unusually high", "radiators: the valve hunts", "not a design certificate");
+            "Beware:",
+            "unusually high",
+            "radiators: every valve is shut for 1.5 h",
+            "not a design certificate");
   }
 
   @Test

@@ -127,7 +127,7 @@ public final class TuningCharts {
         run.keepsUp(),
         run.steps(),
         run.stepsUnagreed(),
-        run.warnings());
+        run.notices());
   }
 
   private Chart flow() {

@@ -6,12 +6,15 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import settle.plots.words.Notices;
 import settle.plots.words.PlantVerdict;
 import settle.plots.words.Quantities;
 import settle.plots.words.Unit;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.Balance.BranchBalance;
+import settle.sim.notice.Notice;
 import settle.sim.result.CyclingFigures;
 import settle.sim.result.LastDay;
 import settle.sim.result.PlantFigures;
@@ -58,11 +61,24 @@ public final class RunFigures {
                 "balance",
                 r -> Optional.of(r.balance()).filter(b -> !b.branches().isEmpty()),
                 balance())
-            .count("stepsUnagreed", RunResult::stepsUnagreed);
+            .count("stepsUnagreed", RunResult::stepsUnagreed)
+            .list("notices", RunFigures::notices, NOTICE);
     return errors.isEmpty()
         ? figures
         : figures.part("numericalError", r -> errors.get(runs.indexOf(r)), ERROR);
   }
+
+  /** What the reader should know of a run and its balance. */
+  private static List<Notice> notices(RunResult run) {
+    return Stream.concat(run.notices().stream(), run.balance().notices().stream()).toList();
+  }
+
+  private static final Figures<Notice> NOTICE =
+      new Figures<Notice>()
+          .word("code", Notice::code)
+          .word("severity", n -> n.code().severity())
+          .text("about", Notice::about)
+          .text("words", Notices::of);
 
   /** How warm a room gets and stays. */
   private Figures<RoomFigures> warmth() {
@@ -311,7 +327,7 @@ public final class RunFigures {
         .number("headNeeded", Unit.KILOPASCALS, Balance::headNeeded)
         .number("head", Unit.KILOPASCALS, Balance::head)
         .list("branches", RunFigures::branches, branch())
-        .texts("warnings", Balance::warnings);
+        .texts("warnings", b -> Notices.each(b.notices()));
   }
 
   private Figures<BranchRow> branch() {

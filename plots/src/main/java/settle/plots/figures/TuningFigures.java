@@ -241,16 +241,16 @@ public final class TuningFigures {
         tuning.before().usual().warmth().values().stream().anyMatch(Spell.Warmth::periods);
     Figures<Performance> rows = new Figures<>();
     Function<Spell, String> cost = s -> Quantities.number(s.costPerDay(house), 2) + money;
-    rows.column("Energy a day, " + usual, p -> cost.apply(p.usual()))
-        .column("Energy a day, " + mild, p -> cost.apply(p.mild()))
-        .column("Energy a day, " + cold, p -> cost.apply(p.coldest()));
+    rows.column("Cost a day, " + usual, p -> cost.apply(p.usual()))
+        .column("Cost a day, " + mild, p -> cost.apply(p.mild()))
+        .column("Cost a day, " + cold, p -> cost.apply(p.coldest()));
     row(rows, "Energy a day, " + usual, Unit.KILOWATT_HOURS, p -> p.usual().inputPerDay());
     rows.column(
-            "A season, at rest, not run",
+            "Cost of a season, at rest, not run",
             p -> Quantities.number(season(p, Season.Consumption::cost), 0) + money)
         .where(p -> p.season().flatMap(Season.Year::consumption).isPresent())
         .column(
-            "A season, at rest, not run",
+            "Energy of a season, at rest, not run",
             Unit.KILOWATT_HOURS,
             p -> Unit.KILOWATT_HOURS.text(season(p, Season.Consumption::input), 0))
         .where(p -> p.season().flatMap(Season.Year::consumption).isPresent());

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import settle.plots.words.Answer;
 import settle.plots.words.HouseholderAnswer;
+import settle.plots.words.Notices;
 import settle.plots.words.OddsWords;
 import settle.plots.words.Quantities;
 import settle.plots.words.Unit;
@@ -302,7 +303,7 @@ public final class VerdictFigures {
         .maybePart("mildWeather", HeatPumpAnswer::mild, CYCLING)
         .maybePart("mildWeatherWithWaterNeeded", HeatPumpAnswer::mildCured, CYCLING)
         .all(HeatPumpAnswer::water, water)
-        .texts("doubts", HeatPumpAnswer::doubts);
+        .texts("doubts", h -> Notices.each(h.doubts()));
   }
 
   private double litres(double massFlow) {
@@ -327,7 +328,7 @@ public final class VerdictFigures {
           .maybe("cyclesAboveOutdoor", Unit.CELSIUS, BoilerAnswer::cyclesAbove)
           .number("condensing", Unit.SHARE, BoilerAnswer::condensingShare)
           .number("efficiency", Unit.NONE, BoilerAnswer::efficiency)
-          .texts("doubts", BoilerAnswer::doubts);
+          .texts("doubts", b -> Notices.each(b.doubts()));
 
   private static final Figures<Season.Year> YEAR =
       new Figures<Season.Year>()

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import settle.sim.engine.RestStatus;
 import settle.sim.house.House;
 import settle.sim.measure.Measure;
+import settle.sim.notice.Notice;
 import settle.sim.study.ComfortAtRest;
 import settle.sim.study.Holding;
 import settle.sim.study.Judgement;
@@ -449,7 +450,7 @@ public record Answer(House house, Verdict verdict) {
 
   /** What would help and what is doubtful, each under its heading; what is empty is left out. */
   public List<Points> points() {
-    List<String> doubts = new ArrayList<>();
+    List<Notice> doubts = new ArrayList<>();
     verdict.heatPump().ifPresent(h -> doubts.addAll(h.doubts()));
     verdict.boiler().ifPresent(b -> doubts.addAll(b.doubts()));
     return Stream.of(
@@ -457,7 +458,7 @@ public record Answer(House house, Verdict verdict) {
             new Points(
                 "Tried by itself, carried out and run, least effort first",
                 RemedyWords.lines(verdict.remedies())),
-            new Points("Doubtful about the source", doubts))
+            new Points("Doubtful about the source", Notices.each(doubts)))
         .filter(p -> !p.points().isEmpty())
         .toList();
   }

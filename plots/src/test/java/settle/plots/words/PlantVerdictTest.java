@@ -139,6 +139,6 @@ class PlantVerdictTest {
         run.keepsUp(),
         run.steps(),
         run.stepsUnagreed(),
-        run.warnings());
+        run.notices());
   }
 }

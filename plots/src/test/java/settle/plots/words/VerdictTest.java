@@ -55,7 +55,7 @@ class VerdictTest {
             false,
             run.steps(),
             run.stepsUnagreed(),
-            run.warnings());
+            run.notices());
     assertThat(new Verdict(house, later).answer())
         .startsWith("the rooms do not keep up, although every room is warm within")
         .endsWith("Later " + first.name() + " falls short of want, by 3.2 K h in all.");

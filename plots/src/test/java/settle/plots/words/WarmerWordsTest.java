@@ -97,7 +97,7 @@ class WarmerWordsTest {
             true,
             run.steps(),
             run.stepsUnagreed(),
-            run.warnings());
+            run.notices());
     return new Verdict(house, warmer).paragraph();
   }
 }

@@ -19,6 +19,8 @@ import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.PipeResistance;
 import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Pump;
+import settle.sim.notice.Code;
+import settle.sim.notice.Notice;
 import settle.sim.valve.Valve;
 
 /**
@@ -106,20 +108,20 @@ final class Balancing {
       index = need[b] > need[index] ? b : index;
     }
     double headNeeded = need[index];
-    List<String> warnings = new ArrayList<>();
+    List<Notice> notices = new ArrayList<>();
     if (given.balanced() && any) {
       double share = attainable(headNeeded);
       pump = set(share < 1 ? distribution.pump().head(total(share), density) : headNeeded);
       arrangement = given.withBranches(throttled(share));
       if (share < 1) {
-        warnings.add(tooWeak(index, headNeeded, share));
+        notices.add(tooWeak(index, headNeeded, share));
       }
     } else {
       pump = distribution.pump();
       arrangement = given;
     }
     if (given.balanced()) {
-      addShut(warnings);
+      addShut(notices);
     }
     NetworkFlow before = network(distribution.pump(), given);
     NetworkFlow after = network(pump, arrangement);
@@ -127,8 +129,8 @@ final class Balancing {
     for (int b = 0; b < n; b++) {
       branches.add(branch(model, b, before, after));
     }
-    addLimits(warnings, branches, after);
-    balance = new Balance(given.balanced(), index, headNeeded, after.head(), branches, warnings);
+    addLimits(notices, branches, after);
+    balance = new Balance(given.balanced(), index, headNeeded, after.head(), branches, notices);
   }
 
   /** Flow that the branches which are not shut have together [kg/s]. */
@@ -264,90 +266,45 @@ final class Balancing {
     return drop / (drop + Math.max(rest, 0));
   }
 
-  private String tooWeak(int index, double headNeeded, double share) {
-    return "the pump cannot carry the design flows: '"
-        + name(index)
-        + "' needs "
-        + kilopascal(headNeeded)
-        + " at the pump; every branch gets "
-        + Math.round(share * 100)
-        + " % of its design flow; use larger pipe on that way or a stronger pump";
+  private Notice tooWeak(int index, double headNeeded, double share) {
+    return Notice.about(name(index), Code.PUMP_TOO_WEAK, headNeeded, share);
   }
 
   private String name(int branch) {
     return given.branchNames().get(branch);
   }
 
-  private void addShut(List<String> warnings) {
+  private void addShut(List<Notice> notices) {
     for (int b = 0; b < open.length; b++) {
       if (!open[b]) {
-        warnings.add(
-            "'"
-                + name(b)
-                + "': shut in the scenario, so the balance leaves it shut and reckons no water"
-                + " for it");
+        notices.add(Notice.about(name(b), Code.LEFT_SHUT));
       }
     }
   }
 
-  private void addLimits(List<String> warnings, List<BranchBalance> branches, NetworkFlow after) {
+  private void addLimits(List<Notice> notices, List<BranchBalance> branches, NetworkFlow after) {
     for (BranchBalance b : branches) {
       if (b.velocity() > NOISY_VELOCITY) {
-        warnings.add(
-            "'"
-                + b.name()
-                + "': water runs at "
-                + tenths(b.velocity())
-                + " m/s and will be heard; use a larger pipe or throttle it");
+        notices.add(Notice.about(b.name(), Code.NOISY_BRANCH, b.velocity()));
       }
       if (b.authority() < LEAST_AUTHORITY) {
-        warnings.add(
-            "'"
-                + b.name()
-                + "': the valve has "
-                + Math.round(b.authority() * 100)
-                + " % authority and governs its flow only when nearly shut; use a valve of"
-                + " smaller Kv, or less pressure from the pump");
+        notices.add(Notice.about(b.name(), Code.LITTLE_AUTHORITY, b.authority()));
       }
       if (given.balanced() && b.lockshield().kv() > 0 && b.lockshield().turns() < LEAST_TURNS) {
-        warnings.add(
-            "'"
-                + b.name()
-                + "': the lockshield is open by less than "
-                + LEAST_TURNS
-                + " turns, where it sets badly and blocks; lower the pump's head"
-                + " or use a valve of smaller Kv");
+        notices.add(Notice.about(b.name(), Code.NEARLY_SHUT, LEAST_TURNS));
       }
     }
     List<Main> mains = distribution.mains();
     for (int i = 0; i < mains.size(); i++) {
       double velocity = after.mainFlow(i) / (density * mains.get(i).pipe().area());
       if (velocity > NOISY_VELOCITY) {
-        warnings.add(
-            "mains '"
-                + mains.get(i).name()
-                + "': water runs at "
-                + tenths(velocity)
-                + " m/s and will be heard; use a larger pipe");
+        notices.add(Notice.about(mains.get(i).name(), Code.NOISY_MAINS, velocity));
       }
     }
     double shut = pump.head(0, density);
     if (shut > NOISY_PRESSURE && (distribution.bypass().isEmpty() || pump instanceof CurvePump)) {
-      warnings.add(
-          "the pump makes "
-              + kilopascal(shut)
-              + " when the valves close, and valves are heard above "
-              + kilopascal(NOISY_PRESSURE)
-              + "; lower its head, or use one that lowers it as the flow falls, or a bypass");
+      notices.add(Notice.of(Code.NOISY_VALVES, shut, NOISY_PRESSURE));
     }
-  }
-
-  private static String tenths(double value) {
-    return String.valueOf(Math.round(value * 10) / 10.0);
-  }
-
-  private static String kilopascal(double pascal) {
-    return tenths(pascal / 1000) + " kPa";
   }
 
   /** The arrangement as it is run. */

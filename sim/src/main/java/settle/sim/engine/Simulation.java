@@ -7,6 +7,8 @@ import java.util.function.DoubleConsumer;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
+import settle.sim.notice.Code;
+import settle.sim.notice.Notice;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
@@ -174,7 +176,7 @@ public final class Simulation {
         keepsUp,
         run.steps(),
         run.stepsUnagreed(),
-        warnings(trace, run));
+        notices(trace, run));
   }
 
   private static FigureReader.PlantFacts plantFacts(HouseModel model, HouseRun run) {
@@ -246,8 +248,8 @@ public final class Simulation {
     return new SettledHouse(model, outdoor, convective, radiant).asControlled();
   }
 
-  private static List<String> warnings(Trace trace, HouseRun run) {
-    List<String> warnings = new ArrayList<>();
+  private static List<Notice> notices(Trace trace, HouseRun run) {
+    List<Notice> notices = new ArrayList<>();
     double[] time = trace.time();
     double[] massFlow = trace.column(HouseColumn.MASS_FLOW);
     double[] call = trace.column(HouseColumn.CALL);
@@ -258,37 +260,16 @@ public final class Simulation {
       }
     }
     if (deadEnd > 0) {
-      warnings.add(
-          String.format(
-              java.util.Locale.ROOT,
-              "every valve is shut for %.1f h while heat is called for: the pump works against a"
-                  + " dead end; fit a bypass or leave one emitter open",
-              deadEnd / 3600));
+      notices.add(Notice.of(Code.DEAD_END, deadEnd));
     }
     if (run.stepsUnagreed() > 0) {
-      warnings.add(
-          String.format(
-              java.util.Locale.ROOT,
-              "in %d of %d steps source, water, valves and rooms came to no agreement however short"
-                  + " the step was made: what hangs on those moments is not to be relied on",
-              run.stepsUnagreed(),
-              run.steps()));
+      notices.add(Notice.of(Code.STEPS_UNAGREED, run.stepsUnagreed(), run.steps()));
     }
     if (run.timeBlocked() > 0) {
-      warnings.add(
-          String.format(
-              java.util.Locale.ROOT,
-              "too little water flows for %.1f h for the heat pump to run though heat is called"
-                  + " for: open valves or fit a bypass or a parallel buffer",
-              run.timeBlocked() / 3600));
+      notices.add(Notice.of(Code.KEPT_OFF, run.timeBlocked()));
     }
     if (run.timeOutsideMap() > 0) {
-      warnings.add(
-          String.format(
-              java.util.Locale.ROOT,
-              "the heat pump runs %.1f h at temperatures that its declared performance does not"
-                  + " cover: output and COP are held at its edge there",
-              run.timeOutsideMap() / 3600));
+      notices.add(Notice.of(Code.OUTSIDE_DECLARED, run.timeOutsideMap()));
     }
     for (int b = 0; b < trace.branches().size(); b++) {
       double[] flow = trace.column(BranchColumn.MASS_FLOW, b);
@@ -297,9 +278,9 @@ public final class Simulation {
         most = Math.max(most, flow[i]);
       }
       if (most == 0) {
-        warnings.add("no water ever flows through " + trace.branches().get(b));
+        notices.add(Notice.about(trace.branches().get(b), Code.NO_WATER));
       }
     }
-    return warnings;
+    return notices;
   }
 }

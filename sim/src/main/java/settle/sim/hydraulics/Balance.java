@@ -1,6 +1,7 @@
 package settle.sim.hydraulics;
 
 import java.util.List;
+import settle.sim.notice.Notice;
 
 /**
  * What the flows of an arrangement are with every valve open, as an installer balances it: heads
@@ -12,7 +13,7 @@ import java.util.List;
  * @param headNeeded pressure that branch needs at the pump, its lockshield open [Pa]
  * @param head pressure the pump makes with every valve open [Pa]
  * @param branches in the arrangement's order
- * @param warnings limits passed, with reason and remedy
+ * @param notices limits passed
  */
 public record Balance(
     boolean balanced,
@@ -20,11 +21,11 @@ public record Balance(
     double headNeeded,
     double head,
     List<BranchBalance> branches,
-    List<String> warnings) {
+    List<Notice> notices) {
 
   public Balance {
     branches = List.copyOf(branches);
-    warnings = List.copyOf(warnings);
+    notices = List.copyOf(notices);
   }
 
   /**

@@ -3,6 +3,7 @@ package settle.sim.result;
 import java.util.List;
 import settle.sim.house.Arrangement;
 import settle.sim.hydraulics.Balance;
+import settle.sim.notice.Notice;
 import settle.sim.recording.Trace;
 
 /**
@@ -21,7 +22,7 @@ import settle.sim.recording.Trace;
  * @param steps number of steps taken, lead-in included
  * @param stepsUnagreed how many of them came to no agreement however short they were made; 0 is the
  *     rule
- * @param warnings what the reader should know
+ * @param notices what the reader should know
  */
 public record RunResult(
     Arrangement arrangement,
@@ -35,4 +36,4 @@ public record RunResult(
     boolean keepsUp,
     int steps,
     int stepsUnagreed,
-    List<String> warnings) {}
+    List<Notice> notices) {}

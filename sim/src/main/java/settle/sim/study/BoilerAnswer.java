@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
+import settle.sim.notice.Notice;
 import settle.sim.source.Boiler;
 
 /**
@@ -20,7 +21,7 @@ import settle.sim.source.Boiler;
  * @param cyclesAbove outdoor temperature above which its least output is more than the load, so
  *     that it starts and stops [°C]; empty if it never is
  * @param days how it worked in the weathers that were run
- * @param doubts in words, each with its remedy; empty if nothing is doubtful
+ * @param doubts empty if nothing is doubtful
  */
 public record BoilerAnswer(
     String unit,
@@ -31,7 +32,7 @@ public record BoilerAnswer(
     Season season,
     OptionalDouble cyclesAbove,
     List<SourceDay> days,
-    List<String> doubts) {
+    List<Notice> doubts) {
 
   public BoilerAnswer {
     days = List.copyOf(days);
@@ -68,7 +69,7 @@ public record BoilerAnswer(
     return Optional.of(answer.with(SourceDoubts.about(answer, house)));
   }
 
-  private BoilerAnswer with(List<String> said) {
+  private BoilerAnswer with(List<Notice> said) {
     return new BoilerAnswer(
         unit, load, capacity, flowAsked, flowNeeded, season, cyclesAbove, days, said);
   }

@@ -8,6 +8,7 @@ import settle.sim.engine.HouseModel;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.WaterProperties;
+import settle.sim.notice.Notice;
 import settle.sim.source.Delivery;
 import settle.sim.source.HeatPump;
 import settle.sim.source.WaterNeeded;
@@ -35,7 +36,7 @@ import settle.sim.source.WaterNeeded;
  * @param mildCured the same with a vessel that makes up for the water lacking; empty likewise
  * @param days how it worked in the weathers that were run
  * @param water what it needs of water and has
- * @param doubts in words, each with its remedy; empty if nothing is doubtful
+ * @param doubts empty if nothing is doubtful
  */
 public record HeatPumpAnswer(
     String unit,
@@ -54,7 +55,7 @@ public record HeatPumpAnswer(
     Optional<Cycling> mildCured,
     Water water,
     List<SourceDay> days,
-    List<String> doubts) {
+    List<Notice> doubts) {
 
   /** Outdoor temperature for which mild weather stands [°C]. */
   public static final double MILD = WaterNeeded.MILD;
@@ -145,7 +146,7 @@ public record HeatPumpAnswer(
     return OptionalDouble.empty();
   }
 
-  private HeatPumpAnswer with(List<String> said) {
+  private HeatPumpAnswer with(List<Notice> said) {
     return new HeatPumpAnswer(
         unit,
         load,

@@ -17,6 +17,8 @@ import settle.sim.hydraulics.Balance.BranchBalance;
 import settle.sim.hydraulics.ConstantPump;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.PipePlace;
+import settle.sim.notice.Code;
+import settle.sim.notice.Notice;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.MainColumn;
@@ -115,7 +117,7 @@ class WetSystemTest {
             .toList();
     House dead = house.withArrangements(List.of(house.arrangements().get(0).withBranches(shut)));
     RunResult result = run(dead, 0);
-    assertThat(result.warnings()).anyMatch(w -> w.contains("dead end"));
+    assertThat(result.notices()).extracting(Notice::code).contains(Code.DEAD_END);
     double[] head = result.trace().column(HouseColumn.PUMP_HEAD);
     assertThat(head[head.length - 1]).isEqualTo(20_000);
     assertThat(result.trace().column(HouseColumn.MASS_FLOW)[head.length - 1]).isZero();
@@ -184,7 +186,7 @@ class WetSystemTest {
     for (BranchBalance b : balance.branches()) {
       assertThat(b.flow() / b.designFlow()).as(b.name()).isCloseTo(share, within(1e-6));
     }
-    assertThat(balance.warnings()).anyMatch(w -> w.contains("pump cannot carry"));
+    assertThat(balance.notices()).extracting(Notice::code).contains(Code.PUMP_TOO_WEAK);
   }
 
   @Test
@@ -209,11 +211,9 @@ class WetSystemTest {
         assertThat(branch.lockshield()).isEqualTo(branches.get(b).lockshield());
         assertThat(Arrays.stream(result.trace().column(BranchColumn.MASS_FLOW, b)).skip(1).max())
             .hasValue(0);
-        assertThat(balance.warnings())
-            .filteredOn(w -> w.contains(branch.name()))
-            .singleElement()
-            .asString()
-            .contains("leaves it shut");
+        assertThat(balance.notices())
+            .filteredOn(n -> n.about().equals(branch.name()))
+            .containsExactly(Notice.about(branch.name(), Code.LEFT_SHUT));
       } else {
         assertThat(branch.flow())
             .as(branch.name())
@@ -245,7 +245,7 @@ class WetSystemTest {
     Balance balance =
         run(house.withArrangements(List.of(new Arrangement("b", shut, true))), 0).balance();
     assertThat(balance.branches()).allMatch(b -> b.flow() == 0 && b.lockshield().kv() == 0);
-    assertThat(balance.warnings()).hasSizeGreaterThanOrEqualTo(shut.size());
+    assertThat(balance.notices()).hasSizeGreaterThanOrEqualTo(shut.size());
   }
 
   /** What a branch's pipe loses in a void is lost there, in a run and at rest alike. */

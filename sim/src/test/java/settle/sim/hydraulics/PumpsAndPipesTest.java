@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import settle.sim.notice.Code;
+import settle.sim.notice.Notice;
 
 /** Circulators, pipes and what they cannot be, by hand. */
 class PumpsAndPipesTest {
@@ -152,10 +154,11 @@ class PumpsAndPipesTest {
 
   @Test
   void aBalanceKeepsItsLists() {
-    List<String> warnings = new ArrayList<>(List.of("too fast"));
-    Balance balance = new Balance(true, 0, 1, 2, List.of(), warnings);
-    warnings.clear();
-    assertThat(balance.warnings()).containsExactly("too fast");
+    Notice tooFast = Notice.about("hall", Code.NOISY_BRANCH, 1.5);
+    List<Notice> notices = new ArrayList<>(List.of(tooFast));
+    Balance balance = new Balance(true, 0, 1, 2, List.of(), notices);
+    notices.clear();
+    assertThat(balance.notices()).containsExactly(tooFast);
   }
 
   @Test

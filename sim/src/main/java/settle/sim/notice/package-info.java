@@ -1,0 +1,2 @@
+/** What the reader of a result should know, in codes and numbers; words are given to it outside. */
+package settle.sim.notice;
