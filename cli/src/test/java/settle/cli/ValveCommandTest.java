@@ -69,7 +69,7 @@ class ValveCommandTest {
             "\"arrangement\" : \"radiators\"",
             "\"hysteresisK\" : 0.4,",
             "\"waterShiftK\" : 0.699,",
-            "\"pressureShiftK\" : 0.25,",
+            "\"pressureShiftK\" : 0.25",
             "\"timeConstantMinutes\" : 20.0,",
             "\"figure\" : \"static_pressure\"",
             "\"limitFrom\" : \"memory\"",
