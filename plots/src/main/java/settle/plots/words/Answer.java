@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import settle.sim.engine.RestStatus;
+import settle.sim.atrest.RestStatus;
 import settle.sim.house.House;
 import settle.sim.measure.Measure;
 import settle.sim.notice.Notice;

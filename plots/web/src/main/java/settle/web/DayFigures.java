@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import settle.sim.engine.SettledHouse;
+import settle.sim.atrest.SettledHouse;
 import settle.sim.engine.Simulation;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;

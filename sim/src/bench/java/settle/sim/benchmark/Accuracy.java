@@ -1,6 +1,6 @@
 package settle.sim.benchmark;
 
-import settle.sim.engine.HouseModel;
+import settle.sim.model.HouseModel;
 import settle.sim.engine.HouseRun;
 import settle.sim.house.Arrangement;
 import settle.sim.house.EmitterKind;

@@ -14,7 +14,7 @@ import org.openjdk.jmh.runner.options.CommandLineOptionException;
 import org.openjdk.jmh.runner.options.CommandLineOptions;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.util.Statistics;
-import settle.sim.engine.HouseModel;
+import settle.sim.model.HouseModel;
 import settle.sim.engine.HouseRun;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;

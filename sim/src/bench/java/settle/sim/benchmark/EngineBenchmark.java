@@ -12,7 +12,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import settle.sim.engine.HouseModel;
+import settle.sim.model.HouseModel;
 import settle.sim.engine.HouseRun;
 import settle.sim.engine.Simulation;
 import settle.sim.house.Arrangement;

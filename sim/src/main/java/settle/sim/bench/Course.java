@@ -1,5 +1,7 @@
 package settle.sim.bench;
 
+import settle.sim.units.Times;
+
 /**
  * What a room and its valve did when something changed, as a run of the whole house has it.
  *
@@ -23,16 +25,14 @@ public record Course(
   /** How close to where it ends up a room counts as settled [K]. */
   public static final double SETTLED_WITHIN = 0.1;
 
-  private static final double DAY = 86_400;
-
   /** Mean temperature over the day before the change [°C]. */
   public double before() {
-    return mean(-DAY, 0);
+    return mean(-Times.DAY, 0);
   }
 
   /** Mean temperature over the last day [°C]. */
   public double after() {
-    return mean(end() - DAY, end());
+    return mean(end() - Times.DAY, end());
   }
 
   /** How far below want it is after the change, mean of the last day [K]; above it, below zero. */
@@ -42,7 +42,7 @@ public record Course(
 
   /** Peak to peak over the last day [K]. */
   public double swing() {
-    return most(end() - DAY) - least(end() - DAY);
+    return most(end() - Times.DAY) - least(end() - Times.DAY);
   }
 
   /** How far it went, after the change, above both where it had been and where it ended [K]. */

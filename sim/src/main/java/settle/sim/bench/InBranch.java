@@ -3,12 +3,13 @@ package settle.sim.bench;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import settle.sim.engine.HouseModel;
+import settle.sim.atrest.Balancing;
 import settle.sim.house.Branch;
 import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.hydraulics.FlowCoefficient;
 import settle.sim.hydraulics.NetworkFlow;
+import settle.sim.model.HouseModel;
 
 /**
  * A valve in the branch it is fitted to, the network solved with the pump running and every other
@@ -66,7 +67,7 @@ public record InBranch(
     kv[branch] = 0;
     network.solve(kv, true);
     double shutPressure = network.branchPressure(branch);
-    double designFlow = model.balance().branches().get(branch).designFlow();
+    double designFlow = Balancing.balance(model).branches().get(branch).designFlow();
     double below = Double.NaN;
     if (throttling.isPresent() && designFlow < openFlow) {
       HysteresisLoop loop = throttling.get();

@@ -2,8 +2,8 @@ package settle.sim.bench;
 
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import settle.sim.engine.HouseModel;
-import settle.sim.engine.SettledHouse;
+import settle.sim.atrest.SettledHouse;
+import settle.sim.model.HouseModel;
 
 /**
  * The room's load line and the valve's line across it, at rest in weather that stays. The load line

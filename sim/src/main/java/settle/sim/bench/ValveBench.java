@@ -4,10 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import settle.sim.engine.HouseModel;
+import settle.sim.atrest.Balancing;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.model.HouseModel;
 import settle.sim.valve.Valve;
 
 /**
@@ -29,7 +30,7 @@ public final class ValveBench {
    * @param branch position of the valve's branch
    */
   public ValveBench(House house, Arrangement arrangement, int branch) {
-    model = HouseModel.asRun(house, arrangement);
+    model = Balancing.asRun(house, arrangement);
     this.branch = branch;
     room = new RoomTest(model, branch);
   }

@@ -1,11 +1,10 @@
 package settle.sim.control;
 
 import java.util.Arrays;
+import settle.sim.units.Times;
 
 /** A value that is constant between instants and repeats: a day's or a week's programme. */
 public final class Timetable {
-
-  private static final double DAY = 86_400;
 
   private final double period;
   private final double[] starts;
@@ -37,7 +36,7 @@ public final class Timetable {
 
   /** The same value for ever. */
   public static Timetable constant(double value) {
-    return new Timetable(DAY, new double[] {0}, new double[] {value});
+    return new Timetable(Times.DAY, new double[] {0}, new double[] {value});
   }
 
   /** Value in force at an instant; at a change, the new one. */
@@ -84,7 +83,8 @@ public final class Timetable {
   public boolean repeatsDaily() {
     for (double start : starts) {
       // Both sides of a day's shift change at starts, or at starts less a day.
-      if (valueAt(start) != valueAt(start + DAY) || valueAt(start - DAY) != valueAt(start)) {
+      if (valueAt(start) != valueAt(start + Times.DAY)
+          || valueAt(start - Times.DAY) != valueAt(start)) {
         return false;
       }
     }

@@ -2,14 +2,18 @@ package settle.sim.engine;
 
 import java.util.Arrays;
 import java.util.List;
+import settle.sim.atrest.Balancing;
+import settle.sim.atrest.SettledHouse;
 import settle.sim.control.Timetable;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
+import settle.sim.model.HouseModel;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
 import settle.sim.room.Room;
+import settle.sim.units.Times;
 import settle.sim.weather.Weather;
 
 /**
@@ -43,8 +47,6 @@ public final class HeldRun {
   private static final double FROM_WARM = 3;
 
   private static final int MOST_DAYS = 40;
-
-  private static final double DAY = 86_400;
 
   private HeldRun() {}
 
@@ -104,10 +106,15 @@ public final class HeldRun {
     RunSettings as = house.run();
     RunSettings settings =
         new RunSettings(
-            start, MOST_DAYS * DAY, DAY, as.shortestStep(), as.longestStep(), List.of());
+            start,
+            MOST_DAYS * Times.DAY,
+            Times.DAY,
+            as.shortestStep(),
+            as.longestStep(),
+            List.of());
     House still =
         house.withRooms(steady).withWeather(new Weather.Constant(outdoor)).withRun(settings);
-    HouseModel model = HouseModel.asRun(still, arrangement);
+    HouseModel model = Balancing.asRun(still, arrangement);
     double[] none = new double[steady.size()];
     SettledHouse rest = new SettledHouse(model, outdoor, none, none).asControlled();
     return of(model, settings, outdoor, rest.heats());
@@ -121,22 +128,22 @@ public final class HeldRun {
   private static Day of(HouseModel model, RunSettings settings, double outdoor, double[] heat) {
     HouseRun run = new HouseRun(model, settings);
     run.beginAtRest(outdoor, heat);
-    int rooms = model.house.rooms().size();
+    int rooms = model.house().rooms().size();
     Watch today = new Watch(run, rooms);
     run.hasten(true);
     DailyCourse faster = new DailyCourse(rooms);
     do {
       today.forget();
-      run.goOnTo(run.time() + DAY, today::see);
+      run.goOnTo(run.time() + Times.DAY, today::see);
       add(today, faster);
     } while (faster.drifts() && faster.days() < MOST_DAYS / 2);
     run.hasten(false);
     DailyCourse own = new DailyCourse(rooms);
     do {
       today.forget();
-      run.recordTo(run.time() + DAY, today::see);
+      run.recordTo(run.time() + Times.DAY, today::see);
       add(today, own);
-    } while (own.drifts() && run.time() < -DAY - 1);
+    } while (own.drifts() && run.time() < -Times.DAY - 1);
     return read(model, run, today, own);
   }
 
@@ -168,7 +175,7 @@ public final class HeldRun {
     Trace trace = run.trace();
     double[] time = trace.time();
     double[] flowing = trace.column(HouseColumn.MASS_FLOW);
-    double[] heat = new double[model.branchRoom.length];
+    double[] heat = new double[model.branches()];
     for (int b = 0; b < heat.length; b++) {
       heat[b] = mean(time, trace.column(BranchColumn.HEAT, b));
     }
@@ -186,7 +193,7 @@ public final class HeldRun {
         mean(time, trace.column(HouseColumn.SOURCE_HEAT)),
         mean(time, trace.column(HouseColumn.SOURCE_INPUT)),
         mean(time, trace.column(HouseColumn.CALL)),
-        run.timeBlocked() / DAY,
+        run.timeBlocked() / Times.DAY,
         run.starts(),
         trace);
   }
@@ -253,7 +260,7 @@ public final class HeldRun {
 
     void see() {
       double h = run.lastLength();
-      double sine = Math.sin(Math.PI * (run.time() - h / 2 - begun) / DAY);
+      double sine = Math.sin(Math.PI * (run.time() - h / 2 - begun) / Times.DAY);
       double share = sine * sine * h;
       weight += share;
       for (int r = 0; r < sum.length; r++) {

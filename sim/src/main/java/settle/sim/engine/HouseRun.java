@@ -7,6 +7,7 @@ import settle.sim.control.PlantControl;
 import settle.sim.control.Timetable;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
+import settle.sim.model.HouseModel;
 import settle.sim.recording.Trace;
 import settle.sim.result.EnergyLedger;
 import settle.sim.result.Profile;
@@ -15,6 +16,7 @@ import settle.sim.room.Room;
 import settle.sim.room.RoomStepper;
 import settle.sim.source.FlowSearch;
 import settle.sim.source.SourceStepper;
+import settle.sim.units.Times;
 import settle.sim.valve.ValveStepper;
 import settle.sim.weather.Weather;
 
@@ -59,8 +61,6 @@ public final class HouseRun {
 
   /** Rounds after which flow and reference temperatures of a step are given up. */
   private static final int MOST_ROUNDS = 30;
-
-  private static final double DAY = 86_400;
 
   /**
    * Time constant that slower parts of the fabric are brought to where only the end counts [s]:
@@ -164,9 +164,9 @@ public final class HouseRun {
     this.model = model;
     this.fineness = fineness;
     this.settings = settings;
-    house = model.house;
+    house = model.house();
     rooms = house.rooms().size();
-    branches = model.branchRoom.length;
+    branches = model.branches();
     branchNames = model.branchNames();
     double start = settings.startTemperature();
     roomStepper = new RoomStepper(model.fabric(), start, fineness.agreement());
@@ -205,7 +205,10 @@ public final class HouseRun {
     flowTemperature = start;
     profiles =
         new ProfileKeeper(
-            model.arrangement.branches(), firstCall(), settings.profileTimes(), settings.length());
+            model.arrangement().branches(),
+            firstCall(),
+            settings.profileTimes(),
+            settings.length());
     recorder = newRecorder();
     storedAtStart = roomStepper.stored();
     waterStoredAtStart = circuit.stored();
@@ -313,7 +316,7 @@ public final class HouseRun {
       step(Math.min(Math.min(nextEvent, end), profiles.nextMark()));
       each.run();
       profiles.keepDue(time, circuit.emitters());
-      if (time >= told + DAY) {
+      if (time >= told + Times.DAY) {
         told = time;
         progress.accept((time + settings.leadIn()) / whole);
       }
@@ -322,7 +325,7 @@ public final class HouseRun {
 
   /** Begins with air and fabric where they rest with these heats; water and heads as they are. */
   void beginAtRest(double outdoor, double[] heat) {
-    roomStepper.rest(model.atRest, outdoor, convective, radiant, heat);
+    roomStepper.rest(model.steadyResponse(), outdoor, convective, radiant, heat);
     storedAtStart = roomStepper.stored();
   }
 
@@ -352,7 +355,7 @@ public final class HouseRun {
   private void atEvent() {
     if (time >= laterFrom - 1e-6) {
       roomStepper.linkAs(later.fabric());
-      span.goOnAs(later.atRest);
+      span.goOnAs(later.steadyResponse());
       circuit.runThrough(later.networkFlow());
       laterFrom = Double.POSITIVE_INFINITY;
       ladder.reset();
@@ -396,7 +399,7 @@ public final class HouseRun {
         now = heat;
       }
       roomStepper.setHeat(b, now);
-      heatRate = Math.max(heatRate, Math.abs(now - heat) / airCapacity[model.branchRoom[b]]);
+      heatRate = Math.max(heatRate, Math.abs(now - heat) / airCapacity[model.branchRoom(b)]);
     }
     pipeHeat += circuit.pipeHeat();
     pipeLoss += circuit.outsideLoss();
@@ -500,7 +503,7 @@ public final class HouseRun {
     }
     for (int b = 0; b < branches; b++) {
       if (byHeads || valves.electric(b)) {
-        int r = model.branchRoom[b];
+        int r = model.branchRoom(b);
         valves.shiftSetPoint(b, carriedOut[r] - dayWant[r]);
       }
     }
@@ -524,7 +527,7 @@ public final class HouseRun {
     }
     for (int b = 0; b < branches; b++) {
       if (valves.electric(b)) {
-        int r = model.branchRoom[b];
+        int r = model.branchRoom(b);
         valves.see(b, h, roomStepper.air(r), operative(r));
       }
     }
@@ -592,7 +595,7 @@ public final class HouseRun {
   private double feel(double h) {
     double worst = 0;
     for (int b = 0; b < branches; b++) {
-      int r = model.branchRoom[b];
+      int r = model.branchRoom(b);
       double air = roomStepper.settledAir(r);
       double operative = (air + roomStepper.settledStar(r)) / 2;
       double flow = circuit.network().flow(b);
@@ -660,7 +663,7 @@ public final class HouseRun {
   public double firstCall() {
     double first = Double.POSITIVE_INFINITY;
     for (int b = 0; b < branches; b++) {
-      first = Math.min(first, firstCall(model.branchRoom[b]));
+      first = Math.min(first, firstCall(model.branchRoom(b)));
     }
     return first <= settings.length() ? first : Double.NaN;
   }

@@ -3,6 +3,7 @@ package settle.sim.engine;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.hydraulics.NetworkFlow;
+import settle.sim.model.HouseModel;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.MainColumn;
@@ -60,9 +61,9 @@ final class RunRecorder {
     this.circuit = circuit;
     this.valves = valves;
     this.source = source;
-    house = model.house;
+    house = model.house();
     rooms = house.rooms().size();
-    branches = model.branchRoom.length;
+    branches = model.branches();
     mains = house.distribution().mains().size();
     joinedFrom = settings.length() > KEPT ? KEPT_AT_FIRST : Double.POSITIVE_INFINITY;
     lastWant = new double[rooms];
@@ -113,7 +114,7 @@ final class RunRecorder {
     }
     NetworkFlow network = circuit.network();
     for (int b = 0; b < branches; b++) {
-      recorder.add(Trace.index(RoomColumn.HEAT, model.branchRoom[b]), circuit.heat(b));
+      recorder.add(Trace.index(RoomColumn.HEAT, model.branchRoom(b)), circuit.heat(b));
       boolean flowing = network.flow(b) > 0;
       recordBranch(BranchColumn.MASS_FLOW, b, network.flow(b));
       recordBranch(BranchColumn.INLET, b, flowing ? circuit.inlet(b) : Double.NaN);

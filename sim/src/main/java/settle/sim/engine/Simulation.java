@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleConsumer;
+import settle.sim.atrest.Balancing;
+import settle.sim.atrest.SettledHouse;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.notice.Code;
 import settle.sim.notice.Notice;
+import settle.sim.model.HouseModel;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
@@ -20,6 +23,7 @@ import settle.sim.room.Room;
 import settle.sim.source.Carrier;
 import settle.sim.source.Source;
 import settle.sim.source.WaterNeeded;
+import settle.sim.units.Times;
 
 /** Runs a house with one arrangement and reads its figures. */
 public final class Simulation {
@@ -29,8 +33,6 @@ public final class Simulation {
    * point of their own [°C].
    */
   private static final double NATURAL_GAS_DEW_POINT = 55;
-
-  private static final double DAY = 86_400;
 
   private Simulation() {}
 
@@ -104,16 +106,14 @@ public final class Simulation {
    * @throws ArithmeticException if the model could not be solved; the message names room and time
    */
   public static RunResult runAsEver(House house, Arrangement arrangement) {
-    HouseModel given = new HouseModel(house, arrangement, 1);
-    Balancing balancing = new Balancing(given);
-    HouseModel model = arrangement.balanced() ? given.as(balancing) : given;
-    HouseRun run = new HouseRun(model, house.run());
-    SettledHouse settled = settled(model, house.run());
-    run.leadInAsEver(house.weather().meanOutdoor(0, DAY), settled.heats());
+    Balancing.AsRun prepared = Balancing.asRun(new HouseModel(house, arrangement, 1));
+    HouseRun run = new HouseRun(prepared.model(), house.run());
+    SettledHouse settled = settled(prepared.model(), house.run());
+    run.leadInAsEver(house.weather().meanOutdoor(0, Times.DAY), settled.heats());
     EnergyLedger before = run.ledger();
     run.run();
     EnergyLedger recorded = run.ledger().since(before);
-    return result(arrangement, model, balancing, run, house.run(), settled, recorded);
+    return result(arrangement, prepared, run, house.run(), settled, recorded);
   }
 
   private static RunResult run(
@@ -123,24 +123,21 @@ public final class Simulation {
       double refinement,
       Fineness fineness,
       DoubleConsumer progress) {
-    HouseModel given = new HouseModel(house, arrangement, refinement);
-    Balancing balancing = new Balancing(given);
-    HouseModel model = arrangement.balanced() ? given.as(balancing) : given;
-    HouseRun run = new HouseRun(model, settings, fineness);
+    Balancing.AsRun prepared = Balancing.asRun(new HouseModel(house, arrangement, refinement));
+    HouseRun run = new HouseRun(prepared.model(), settings, fineness);
     run.run(progress);
-    SettledHouse settled = settled(model, settings);
-    return result(arrangement, model, balancing, run, settings, settled, run.ledger());
+    SettledHouse settled = settled(prepared.model(), settings);
+    return result(arrangement, prepared, run, settings, settled, run.ledger());
   }
 
   private static RunResult result(
       Arrangement arrangement,
-      HouseModel model,
-      Balancing balancing,
+      Balancing.AsRun prepared,
       HouseRun run,
       RunSettings settings,
       SettledHouse settled,
       EnergyLedger ledger) {
-    House house = model.house;
+    House house = prepared.model().house();
     Trace trace = run.trace();
     FigureReader reader = new FigureReader(trace);
     boolean rests = settled.status().standsStill();
@@ -168,8 +165,8 @@ public final class Simulation {
         arrangement,
         trace,
         figures,
-        reader.plant(plantFacts(model, run)),
-        balancing.balance(),
+        reader.plant(plantFacts(prepared.model(), run)),
+        prepared.balance(),
         ledger,
         run.profiles(),
         run.firstCall(),
@@ -180,7 +177,7 @@ public final class Simulation {
   }
 
   private static FigureReader.PlantFacts plantFacts(HouseModel model, HouseRun run) {
-    Source source = model.house.source();
+    Source source = model.house().source();
     return new FigureReader.PlantFacts(
         source.dewPoint().orElse(NATURAL_GAS_DEW_POINT),
         source.dewPoint().isPresent(),
@@ -190,7 +187,7 @@ public final class Simulation {
         run.defrosts(),
         run.timeBlocked(),
         model.waterVolume(),
-        waterNeeded(model.house));
+        waterNeeded(model.house()));
   }
 
   /** For a source with a shortest running time, in mild weather, as it is judged for good [m³]. */
@@ -212,7 +209,7 @@ public final class Simulation {
   /** Whether weather, gains and wants stay as they are all the last day. */
   private static boolean isHeld(House house, RunSettings settings) {
     double end = settings.length();
-    double from = Math.max(0, end - DAY);
+    double from = Math.max(0, end - Times.DAY);
     double hour = (end - from) / 24;
     double outdoor = house.weather().outdoorAt(from);
     double sun = house.weather().meanIrradiance(from, from + hour);
@@ -232,9 +229,9 @@ public final class Simulation {
 
   /** The house at rest under the last day's mean weather and the mean gains. */
   private static SettledHouse settled(HouseModel model, RunSettings settings) {
-    House house = model.house;
+    House house = model.house();
     double end = settings.length();
-    double from = Math.max(0, end - DAY);
+    double from = Math.max(0, end - Times.DAY);
     double outdoor = house.weather().meanOutdoor(from, end);
     double sun = house.weather().meanIrradiance(from, end);
     int n = house.rooms().size();

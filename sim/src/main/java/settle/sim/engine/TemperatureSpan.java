@@ -6,6 +6,7 @@ import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.Pipe;
+import settle.sim.model.HouseModel;
 import settle.sim.room.Room;
 import settle.sim.room.SteadyResponse;
 import settle.sim.source.Buffer;
@@ -56,9 +57,9 @@ final class TemperatureSpan {
    * @param start temperature of everything at the beginning [°C]
    */
   TemperatureSpan(HouseModel model, double start) {
-    house = model.house;
+    house = model.house();
     source = house.source();
-    response = model.atRest;
+    response = model.steadyResponse();
     rooms = house.rooms().size();
     coldest = start;
     warmest = start;
@@ -75,7 +76,7 @@ final class TemperatureSpan {
         }
       }
     }
-    for (Branch branch : model.arrangement.branches()) {
+    for (Branch branch : model.arrangement().branches()) {
       includeAround(branch.pipe(), branch.pipePlace().room(), branch.pipePlace().surroundings());
     }
     for (Main main : house.distribution().mains()) {

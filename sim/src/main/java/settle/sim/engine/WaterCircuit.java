@@ -9,6 +9,7 @@ import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.hydraulics.PipeWater;
+import settle.sim.model.HouseModel;
 import settle.sim.room.RoomStepper;
 import settle.sim.source.FlowSearch;
 
@@ -89,10 +90,10 @@ final class WaterCircuit {
    */
   WaterCircuit(HouseModel model, double start, double parcels) {
     this.model = model;
-    House house = model.house;
+    House house = model.house();
     specificHeat = house.water().specificHeat();
     List<Main> mainList = house.distribution().mains();
-    List<Branch> branchList = model.arrangement.branches();
+    List<Branch> branchList = model.arrangement().branches();
     branches = branchList.size();
     mains = mainList.size();
     network = model.networkFlow();
@@ -140,7 +141,7 @@ final class WaterCircuit {
     emitterCapacity = new double[branches];
     exponent = new double[branches];
     for (int b = 0; b < branches; b++) {
-      radiantFraction[b] = model.radiantFraction[b];
+      radiantFraction[b] = model.radiantFraction(b);
       emitterCapacity[b] = HouseModel.heatCapacity(branchList.get(b).emitter(), house.water());
       exponent[b] = branchList.get(b).emitter().exponent();
     }
@@ -188,7 +189,7 @@ final class WaterCircuit {
 
   /** What an emitter refers to where the rooms now are [°C]. */
   double referenceNow(int branch, RoomStepper rooms) {
-    int r = model.branchRoom[branch];
+    int r = model.branchRoom(branch);
     double share = radiantFraction[branch];
     return share * rooms.star(r) + (1 - share) * rooms.air(r);
   }
@@ -225,8 +226,8 @@ final class WaterCircuit {
       returnTemperature = returning[0] / network.totalFlow();
     }
     for (int r = 0; r < pipeHeat.length; r++) {
-      if (model.pipeHeatInput[r] >= 0) {
-        heat[model.pipeHeatInput[r]] = pipeHeat[r] / h;
+      if (model.pipeHeatInput(r) >= 0) {
+        heat[model.pipeHeatInput(r)] = pipeHeat[r] / h;
       }
     }
   }
@@ -277,8 +278,8 @@ final class WaterCircuit {
       lastReference[b] = reference[b];
     }
     for (int r = 0; r < pipeHeat.length; r++) {
-      if (model.pipeHeatInput[r] >= 0) {
-        slope[model.pipeHeatInput[r]] = model.pipeConductance[r];
+      if (model.pipeHeatInput(r) >= 0) {
+        slope[model.pipeHeatInput(r)] = model.pipeConductance(r);
       }
     }
     if (round <= FORESEEN_ROUNDS) {
@@ -308,7 +309,7 @@ final class WaterCircuit {
       return entering;
     }
     int r = mainRoom[i];
-    double around = r >= 0 ? reference[model.pipeHeatInput[r]] : mainSurroundings[i];
+    double around = r >= 0 ? reference[model.pipeHeatInput(r)] : mainSurroundings[i];
     pipe.attempt(h, network.mainFlow(i) * specificHeat, entering, around);
     lose(pipe.loss(), r);
     return pipe.outlet();
@@ -338,8 +339,8 @@ final class WaterCircuit {
     if (pipe == null) {
       return entering;
     }
-    int r = model.pipeRoom[b];
-    double around = r >= 0 ? reference[model.pipeHeatInput[r]] : model.pipeSurroundings[b];
+    int r = model.pipeRoom(b);
+    double around = r >= 0 ? reference[model.pipeHeatInput(r)] : model.pipeSurroundings(b);
     pipe.attempt(h, capacityFlow, entering, around);
     lose(pipe.loss(), r);
     return pipe.outlet();

@@ -1,10 +1,9 @@
 /**
  * How a prepared house is run: one step after another, short after a switch, long in between.
  *
- * <p>{@link settle.sim.engine.HouseModel} turns names into positions once; {@link
- * settle.sim.engine.HouseRun} owns the state and goes through the stages of a step; {@link
- * settle.sim.engine.Simulation} runs a house and has its figures read; {@link
- * settle.sim.engine.SettledHouse} finds where it comes to rest, without running it.
+ * <p>{@link settle.sim.engine.HouseRun} owns the state and goes through the stages of a step;
+ * {@link settle.sim.engine.Simulation} runs a house and has its figures read; {@link
+ * settle.sim.engine.HeldRun} runs it in weather that stays as it is until it rests or repeats.
  *
  * <table>
  * <caption>Stages of a step, and what each costs and assumes</caption>

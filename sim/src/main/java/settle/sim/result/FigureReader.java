@@ -5,6 +5,7 @@ import settle.sim.control.Timetable;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
+import settle.sim.units.Times;
 
 /**
  * Reads figures off a trace: every definition of what a run reports is here or in {@link
@@ -14,8 +15,6 @@ public final class FigureReader {
 
   /** A room warm to within this of the tolerance still keeps up [K]. */
   private static final double SLACK = 0.05;
-
-  private static final double HOUR = 3600;
 
   private final Trace trace;
   private final double[] time;
@@ -166,7 +165,7 @@ public final class FigureReader {
     double length = time[time.length - 1] - time[0];
     return new CyclingFigures(
         total,
-        total / (length / HOUR),
+        total / (length / Times.HOUR),
         mostStartsInAnHour(starts),
         present(!Double.isInfinite(facts.shortestRun()), facts.shortestRun()),
         facts.timeAtMinimum(),
@@ -180,7 +179,7 @@ public final class FigureReader {
     double most = 0;
     int from = 0;
     for (int i = 0; i < time.length; i++) {
-      while (time[i] - time[from] > HOUR) {
+      while (time[i] - time[from] > Times.HOUR) {
         from++;
       }
       most = Math.max(most, starts[i] - starts[from]);

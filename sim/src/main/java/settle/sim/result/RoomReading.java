@@ -2,6 +2,7 @@ package settle.sim.result;
 
 import java.util.OptionalDouble;
 import settle.sim.control.Timetable;
+import settle.sim.units.Times;
 
 /**
  * Reads one room's figures off a course of temperatures.
@@ -11,8 +12,6 @@ import settle.sim.control.Timetable;
  * in force, whatever it is.
  */
 final class RoomReading {
-
-  private static final double DAY = 86_400;
 
   private final double[] time;
   private final double[] operative;
@@ -140,15 +139,21 @@ final class RoomReading {
       double restMost,
       boolean held) {
     double end = time[time.length - 1];
-    double from = end - (held ? LastDay.LONG_ENOUGH : DAY);
+    double from = end - (held ? LastDay.LONG_ENOUGH : Times.DAY);
     if (staysAtRest(from, restLeast, restMost)) {
       return over(from, false, air, emitterHeat, pipeHeat, true, 0);
     }
     double warm = warmUp.isPresent() ? warmFrom() : firstCall;
-    double begin = Math.max(end - DAY, warm);
+    double begin = Math.max(end - Times.DAY, warm);
     boolean wanted = isWantedAfter(begin);
     return over(
-        wanted ? begin : end - DAY, wanted, air, emitterHeat, pipeHeat, false, held ? drift() : 0);
+        wanted ? begin : end - Times.DAY,
+        wanted,
+        air,
+        emitterHeat,
+        pipeHeat,
+        false,
+        held ? drift() : 0);
   }
 
   /** How much warmer it is over the second half of the last hours than over the first [K]. */

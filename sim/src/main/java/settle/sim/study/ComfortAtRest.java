@@ -2,8 +2,8 @@ package settle.sim.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import settle.sim.atrest.SettledHouse;
 import settle.sim.comfort.Comfort;
-import settle.sim.engine.SettledHouse;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 

@@ -3,12 +3,13 @@ package settle.sim.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import settle.sim.engine.HouseModel;
+import settle.sim.atrest.Balancing;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.house.Spreads;
 import settle.sim.house.Uncertainty;
+import settle.sim.model.HouseModel;
 import settle.sim.room.Room;
 
 /**
@@ -37,7 +38,7 @@ public final class DrawnHouse {
    * @param arrangement one of its arrangements
    */
   public DrawnHouse(House house, Arrangement arrangement) {
-    HouseModel model = HouseModel.asRun(house, arrangement);
+    HouseModel model = Balancing.asRun(house, arrangement);
     this.house = model.house();
     this.arrangement = model.arrangement().asSet();
     heated = Arrays.stream(model.heatedRooms()).mapToObj(r -> house.rooms().get(r).name()).toList();

@@ -8,12 +8,13 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import settle.sim.engine.DesignFlows;
-import settle.sim.engine.FullOutput;
-import settle.sim.engine.HouseModel;
-import settle.sim.engine.SettledHouse;
+import settle.sim.atrest.Balancing;
+import settle.sim.atrest.DesignFlows;
+import settle.sim.atrest.FullOutput;
+import settle.sim.atrest.SettledHouse;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
+import settle.sim.model.HouseModel;
 
 /**
  * What an arrangement holds at rest, room by room, without sun and other gains: found as roots of
@@ -58,7 +59,7 @@ public final class Holding {
    */
   public Holding(House house, Arrangement arrangement) {
     this.house = house;
-    model = HouseModel.asRun(house, arrangement);
+    model = Balancing.asRun(house, arrangement);
     design = new DesignFlows(model);
     none = new double[house.rooms().size()];
   }

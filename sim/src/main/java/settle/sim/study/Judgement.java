@@ -12,9 +12,9 @@ import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import settle.sim.atrest.RestStatus;
+import settle.sim.atrest.SettledHouse;
 import settle.sim.engine.HeldRun;
-import settle.sim.engine.RestStatus;
-import settle.sim.engine.SettledHouse;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 

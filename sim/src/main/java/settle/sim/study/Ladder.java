@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
+import settle.sim.atrest.Balancing;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.Thermostat;
 import settle.sim.emitter.Emitter;
@@ -280,7 +281,7 @@ record Ladder(Kind kind, String room, List<Measure> rungs, double limit, boolean
     }
 
     private static double leastShare(Holding of) {
-      return of.model().balance().branches().stream()
+      return Balancing.balance(of.model()).branches().stream()
           .mapToDouble((Balance.BranchBalance b) -> b.flow() / b.designFlow())
           .map(share -> Math.round(share * 1e4) / 1e4)
           .min()

@@ -1,6 +1,7 @@
 package settle.sim.study;
 
 import java.util.OptionalDouble;
+import settle.sim.atrest.Balancing;
 import settle.sim.control.Thermostat;
 import settle.sim.engine.HeldRun;
 import settle.sim.house.Arrangement;
@@ -160,8 +161,8 @@ public record Shortage(
     }
     String name = house.rooms().get(room).name();
     double share = Double.POSITIVE_INFINITY;
-    for (Balance.BranchBalance b : holding.model().balance().branches()) {
-      int branch = holding.model().balance().branches().indexOf(b);
+    for (Balance.BranchBalance b : Balancing.balance(holding.model()).branches()) {
+      int branch = Balancing.balance(holding.model()).branches().indexOf(b);
       if (arrangement.branches().get(branch).room().equals(name)) {
         share = Math.min(share, b.flow() / b.designFlow());
       }

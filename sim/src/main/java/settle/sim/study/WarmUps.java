@@ -14,6 +14,7 @@ import settle.sim.recording.Trace;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
 import settle.sim.room.Room;
+import settle.sim.units.Times;
 import settle.sim.weather.Weather;
 
 /**
@@ -27,8 +28,6 @@ public record WarmUps(Optional<List<WarmUp>> fromSetback, List<WarmUp> fromCold)
 
   /** Temperature of a house that has stood unheated [°C]; common practice, no source. */
   public static final double COLD = 10;
-
-  private static final double DAY = 86_400;
 
   /** Days after which fabric and programme have found each other. */
   private static final int DAYS_BEFORE = 4;
@@ -82,13 +81,13 @@ public record WarmUps(Optional<List<WarmUp>> fromSetback, List<WarmUp> fromCold)
   /** From setback alone, with the house's own programme. */
   static List<WarmUp> fromSetback(House house, Arrangement arrangement) {
     RunSettings run = house.run();
-    RunSettings days = settings(run, run.startTemperature(), DAYS_BEFORE * DAY, DAY);
+    RunSettings days = settings(run, run.startTemperature(), DAYS_BEFORE * Times.DAY, Times.DAY);
     return read(house.withRun(days), arrangement);
   }
 
   private static List<WarmUp> fromCold(House house, Arrangement arrangement) {
     List<Room> always = house.rooms().stream().map(WarmUps::alwaysWanted).toList();
-    RunSettings cold = settings(house.run(), COLD, 0, DAYS_FROM_COLD * DAY);
+    RunSettings cold = settings(house.run(), COLD, 0, DAYS_FROM_COLD * Times.DAY);
     return read(house.withRooms(always).withRun(cold), arrangement);
   }
 

@@ -8,6 +8,7 @@ import settle.sim.house.Aims;
 import settle.sim.house.House;
 import settle.sim.result.RoomFigures;
 import settle.sim.study.Holding;
+import settle.sim.units.Times;
 
 /**
  * Something asked of the heating, with what comes of it.
@@ -36,9 +37,9 @@ public record Aim(Kind kind, When when, String room, double value, double limit)
     /** How far below want a run shows the room [K]. */
     HELD(1),
     /** How long after the beginning of a period it is warm [s]. */
-    LATE(HOUR),
+    LATE(Times.HOUR),
     /** How long it takes to be warm from the call for heat on [s]. */
-    WARM_UP(HOUR),
+    WARM_UP(Times.HOUR),
     /** How far it rises above want [K]. */
     OVERSHOOT(1),
     /** Starts of the source [1/h]: five too many wear like a kelvin too few is felt. */
@@ -60,8 +61,6 @@ public record Aim(Kind kind, When when, String room, double value, double limit)
     /** Design weather. */
     COLDEST
   }
-
-  private static final double HOUR = 3600;
 
   /** Rounding of a root at rest is no miss. */
   private static final double ROUNDING = 1e-3;

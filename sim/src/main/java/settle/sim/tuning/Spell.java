@@ -15,6 +15,7 @@ import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
 import settle.sim.room.Room;
 import settle.sim.source.Carrier;
+import settle.sim.units.Times;
 import settle.sim.weather.Weather;
 
 /**
@@ -31,8 +32,6 @@ import settle.sim.weather.Weather;
  */
 public record Spell(
     double outdoor, int days, RunResult run, double deviation, Map<String, Warmth> warmth) {
-
-  private static final double DAY = 86_400;
 
   private static final double JOULES_PER_KWH = 3.6e6;
 
@@ -94,8 +93,8 @@ public record Spell(
     RunSettings settings =
         new RunSettings(
             steps.startTemperature(),
-            before * DAY,
-            days * DAY,
+            before * Times.DAY,
+            days * Times.DAY,
             steps.shortestStep(),
             steps.longestStep(),
             List.of());

@@ -9,16 +9,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import settle.sim.atrest.Balancing;
+import settle.sim.atrest.SettledHouse;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.Thermostat;
 import settle.sim.control.Timetable;
-import settle.sim.engine.HouseModel;
-import settle.sim.engine.SettledHouse;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.CurvePump;
+import settle.sim.model.HouseModel;
 import settle.sim.room.Room;
 import settle.sim.study.Holding;
 import settle.sim.study.LeastCurve;
@@ -126,12 +127,14 @@ final class StartValues {
   private void balance() {
     Arrangement as = plant.arrangement();
     HouseModel model =
-        HouseModel.asRun(plant.house(), new Arrangement(as.name(), as.branches(), true));
-    String index = model.balance().branches().get(model.balance().indexBranch()).name();
-    double all = model.balance().branches().stream().mapToDouble(b -> b.designFlow()).sum();
+        Balancing.asRun(plant.house(), new Arrangement(as.name(), as.branches(), true));
+    String index =
+        Balancing.balance(model).branches().get(Balancing.balance(model).indexBranch()).name();
+    double all =
+        Balancing.balance(model).branches().stream().mapToDouble(b -> b.designFlow()).sum();
     for (Setting setting : settings) {
       if (setting instanceof Setting.PumpHead) {
-        double needed = model.balance().headNeeded();
+        double needed = Balancing.balance(model).headNeeded();
         double head =
             Arrays.stream(setting.marks(plant))
                 .filter(mark -> mark >= needed)
@@ -141,7 +144,7 @@ final class StartValues {
         model = balancedAt(head);
       }
     }
-    Balance balance = model.balance();
+    Balance balance = Balancing.balance(model);
     for (Setting setting : settings) {
       if (setting instanceof Setting.LockshieldTurns turns) {
         Branch branch = model.arrangement().branches().get(turns.branch());
@@ -161,7 +164,7 @@ final class StartValues {
     CurvePump held =
         new CurvePump(new double[] {0, 1}, new double[] {head, head * (1 - 1e-6)}, efficiency);
     House house = plant.house().withDistribution(plant.house().distribution().withPump(held));
-    return HouseModel.asRun(house, new Arrangement(as.name(), as.branches(), true));
+    return Balancing.asRun(house, new Arrangement(as.name(), as.branches(), true));
   }
 
   private void curve() {
@@ -241,7 +244,7 @@ final class StartValues {
   }
 
   private double[] settled(Plant plant) {
-    HouseModel model = HouseModel.asRun(plant.house(), plant.arrangement());
+    HouseModel model = Balancing.asRun(plant.house(), plant.arrangement());
     List<Room> rooms = plant.house().rooms();
     double[] convective = rooms.stream().mapToDouble(r -> r.convectiveGain().mean()).toArray();
     double[] radiant = rooms.stream().mapToDouble(r -> r.radiantGain().mean()).toArray();

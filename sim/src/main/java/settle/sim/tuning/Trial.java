@@ -11,6 +11,7 @@ import settle.sim.house.House;
 import settle.sim.source.Carrier;
 import settle.sim.study.Holding;
 import settle.sim.study.Workers;
+import settle.sim.units.Times;
 
 /**
  * What settings are worth: what a usual day costs, how far the rooms are from want, and how far
@@ -59,8 +60,6 @@ final class Trial implements Tried.Judge {
 
   private static final double PUMPED = 3;
 
-  private static final double DAY = 86_400;
-
   private static final double JOULES_PER_KWH = 3.6e6;
 
   private final Aims aims;
@@ -96,7 +95,7 @@ final class Trial implements Tried.Judge {
         house.source().carrier() == Carrier.ELECTRICITY
             ? house.aims().tariffs().electricityPrice() / PUMPED
             : house.aims().tariffs().gasPrice();
-    return holding.load() * mild * DAY * perJoule / JOULES_PER_KWH;
+    return holding.load() * mild * Times.DAY * perJoule / JOULES_PER_KWH;
   }
 
   /** What 1 K from want all day in every room weighs [currency/d]. */

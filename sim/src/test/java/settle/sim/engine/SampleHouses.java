@@ -411,12 +411,12 @@ public final class SampleHouses {
   }
 
   /** The same house under other controls. */
-  static House withControl(House house, Control control) {
+  public static House withControl(House house, Control control) {
     return rebuilt(house, house.rooms(), house.weather(), control);
   }
 
   /** The same house with other valves. */
-  static House withValves(House house, Function<Branch, Valve> valve) {
+  public static House withValves(House house, Function<Branch, Valve> valve) {
     return house.withArrangements(
         house.arrangements().stream()
             .map(
@@ -427,7 +427,7 @@ public final class SampleHouses {
   }
 
   /** The same house set back by so much at night [K]. */
-  static House withSetBack(House house, double setback) {
+  public static House withSetBack(House house, double setback) {
     List<Room> rooms =
         house.rooms().stream()
             .map(

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import settle.sim.control.Control;
 import settle.sim.control.Thermostat;
 import settle.sim.house.House;
+import settle.sim.model.HouseModel;
 
 /**
  * A step leaves nothing for the garbage collector: what a run allocates does not grow with its

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
+import settle.sim.model.HouseModel;
 import settle.sim.recording.Trace;
 
 /** Runs of one house with steps of several lengths, every step agreed. */

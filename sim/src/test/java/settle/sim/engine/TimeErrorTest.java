@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import settle.sim.emitter.Emitter;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
+import settle.sim.model.HouseModel;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;

@@ -8,6 +8,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import settle.sim.atrest.Balancing;
+import settle.sim.atrest.SettledHouse;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.Distribution;
@@ -19,6 +21,7 @@ import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.PipePlace;
 import settle.sim.notice.Code;
 import settle.sim.notice.Notice;
+import settle.sim.model.HouseModel;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.MainColumn;
@@ -132,7 +135,7 @@ class WetSystemTest {
               SampleHouses.onMains(SampleHouses.eightRooms(40, SampleHouses.ideal())), 2);
       Trace trace = run(house, arrangement).trace();
       double[] none = new double[trace.rooms().size()];
-      HouseModel model = HouseModel.asRun(house, house.arrangements().get(arrangement));
+      HouseModel model = Balancing.asRun(house, house.arrangements().get(arrangement));
       SettledHouse rest = new SettledHouse(model, 2, none, none).asControlled();
       for (int r = 0; r < trace.rooms().size(); r++) {
         double[] operative = trace.column(RoomColumn.OPERATIVE, r);

@@ -1,10 +1,11 @@
 package settle.sim.testhouses;
 
 import java.util.Locale;
+import settle.sim.atrest.Balancing;
+import settle.sim.atrest.RestStatus;
+import settle.sim.atrest.SettledHouse;
 import settle.sim.engine.HeldRun;
-import settle.sim.engine.HouseModel;
-import settle.sim.engine.RestStatus;
-import settle.sim.engine.SettledHouse;
+import settle.sim.model.HouseModel;
 
 /**
  * A house at rest beside the same house held in the same weather by a run.
@@ -28,7 +29,7 @@ public record RestAgainstRun(
 
   /** Asks both. */
   public static RestAgainstRun of(PlausibleHouse drawn) {
-    HouseModel model = HouseModel.asRun(drawn.house(), drawn.arrangement());
+    HouseModel model = Balancing.asRun(drawn.house(), drawn.arrangement());
     int rooms = drawn.house().rooms().size();
     double[] none = new double[rooms];
     long before = System.nanoTime();

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import settle.sim.engine.RestStatus;
+import settle.sim.atrest.RestStatus;
 
 /**
  * Over houses of every kind: where the house at rest says that it rests, a run held in the same

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
-import settle.sim.engine.RestStatus;
+import settle.sim.atrest.RestStatus;
 
 /**
  * Prints rest against run over many drawn houses: {@code RestTable FIRST COUNT}, seeds from FIRST

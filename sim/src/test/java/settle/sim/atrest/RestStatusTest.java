@@ -1,4 +1,4 @@
-package settle.sim.engine;
+package settle.sim.atrest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -8,12 +8,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
+import settle.sim.atrest.RestStatus.Kind;
 import settle.sim.control.Control;
 import settle.sim.control.OptimumStart;
 import settle.sim.control.Thermostat;
-import settle.sim.engine.RestStatus.Kind;
+import settle.sim.engine.HeldRun;
+import settle.sim.engine.SampleHouses;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.model.HouseModel;
 import settle.sim.source.BackupHeater;
 import settle.sim.source.Boiler;
 import settle.sim.source.Buffer;
@@ -42,7 +45,7 @@ class RestStatusTest {
 
   private static SettledHouse rest(House house, double outdoor) {
     double[] none = new double[house.rooms().size()];
-    HouseModel model = HouseModel.asRun(house, house.arrangements().get(0));
+    HouseModel model = Balancing.asRun(house, house.arrangements().get(0));
     return new SettledHouse(model, outdoor, none, none).asControlled();
   }
 
@@ -356,7 +359,7 @@ class RestStatusTest {
         under(SampleHouses.twoRooms(1, SampleHouses.boiler()), new Thermostat.OnOff(0.5, 0), false);
     double[] none = new double[2];
     for (double outdoor = -20; outdoor <= 25; outdoor += 2.5) {
-      HouseModel model = HouseModel.asRun(house, house.arrangements().get(0));
+      HouseModel model = Balancing.asRun(house, house.arrangements().get(0));
       SettledHouse settled = new SettledHouse(model, outdoor, none, none).asControlled();
       double once = settled.operative(0);
       double lowest = settled.lowest(0);

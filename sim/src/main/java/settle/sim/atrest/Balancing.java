@@ -1,4 +1,4 @@
-package settle.sim.engine;
+package settle.sim.atrest;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -21,6 +21,7 @@ import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Pump;
 import settle.sim.notice.Code;
 import settle.sim.notice.Notice;
+import settle.sim.model.HouseModel;
 import settle.sim.valve.Valve;
 
 /**
@@ -37,7 +38,7 @@ import settle.sim.valve.Valve;
  * others are balanced without it. A head turned down is not shut: it may be turned up again, and
  * its lockshield has to be right then.
  */
-final class Balancing {
+public final class Balancing {
 
   /** Velocity above which water is heard in a pipe [m/s]; common practice, no source. */
   private static final double NOISY_VELOCITY = 1.0;
@@ -73,11 +74,42 @@ final class Balancing {
   private final Balance balance;
 
   /**
-   * @param model the house with the arrangement as it is given
+   * A prepared house as it is run, and what its flows are with every valve open.
+   *
+   * @param model balanced, where the arrangement asks for it
+   * @param balance design flows and flows, before and after
    */
-  Balancing(HouseModel model) {
-    house = model.house;
-    given = model.arrangement;
+  public record AsRun(HouseModel model, Balance balance) {}
+
+  /**
+   * Prepares a house as it is run: balanced, where the arrangement asks for it.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @return the prepared house
+   * @throws IllegalArgumentException if an emitter is fixed to a surface its room does not have
+   */
+  public static HouseModel asRun(House house, Arrangement arrangement) {
+    HouseModel given = new HouseModel(house, arrangement, 1);
+    return arrangement.balanced() ? asRun(given).model() : given;
+  }
+
+  /** Balances a prepared house, where its arrangement asks for it, and looks at its flows. */
+  public static AsRun asRun(HouseModel given) {
+    Balancing balancing = new Balancing(given);
+    HouseModel model =
+        given.arrangement().balanced() ? given.with(balancing.arrangement, balancing.pump) : given;
+    return new AsRun(model, balancing.balance);
+  }
+
+  /** Flows with every valve open, lockshields and pump as this model has them. */
+  public static Balance balance(HouseModel model) {
+    return new Balancing(model).balance;
+  }
+
+  private Balancing(HouseModel model) {
+    house = model.house();
+    given = model.arrangement();
     distribution = house.distribution();
     density = house.water().density();
     double viscosity = house.water().viscosity();
@@ -305,20 +337,5 @@ final class Balancing {
     if (shut > NOISY_PRESSURE && (distribution.bypass().isEmpty() || pump instanceof CurvePump)) {
       notices.add(Notice.of(Code.NOISY_VALVES, shut, NOISY_PRESSURE));
     }
-  }
-
-  /** The arrangement as it is run. */
-  Arrangement arrangement() {
-    return arrangement;
-  }
-
-  /** The pump as it is run. */
-  Pump pump() {
-    return pump;
-  }
-
-  /** What comes of it. */
-  Balance balance() {
-    return balance;
   }
 }

@@ -1,4 +1,4 @@
-package settle.sim.engine;
+package settle.sim.atrest;
 
 import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -7,6 +7,7 @@ import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealVector;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.model.HouseModel;
 import settle.sim.room.SteadyRooms;
 
 /**
@@ -32,7 +33,7 @@ public final class DesignFlows {
    * @param model the prepared house
    */
   public DesignFlows(HouseModel model) {
-    this(model, model.house.designOutdoor());
+    this(model, model.house().designOutdoor());
   }
 
   /**
@@ -42,11 +43,11 @@ public final class DesignFlows {
    * @param outdoor outdoor temperature [°C]
    */
   public DesignFlows(HouseModel model, double outdoor) {
-    House house = model.house;
-    List<Branch> branches = model.arrangement.branches();
+    House house = model.house();
+    List<Branch> branches = model.arrangement().branches();
     int rooms = house.rooms().size();
     double[] none = new double[rooms];
-    SteadyRooms steady = new SteadyRooms(model.atRest, outdoor, none, none);
+    SteadyRooms steady = new SteadyRooms(model.steadyResponse(), outdoor, none, none);
     load = loads(model, steady);
     heat = new double[branches.size()];
     flow = new double[branches.size()];
@@ -54,18 +55,18 @@ public final class DesignFlows {
     for (int b = 0; b < heat.length; b++) {
       Branch branch = branches.get(b);
       double least = LEAST_SHARE * branch.emitter().ratedOutput();
-      heat[b] = Math.max(load[model.branchRoom[b]] * share(model, b), least);
+      heat[b] = Math.max(load[model.branchRoom(b)] * share(model, b), least);
       flow[b] = branch.designFlow().orElse(heat[b] / perFlow);
     }
   }
 
   /** Share of its room's heat that a branch's emitter is to give [-]. */
   private static double share(HouseModel model, int branch) {
-    List<Branch> branches = model.arrangement.branches();
+    List<Branch> branches = model.arrangement().branches();
     double all = 0;
     double open = 0;
     for (int b = 0; b < branches.size(); b++) {
-      if (model.branchRoom[b] == model.branchRoom[branch]) {
+      if (model.branchRoom(b) == model.branchRoom(branch)) {
         double rated = branches.get(b).emitter().ratedOutput();
         all += rated;
         open += branches.get(b).isShut() ? 0 : rated;
@@ -80,8 +81,8 @@ public final class DesignFlows {
 
   /** Heat each room needs from its emitters [W]; 0 for a room that has none. */
   private static double[] loads(HouseModel model, SteadyRooms steady) {
-    House house = model.house;
-    List<Branch> branches = model.arrangement.branches();
+    House house = model.house();
+    List<Branch> branches = model.arrangement().branches();
     int rooms = house.rooms().size();
     double[] heats = new double[model.heatInputs()];
     int[] heated = model.heatedRooms();
@@ -95,7 +96,7 @@ public final class DesignFlows {
     for (int j = 0; j < n; j++) {
       java.util.Arrays.fill(heats, 0);
       for (int b = 0; b < branches.size(); b++) {
-        if (model.branchRoom[b] == heated[j]) {
+        if (model.branchRoom(b) == heated[j]) {
           heats[b] = share(model, b);
         }
       }

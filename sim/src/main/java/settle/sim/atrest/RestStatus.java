@@ -1,4 +1,4 @@
-package settle.sim.engine;
+package settle.sim.atrest;
 
 import java.util.List;
 

@@ -1,10 +1,11 @@
-package settle.sim.engine;
+package settle.sim.atrest;
 
 import java.util.List;
 import settle.sim.emitter.EmitterStepper;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.hydraulics.NetworkFlow;
+import settle.sim.model.HouseModel;
 import settle.sim.room.Room;
 
 /**
@@ -20,17 +21,17 @@ public final class FullOutput {
    * @param flow flow temperature [°C]
    */
   public FullOutput(HouseModel model, double flow) {
-    House house = model.house;
-    List<Branch> branches = model.arrangement.branches();
+    House house = model.house();
+    List<Branch> branches = model.arrangement().branches();
     NetworkFlow network = model.networkFlow();
     network.solve(branches.stream().mapToDouble(b -> b.valve().kvMaximum()).toArray(), true);
     EmitterStepper[] emitters = model.emitterSteppers(flow);
     output = new double[house.rooms().size()];
     for (int b = 0; b < emitters.length; b++) {
-      Room room = house.rooms().get(model.branchRoom[b]);
+      Room room = house.rooms().get(model.branchRoom(b));
       double capacityFlow = network.flow(b) * house.water().specificHeat();
       double want = room.want().maximum();
-      output[model.branchRoom[b]] += emitters[b].atRest(capacityFlow, flow, want);
+      output[model.branchRoom(b)] += emitters[b].atRest(capacityFlow, flow, want);
     }
   }
 

@@ -1,4 +1,4 @@
-package settle.sim.engine;
+package settle.sim.atrest;
 
 /**
  * Speeds up what is repeated until it stays, x = g(x): from the last few rounds it reads how the

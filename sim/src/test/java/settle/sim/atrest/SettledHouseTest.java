@@ -1,11 +1,13 @@
-package settle.sim.engine;
+package settle.sim.atrest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import settle.sim.engine.SampleHouses;
 import settle.sim.house.House;
+import settle.sim.model.HouseModel;
 import settle.sim.valve.OnOffActuator;
 import settle.sim.valve.RoomSensing;
 import settle.sim.valve.WaxValve;
@@ -36,7 +38,7 @@ class SettledHouseTest {
                         RoomSensing.OPERATIVE)
                     : branch.valve());
     for (int a = 0; a < 2; a++) {
-      HouseModel model = HouseModel.asRun(house, house.arrangements().get(a));
+      HouseModel model = Balancing.asRun(house, house.arrangements().get(a));
       double[] none = new double[house.rooms().size()];
       SettledHouse settled = new SettledHouse(model, outdoor, none, none).asControlled();
       SettledHouse nudged = new SettledHouse(model, outdoor + NUDGE, none, none).asControlled();

@@ -1,4 +1,4 @@
-package settle.sim.engine;
+package settle.sim.atrest;
 
 import java.util.Arrays;
 import java.util.List;
@@ -8,6 +8,7 @@ import settle.sim.house.House;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.Pipe;
+import settle.sim.model.HouseModel;
 
 /** Mains and branch pipes at rest: how warm the water comes and goes, and what rooms get of it. */
 final class PipesAtRest {
@@ -36,12 +37,12 @@ final class PipesAtRest {
   PipesAtRest(HouseModel model, NetworkFlow network) {
     this.model = model;
     this.network = network;
-    House house = model.house;
+    House house = model.house();
     Distribution distribution = house.distribution();
     capacityPerFlow = house.water().specificHeat();
-    branchNode = new int[model.arrangement.branches().size()];
+    branchNode = new int[model.arrangement().branches().size()];
     for (int b = 0; b < branchNode.length; b++) {
-      branchNode[b] = distribution.mainIndex(model.arrangement.branches().get(b).fedFrom()) + 1;
+      branchNode[b] = distribution.mainIndex(model.arrangement().branches().get(b).fedFrom()) + 1;
     }
     bypassNode =
         distribution.bypass().map(by -> distribution.mainIndex(by.fedFrom()) + 1).orElse(0);
@@ -79,7 +80,7 @@ final class PipesAtRest {
    * @param air of the room it runs in [°C]; not used where it runs in none
    */
   double around(int branch, double air) {
-    return model.pipeRoom[branch] >= 0 ? air : model.pipeSurroundings[branch];
+    return model.pipeRoom(branch) >= 0 ? air : model.pipeSurroundings(branch);
   }
 
   /**
@@ -98,9 +99,9 @@ final class PipesAtRest {
   }
 
   private double passMain(int i, double entering) {
-    Main main = model.house.distribution().mains().get(i);
+    Main main = model.house().distribution().mains().get(i);
     double around =
-        main.room() == null ? main.surroundings() : roomAir[model.house.roomIndex(main.room())];
+        main.room() == null ? main.surroundings() : roomAir[model.house().roomIndex(main.room())];
     return cooled(main.pipe(), flowShare * network.mainFlow(i), entering, around);
   }
 
@@ -126,23 +127,23 @@ final class PipesAtRest {
    * @return what all pipes lose while it does [W]
    */
   double back(double[] massFlow, double[] heat, double duty, IntToDoubleFunction air) {
-    House house = model.house;
+    House house = model.house();
     Arrays.setAll(roomAir, air);
     Arrays.fill(pipeHeat, 0);
     outsideLoss = 0;
     Arrays.fill(returning, 0);
     double toRooms = 0;
     for (int b = 0; b < branchNode.length; b++) {
-      Pipe pipe = model.arrangement.branches().get(b).pipe();
+      Pipe pipe = model.arrangement().branches().get(b).pipe();
       double m = massFlow[b];
-      int room = model.pipeRoom[b];
+      int room = model.pipeRoom(b);
       double around = around(b, room >= 0 ? roomAir[room] : 0);
       double entering = arriving[branchNode[b]];
       double inlet = cooled(pipe, m, entering, around);
       double outlet = m > 0 ? inlet - heat[b] / (duty * m * capacityPerFlow) : around;
       double back = cooled(pipe, m, outlet, around);
       double lost = m > 0 ? m * capacityPerFlow * (entering - inlet + outlet - back) : 0;
-      branchHeat[b] = room == model.branchRoom[b] ? duty * lost : 0;
+      branchHeat[b] = room == model.branchRoom(b) ? duty * lost : 0;
       if (room >= 0) {
         toRooms += give(room, lost);
       } else {
@@ -184,7 +185,7 @@ final class PipesAtRest {
   double give(double[] heat, double share) {
     double moved = 0;
     for (int r = 0; r < pipeHeat.length; r++) {
-      int input = model.pipeHeatInput[r];
+      int input = model.pipeHeatInput(r);
       if (input >= 0) {
         double change = pipeHeat[r] - heat[input];
         heat[input] += share * change;

@@ -1,15 +1,16 @@
-package settle.sim.engine;
+package settle.sim.atrest;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import settle.sim.atrest.RestStatus.Kind;
+import settle.sim.atrest.RestStatus.Reason;
 import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.Thermostat;
-import settle.sim.engine.RestStatus.Kind;
-import settle.sim.engine.RestStatus.Reason;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.model.HouseModel;
 import settle.sim.room.SteadyRooms;
 import settle.sim.valve.Valve;
 
@@ -87,12 +88,13 @@ public final class SettledHouse {
    */
   public SettledHouse(HouseModel model, double outdoor, double[] convective, double[] radiant) {
     this.model = model;
-    house = model.house;
-    sweep = new RestSweep(model, new SteadyRooms(model.atRest, outdoor, convective, radiant));
+    house = model.house();
+    sweep =
+        new RestSweep(model, new SteadyRooms(model.steadyResponse(), outdoor, convective, radiant));
     source = new SourceAtRest(house, outdoor);
     flowTemperature = house.source().flowSetPoint();
     this.outdoor = outdoor;
-    branches = model.branchRoom.length;
+    branches = model.branches();
     rooms = house.rooms().size();
   }
 
@@ -173,11 +175,11 @@ public final class SettledHouse {
   }
 
   private Valve valve(int b) {
-    return model.arrangement.branches().get(b).valve();
+    return model.arrangement().branches().get(b).valve();
   }
 
   private String room(int b) {
-    return model.arrangement.branches().get(b).room();
+    return model.arrangement().branches().get(b).room();
   }
 
   private void solveAt(double flow) {
@@ -583,7 +585,7 @@ public final class SettledHouse {
   }
 
   private boolean headsHavePlay() {
-    for (Branch branch : model.arrangement.branches()) {
+    for (Branch branch : model.arrangement().branches()) {
       if (branch.valve().play() > 0) {
         return true;
       }
@@ -659,7 +661,7 @@ public final class SettledHouse {
 
   private void sayPlay(List<Reason> said) {
     for (int b = 0; b < branches; b++) {
-      int r = model.branchRoom[b];
+      int r = model.branchRoom(b);
       boolean moves = highest[r] - lowest[r] > RestStatus.HOLDS_WITHIN;
       if (moves && valve(b).play() > 0) {
         said.add(new Reason(Kind.PLAY, room(b), lowest[r], highest[r]));
@@ -812,13 +814,13 @@ public final class SettledHouse {
   }
 
   /** Heats that enter the rooms, of each branch's emitter and then of pipes [W]; a new array. */
-  double[] heats() {
+  public double[] heats() {
     return sweep.heat.clone();
   }
 
   /** Heat that pipes give to a room [W]. */
   public double pipeHeat(int room) {
-    int input = model.pipeHeatInput[room];
+    int input = model.pipeHeatInput(room);
     return input >= 0 ? sweep.heat[input] : 0;
   }
 

@@ -1,4 +1,4 @@
-package settle.sim.engine;
+package settle.sim.model;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,12 +11,12 @@ import settle.sim.house.Branch;
 import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.house.WaterProperties;
-import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.BranchFlow;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.hydraulics.PipePlace;
+import settle.sim.hydraulics.Pump;
 import settle.sim.room.HouseFabric;
 import settle.sim.room.HouseNetwork;
 import settle.sim.room.SteadyResponse;
@@ -32,27 +32,16 @@ import settle.sim.valve.ValveStepper;
  */
 public final class HouseModel {
 
-  final House house;
-  final Arrangement arrangement;
-  final SteadyResponse atRest;
+  private final House house;
+  private final Arrangement arrangement;
+  private final SteadyResponse steadyResponse;
 
-  /** Room of each branch. */
-  final int[] branchRoom;
-
-  /** Room that each branch's pipe runs in; -1 in a space outside the rooms. */
-  final int[] pipeRoom;
-
-  /** Temperature of that space [°C]; not used where the pipe runs in a room. */
-  final double[] pipeSurroundings;
-
-  /** Radiant fraction of each branch's emitter: the weight of the star in T_ref. */
-  final double[] radiantFraction;
-
-  /** Heat input by which pipes heat each room; -1 where none lie. */
-  final int[] pipeHeatInput;
-
-  /** Conductance between all pipes in a room and its air [W/K]. */
-  final double[] pipeConductance;
+  private final int[] branchRoom;
+  private final int[] pipeRoom;
+  private final double[] pipeSurroundings;
+  private final double[] radiantFraction;
+  private final int[] pipeHeatInput;
+  private final double[] pipeConductance;
 
   private final HouseNetwork network;
 
@@ -105,7 +94,7 @@ public final class HouseModel {
     }
     network =
         HouseNetwork.of(house.rooms(), house.partitions(), house.airExchanges(), heats, refinement);
-    atRest = new SteadyResponse(network);
+    steadyResponse = new SteadyResponse(network);
   }
 
   private static List<HouseNetwork.BackLoss> back(Emitter emitter) {
@@ -116,25 +105,18 @@ public final class HouseModel {
   }
 
   /**
-   * Prepares a model as it is run: balanced, where the arrangement asks for it.
+   * The same house with other lockshields and another pump; the fabric is shared.
    *
-   * @param house the house
-   * @param arrangement one of its arrangements
-   * @throws IllegalArgumentException if an emitter is fixed to a surface its room does not have
+   * @param arrangement the arrangement with its lockshields elsewhere
+   * @param pump the pump as it is set
    */
-  public static HouseModel asRun(House house, Arrangement arrangement) {
-    HouseModel given = new HouseModel(house, arrangement, 1);
-    return arrangement.balanced() ? given.as(new Balancing(given)) : given;
+  public HouseModel with(Arrangement arrangement, Pump pump) {
+    return new HouseModel(this, arrangement, pump);
   }
 
-  /** The same model with lockshields and pump as a balance sets them; the fabric is shared. */
-  HouseModel as(Balancing balancing) {
-    return new HouseModel(this, balancing);
-  }
-
-  private HouseModel(HouseModel given, Balancing balancing) {
-    house = given.house.withDistribution(given.house.distribution().withPump(balancing.pump()));
-    arrangement = balancing.arrangement();
+  private HouseModel(HouseModel given, Arrangement arrangement, Pump pump) {
+    house = given.house.withDistribution(given.house.distribution().withPump(pump));
+    this.arrangement = arrangement;
     branchRoom = given.branchRoom;
     pipeRoom = given.pipeRoom;
     pipeSurroundings = given.pipeSurroundings;
@@ -142,11 +124,11 @@ public final class HouseModel {
     pipeHeatInput = given.pipeHeatInput;
     pipeConductance = given.pipeConductance;
     network = given.network;
-    atRest = given.atRest;
+    steadyResponse = given.steadyResponse;
   }
 
   /** The fabric as a run steps it. */
-  synchronized HouseFabric fabric() {
+  public synchronized HouseFabric fabric() {
     if (fabric == null) {
       fabric = new HouseFabric(network);
     }
@@ -163,9 +145,44 @@ public final class HouseModel {
     return arrangement;
   }
 
-  /** Flows with every valve open, lockshields and pump as this model has them. */
-  public Balance balance() {
-    return new Balancing(this).balance();
+  /** What rooms at rest answer to heats. */
+  public SteadyResponse steadyResponse() {
+    return steadyResponse;
+  }
+
+  /** Number of branches. */
+  public int branches() {
+    return branchRoom.length;
+  }
+
+  /** Room of a branch. */
+  public int branchRoom(int branch) {
+    return branchRoom[branch];
+  }
+
+  /** Room that a branch's pipe runs in; -1 in a space outside the rooms. */
+  public int pipeRoom(int branch) {
+    return pipeRoom[branch];
+  }
+
+  /** Temperature of that space [°C]; of no meaning where the pipe runs in a room. */
+  public double pipeSurroundings(int branch) {
+    return pipeSurroundings[branch];
+  }
+
+  /** Radiant fraction of a branch's emitter [-]: the weight of the star in T_ref. */
+  public double radiantFraction(int branch) {
+    return radiantFraction[branch];
+  }
+
+  /** Heat input by which pipes heat a room; -1 where none lie. */
+  public int pipeHeatInput(int room) {
+    return pipeHeatInput[room];
+  }
+
+  /** Conductance between all pipes in a room and its air [W/K]. */
+  public double pipeConductance(int room) {
+    return pipeConductance[room];
   }
 
   /** Rooms that have an emitter, ascending; a new array. */
@@ -174,7 +191,7 @@ public final class HouseModel {
   }
 
   /** Number of heat inputs: first one per branch, then those of the pipes. */
-  int heatInputs() {
+  public int heatInputs() {
     int sum = branchRoom.length;
     for (int input : pipeHeatInput) {
       sum += input >= 0 ? 1 : 0;
@@ -235,11 +252,11 @@ public final class HouseModel {
     return sum;
   }
 
-  EmitterStepper[] emitterSteppers(double startTemperature) {
+  public EmitterStepper[] emitterSteppers(double startTemperature) {
     return emitterSteppers(startTemperature, 1);
   }
 
-  EmitterStepper[] emitterSteppers(double startTemperature, double parcels) {
+  public EmitterStepper[] emitterSteppers(double startTemperature, double parcels) {
     return arrangement.branches().stream()
         .map(branch -> emitterStepper(branch.emitter(), house.water(), startTemperature, parcels))
         .toArray(EmitterStepper[]::new);
@@ -257,11 +274,11 @@ public final class HouseModel {
   }
 
   /** Of an emitter's water and metal [J/K]. */
-  static double heatCapacity(Emitter emitter, WaterProperties water) {
+  public static double heatCapacity(Emitter emitter, WaterProperties water) {
     return emitter.waterVolume() * water.density() * water.specificHeat() + emitter.metalCapacity();
   }
 
-  NetworkFlow networkFlow() {
+  public NetworkFlow networkFlow() {
     Distribution distribution = house.distribution();
     return new NetworkFlow(
         distribution.pump(),
@@ -272,19 +289,19 @@ public final class HouseModel {
         house.water().viscosity());
   }
 
-  BranchFlow[] branchFlows() {
+  public BranchFlow[] branchFlows() {
     WaterProperties water = house.water();
     return arrangement.branches().stream()
         .map(b -> new BranchFlow(b.pipe(), b.lockshield(), water.density(), water.viscosity()))
         .toArray(BranchFlow[]::new);
   }
 
-  ValveStepper valveStepper(double startTemperature) {
+  public ValveStepper valveStepper(double startTemperature) {
     List<Valve> valves = arrangement.branches().stream().map(Branch::valve).toList();
     return new ValveStepper(valves, startTemperature);
   }
 
-  SourceStepper sourceStepper(double startTemperature) {
+  public SourceStepper sourceStepper(double startTemperature) {
     WaterProperties water = house.water();
     SourceStepper stepper = house.source().stepper(water.specificHeat(), startTemperature);
     if (house.buffer().isEmpty()) {

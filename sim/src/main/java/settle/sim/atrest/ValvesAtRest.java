@@ -1,4 +1,4 @@
-package settle.sim.engine;
+package settle.sim.atrest;
 
 import settle.sim.house.Branch;
 import settle.sim.hydraulics.BranchFlow;

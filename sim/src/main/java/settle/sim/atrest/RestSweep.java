@@ -1,4 +1,4 @@
-package settle.sim.engine;
+package settle.sim.atrest;
 
 import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -11,6 +11,7 @@ import settle.sim.house.House;
 import settle.sim.hydraulics.BranchFlow;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.Pipe;
+import settle.sim.model.HouseModel;
 import settle.sim.room.SteadyRooms;
 import settle.sim.valve.RoomSensing;
 
@@ -103,7 +104,7 @@ final class RestSweep {
   RestSweep(HouseModel model, SteadyRooms rooms) {
     this.model = model;
     this.rooms = rooms;
-    House house = model.house;
+    House house = model.house();
     emitters = model.emitterSteppers(20);
     flows = model.branchFlows();
     network = model.networkFlow();
@@ -122,7 +123,7 @@ final class RestSweep {
     after = new double[before.length];
     anderson = new Anderson(before.length, REMEMBERED);
     for (int b = 0; b < branches; b++) {
-      kv[b] = model.arrangement.branches().get(b).valve().kvMaximum();
+      kv[b] = model.arrangement().branches().get(b).valve().kvMaximum();
     }
     network.solve(kv, true);
     for (int b = 0; b < branches; b++) {
@@ -222,12 +223,12 @@ final class RestSweep {
   }
 
   private double kvMaximum(int b) {
-    return model.arrangement.branches().get(b).valve().kvMaximum();
+    return model.arrangement().branches().get(b).valve().kvMaximum();
   }
 
   /** Whether a branch's valve follows its room. */
   private boolean moves(int b) {
-    return model.arrangement.branches().get(b).valve().hasHead()
+    return model.arrangement().branches().get(b).valve().hasHead()
         && Double.isNaN(heldAt[b])
         && kvMaximum(b) > 0;
   }
@@ -313,8 +314,8 @@ final class RestSweep {
       }
     }
     for (int b = 0; b < x.length; b++) {
-      Branch at = model.arrangement.branches().get(b);
-      int r = model.branchRoom[b];
+      Branch at = model.arrangement().branches().get(b);
+      int r = model.branchRoom(b);
       double air = rooms.air(r, heat);
       double inlet = pipes.cooled(at.pipe(), massFlow[b], pipes.arriving(b), around(b));
       flows[b].solve(kv[b], pressure[b]);
@@ -412,7 +413,7 @@ final class RestSweep {
 
   /** What an electric valve of a branch feels there [°C]. */
   double felt(int branch, RoomSensing sensing) {
-    int r = model.branchRoom[branch];
+    int r = model.branchRoom(branch);
     return sensing.of(rooms.air(r, heat), rooms.star(r, heat));
   }
 
@@ -429,7 +430,7 @@ final class RestSweep {
    * room and head and the less the valve would open: there is one.
    */
   private void solveBranch(int b, double water) {
-    Branch branch = model.arrangement.branches().get(b);
+    Branch branch = model.arrangement().branches().get(b);
     begin(b, water);
     double most = branch.valve().kvMaximum();
     double set = kv[b];
@@ -489,10 +490,10 @@ final class RestSweep {
     entering = water;
     // While all heats are there: the emitter warms the room next door too.
     aroundElse = around(b);
-    int r = model.branchRoom[b];
-    Pipe pipe = model.arrangement.branches().get(b).pipe();
-    boolean inRoom = pipe.delays() && model.pipeRoom[b] == r;
-    pipeInput = inRoom ? model.pipeHeatInput[r] : -1;
+    int r = model.branchRoom(b);
+    Pipe pipe = model.arrangement().branches().get(b).pipe();
+    boolean inRoom = pipe.delays() && model.pipeRoom(b) == r;
+    pipeInput = inRoom ? model.pipeHeatInput(r) : -1;
     emitterHeat = heat[b];
     heat[b] = 0;
     airPerHeat = rooms.airPer(b, r);
@@ -510,7 +511,7 @@ final class RestSweep {
 
   /** Temperature about a branch's pipe as rooms are [°C]. */
   private double around(int b) {
-    int in = model.pipeRoom[b];
+    int in = model.pipeRoom(b);
     return pipes.around(b, in >= 0 ? rooms.air(in, heat) : 0);
   }
 
@@ -552,7 +553,7 @@ final class RestSweep {
       warmed(0, 0, 0);
       return 0;
     }
-    double left = pipes.cooled(model.arrangement.branches().get(branch).pipe(), massFlow, 1, 0);
+    double left = pipes.cooled(model.arrangement().branches().get(branch).pipe(), massFlow, 1, 0);
     double now = surplus(emitterHeat, capacityFlow, left);
     if (Math.abs(now) > BRANCH_AGREEMENT) {
       // The surplus falls at least as fast as the heat rises, so the root is no further than it is.
@@ -582,7 +583,7 @@ final class RestSweep {
    */
   private double surplus(double q, double capacityFlow, double left) {
     warmed(q, capacityFlow, left);
-    double f = model.radiantFraction[branch];
+    double f = model.radiantFraction(branch);
     double reference = f * starThere + (1 - f) * airThere;
     double around = aroundThere();
     double inlet = around + (entering - around) * left;
@@ -610,11 +611,11 @@ final class RestSweep {
 
   /** Opens a branch's valve as it stands in the room as it is; what its emitter then gives [W]. */
   private double emission(int b, double water) {
-    Branch at = model.arrangement.branches().get(b);
-    int r = model.branchRoom[b];
+    Branch at = model.arrangement().branches().get(b);
+    int r = model.branchRoom(b);
     double air = rooms.air(r, heat);
     double star = rooms.star(r, heat);
-    double f = model.radiantFraction[b];
+    double f = model.radiantFraction(b);
     double around = around(b);
     kv[b] = valves.kv(at, flows[b], pressure[b], water, around, air, star, switchesAt[b]);
     massFlow[b] = flowShare * flows[b].solve(kv[b], pressure[b]);
@@ -627,7 +628,7 @@ final class RestSweep {
   double operativeWith(int branch, double watts) {
     double settled = heat[branch];
     heat[branch] = watts;
-    double there = operative(model.branchRoom[branch]);
+    double there = operative(model.branchRoom(branch));
     heat[branch] = settled;
     return there;
   }
