@@ -13,6 +13,7 @@ import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.measure.Measure;
 import settle.sim.study.Judgement;
+import settle.sim.study.Lift;
 import settle.sim.study.Remedies;
 import settle.sim.study.Verdict;
 import settle.sim.study.WarmUps;
@@ -58,11 +59,10 @@ final class RemediedFile {
     List<String> names = new ArrayList<>();
     for (Verdict verdict : verdicts) {
       String name = verdict.arrangement().name();
-      if (verdict.keepsUp()) {
+      if (verdict.outcome() == Verdict.Outcome.YES) {
         continue;
       }
-      Optional<List<Measure>> measures =
-          names.isEmpty() ? found(verdict.remedies()) : looked(changed, name);
+      Optional<List<Measure>> measures = names.isEmpty() ? found(verdict) : looked(changed, name);
       if (measures.isEmpty()) {
         return "Nothing is written to "
             + file
@@ -82,8 +82,13 @@ final class RemediedFile {
     return written(text, names);
   }
 
-  private static Optional<List<Measure>> found(Remedies remedies) {
-    return remedies.cure().map(Remedies.Cure::measures);
+  /** What makes it a yes; where nothing does, what holds it as stated. */
+  private static Optional<List<Measure>> found(Verdict verdict) {
+    return verdict
+        .lift()
+        .filter(Lift::enough)
+        .map(Lift::measures)
+        .or(() -> verdict.remedies().cure().map(Remedies.Cure::measures));
   }
 
   /** Once more, since what was changed for one arrangement may have changed source or control. */
@@ -92,7 +97,9 @@ final class RemediedFile {
     Judgement judgement = Judgement.of(house, as);
     WarmUps warmUps = WarmUps.of(house, as);
     Remedies remedies = Remedies.of(house, as, judgement, warmUps);
-    return remedies.tried().isEmpty() ? Optional.of(List.of()) : found(remedies);
+    return remedies.tried().isEmpty()
+        ? Optional.of(List.of())
+        : remedies.cure().map(Remedies.Cure::measures);
   }
 
   private String written(String text, List<String> names) throws Failure {

@@ -37,6 +37,23 @@ class VerdictCommandTest {
     assertThat(CommandLineRun.of("verdict", Scenarios.warm(folder), "--strict").status()).isZero();
   }
 
+  /** What is written is a scenario that the same command answers with yes. */
+  @Test
+  void theHouseThatIsWrittenIsAYes() throws IOException {
+    Path scenario = Scenarios.cold(folder);
+    String asTyped = Files.readString(scenario);
+    Path written = folder.resolve("remedied.yaml");
+    CommandLineRun run = CommandLineRun.of("verdict", scenario, "--write", written);
+    assertThat(run.status()).isZero();
+    assertThat(run.out()).containsPattern("Written\\sto\\s");
+    assertThat(scenario).content().isEqualTo(asTyped);
+    CommandLineRun again = CommandLineRun.of("verdict", written, "--strict");
+    assertThat(again.status()).isZero();
+    assertThat(again.out()).contains("Skirting: yes: ", "Radiators: yes: ");
+    CommandLineRun kept = CommandLineRun.of("verdict", scenario, "--write", written);
+    assertThat(kept.status()).as("never over a file that is there").isEqualTo(3);
+  }
+
   @Test
   void jsonIsOneDocumentAndNothingElse() throws IOException {
     CommandLineRun run = CommandLineRun.of("verdict", Scenarios.cold(folder), "--json");
@@ -119,13 +136,13 @@ class VerdictCommandTest {
         .contains("Skirting: only just: as stated from −3 °C to 15 °C outdoors the room is held")
         .containsPattern("but only \\d+ of\\s100\\shouses\\slike\\sit\\sare\\sheld")
         .containsPattern(
-            "Water\\sat\\s48.0\\s°C\\son\\sthe\\scold\\sday\\sinstead\\sof\\s45\\s°C\\smakes\\sit\\s9\\d");
+            "With\\sone\\schange,\\sof\\sthe\\shouses\\slike\\sit\\s8\\d\\sof\\s100\\sare\\sheld\\s\\(at\\srest,\\snot\\srun\\):\\slockshield\\sopened");
     assertThat(out.resolve("summary.json"))
         .content()
-        .contains("\"answer\" : \"onlyJust\"", "\"lift\" : {", "\"kind\" : \"flow_temperature\"");
+        .contains("\"answer\" : \"onlyJust\"", "\"lift\" : {", "\"enough\" : true");
     assertThat(out.resolve("report.html"))
         .content()
-        .contains("Only just. On a cold day", "To be sure: water at ")
+        .contains("Only just. On a cold day", "To be sure: lockshield opened: ")
         .doesNotContain("Nothing is needed");
     // As many as are asked for are enough.
     Path modest = Scenarios.write(folder, Files.readString(scenario) + "aims: {sure: 5 %}\n");

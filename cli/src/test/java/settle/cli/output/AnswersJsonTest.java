@@ -91,8 +91,10 @@ class AnswersJsonTest {
       arrangements.shortage.outdoorC arrangements.shortage.outputW arrangements.shortage.room
       arrangements.heatPump.mildOutdoorC arrangements.heatPump.riseAtLeastOutputK
       arrangements.heatPump.throttledFromOutdoorC arrangements.heatPump.waterVolumeAllOpenLitres
-      arrangements.lift arrangements.lift.from arrangements.lift.keepUpShare arrangements.lift.kind
-      arrangements.lift.room arrangements.lift.to arrangements.lift.unit
+      arrangements.lift arrangements.lift.enough arrangements.lift.keepUpShare
+      arrangements.lift.measures arrangements.lift.measures.from arrangements.lift.measures.kind
+      arrangements.lift.measures.room arrangements.lift.measures.to arrangements.lift.measures.unit
+      arrangements.lift.measures.words arrangements.lift.weakestRoom
       arrangements.odds.rooms.failsHeadsTurnedUpShare
       arrangements.rooms.loadW arrangements.rooms.margin arrangements.rooms.name arrangements.rooms.outputW
       arrangements.rooms.settledOperativeC arrangements.rooms.wantC

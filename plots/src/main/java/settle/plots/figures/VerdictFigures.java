@@ -473,10 +473,8 @@ public final class VerdictFigures {
 
   private static final Figures<Lift> LIFT =
       new Figures<Lift>()
-          .word("kind", Lift::kind)
-          .text("room", Lift::room)
-          .text("unit", l -> l.kind() == Lift.Kind.EMITTER ? "W" : "°C")
-          .number("from", Unit.NONE, Lift::from)
-          .number("to", Unit.NONE, Lift::to)
-          .number("keepUp", Unit.SHARE, Lift::share);
+          .list("measures", Lift::measures, CHANGE)
+          .flag("enough", Lift::enough)
+          .number("keepUp", Unit.SHARE, Lift::share)
+          .text("weakestRoom", Lift::weakest);
 }

@@ -454,13 +454,22 @@ public record Answer(House house, Verdict verdict) {
     verdict.heatPump().ifPresent(h -> doubts.addAll(h.doubts()));
     verdict.boiler().ifPresent(b -> doubts.addAll(b.doubts()));
     return Stream.of(
-            new Points("To have every room held", RemedyWords.cure(verdict.remedies())),
+            new Points("To have every room held", cure()),
             new Points(
                 "Tried by itself, carried out and run, least effort first",
                 RemedyWords.lines(verdict.remedies())),
             new Points("Doubtful about the source", Notices.each(doubts)))
         .filter(p -> !p.points().isEmpty())
         .toList();
+  }
+
+  /** What together lets every room be held, in order of effort; or that it was not found. */
+  private List<String> cure() {
+    List<String> lines = new ArrayList<>(RemedyWords.cure(verdict.remedies()));
+    if (verdict.outcome() == Verdict.Outcome.NO) {
+      OddsWords.sureOnceHeld(verdict).ifPresent(lines::add);
+    }
+    return lines;
   }
 
   /** A measure in words: what is changed, from what to what. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import settle.sim.house.House;
 import settle.sim.study.Holding;
+import settle.sim.study.Lift;
 import settle.sim.study.Odds;
 import settle.sim.study.Shortage;
 import settle.sim.study.Verdict;
@@ -119,7 +120,12 @@ public final class HouseholderAnswer {
       steps.add("Have a parallel buffer fitted, so that the heat pump has the water it needs.");
     }
     if (verdict.remedies().cure().isPresent()) {
-      verdict.remedies().cure().get().measures().stream()
+      verdict
+          .lift()
+          .filter(Lift::enough)
+          .map(Lift::measures)
+          .orElseGet(() -> verdict.remedies().cure().get().measures())
+          .stream()
           .map(m -> Sentences.capitalised(RemedyWords.placed(m)) + ".")
           .forEach(steps::add);
     } else if (!verdict.keepsUp()) {
@@ -129,10 +135,11 @@ public final class HouseholderAnswer {
       steps.add(
           verdict
               .lift()
+              .filter(Lift::enough)
               .map(
                   l ->
                       "To be sure: "
-                          + OddsWords.change(l)
+                          + OddsWords.changes(l)
                           + "; then "
                           + Math.round(100 * l.share())
                           + " of 100 houses like yours stay warm enough.")

@@ -1,6 +1,7 @@
 package settle.plots.words;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import settle.sim.house.Spreads;
 import settle.sim.house.Uncertainty;
@@ -58,40 +59,51 @@ public record OddsWords(Odds odds, Spreads spreads) {
   static String lift(Verdict verdict) {
     return verdict
         .lift()
+        .filter(Lift::enough)
         .map(
             lift ->
-                capitalised(change(lift))
-                    + " makes it "
-                    + ofHundred(lift.share())
-                    + " (at rest, not run).")
+                "With "
+                    + (lift.added().size() == 1 ? "one change" : lift.added().size() + " changes")
+                    + ", of the houses like it "
+                    + held(lift)
+                    + ": "
+                    + changes(lift)
+                    + ".")
         .orElse(
-            "Neither water up to "
-                + Quantities.number(Lift.MOST_HOTTER, 0)
-                + " K hotter, as far as the source makes it, nor half as much emitter again in "
-                + verdict.odds().orElseThrow().weakest().room()
-                + " makes it so many: those were tried.");
+            "Nothing that was tried makes it so many: "
+                + Listing.of(Lift.KINDS.stream().map(RemedyWords::named).toList())
+                + ".");
   }
 
-  /** What is changed by what lifts the odds. */
-  static String change(Lift lift) {
-    return switch (lift.kind()) {
-      case FLOW_TEMPERATURE ->
-          "water at "
-              + Quantities.temperature(lift.to())
-              + " on the cold day instead of "
-              + Quantities.setting(lift.from());
-      case EMITTER ->
-          "emitters of "
-              + Quantities.power(lift.to())
-              + " at 75/65/20 in "
-              + lift.room()
-              + " instead of "
-              + Quantities.power(lift.from());
-    };
+  /**
+   * How sure a house is that is not held as stated, once what holds it is carried out; empty if no
+   * houses were tried.
+   */
+  static Optional<String> sureOnceHeld(Verdict verdict) {
+    return verdict
+        .lift()
+        .map(
+            lift -> {
+              if (!lift.enough()) {
+                return "with that only just: of the houses like it "
+                    + held(lift)
+                    + ", where "
+                    + ofHundred(verdict.aims().sure())
+                    + " are asked for";
+              }
+              return lift.added().isEmpty()
+                  ? "with that, of the houses like it " + held(lift)
+                  : "to be sure: " + changes(lift) + "; then, of the houses like it, " + held(lift);
+            });
   }
 
-  private static String capitalised(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  private static String held(Lift lift) {
+    return ofHundred(lift.share()) + " are held (at rest, not run)";
+  }
+
+  /** Everything that is changed. */
+  static String changes(Lift lift) {
+    return lift.measures().stream().map(RemedyWords::placed).collect(Collectors.joining("; "));
   }
 
   /** What matters, ranked. */

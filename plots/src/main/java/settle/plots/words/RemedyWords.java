@@ -234,9 +234,9 @@ final class RemedyWords {
         + " and shift "
         + exact(after.shift(), 1)
         + " K instead of "
-        + Quantities.number(before.slope(), 2)
+        + exact(before.slope(), 2)
         + " and "
-        + Quantities.number(before.shift(), 1)
+        + exact(before.shift(), 1)
         + " K"
         + (after.highest() > before.highest()
             ? ", up to " + Quantities.setting(after.highest())
@@ -287,7 +287,7 @@ final class RemedyWords {
   }
 
   /** What a kind is called where no value is told. */
-  private static String named(Measure.Kind kind) {
+  static String named(Measure.Kind kind) {
     return switch (kind) {
       case HEADS -> "heads set higher";
       case LOCKSHIELD -> "lockshields opened";

@@ -1,106 +1,234 @@
 package settle.sim.study;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import settle.sim.control.FlowCurve;
-import settle.sim.house.Arrangement;
-import settle.sim.house.Branch;
+import java.util.Set;
 import settle.sim.house.House;
+import settle.sim.measure.Measure;
+import settle.sim.measure.Measure.Kind;
 
 /**
- * What lets as many of the houses like this be held as are asked for, where the house as stated is
- * held and too few of those are: tried in the same houses, heads set too low turned up.
+ * What lets as many of the houses like this be held as are asked for: the least set that holds the
+ * house as stated, none where it is held anyway, and what is added to it. Tried in the same houses,
+ * heads set too low turned up, and the house with all of it judged by runs.
  *
- * @param kind what is changed
- * @param room the room whose emitters are changed
- * @param from as it is: flow temperature in design weather [°C], or rated output of the room's
- *     emitters at 75/65/20 [W]
- * @param to what does it, in the same unit
+ * @param measures everything that is changed, in order of effort
+ * @param added those of them that the house as stated can do without
  * @param share of the houses that are held then [-]
  * @param samples how many were tried
+ * @param weakest the room that is too cold most often then
+ * @param enough whether that are as many as are asked for
  */
-public record Lift(Kind kind, String room, double from, double to, double share, int samples) {
-
-  /** What is changed. */
-  public enum Kind {
-    /** Hotter water, by the source's setting or the weather compensation's shift. */
-    FLOW_TEMPERATURE,
-    /** More emitter in the room that is too cold most often. */
-    EMITTER
-  }
-
-  /** How much hotter the water is tried at most [K]. */
-  public static final double MOST_HOTTER = 10;
-
-  private static final double[] HOTTER = {3, 6, MOST_HOTTER};
-
-  /** How much more emitter is tried [-]. */
-  private static final double[] LARGER = {1.25, 1.5};
-
-  /** Houses tried; their error is some 4 of a hundred, and what is found is said with its share. */
-  private static final int SAMPLES = 128;
+public record Lift(
+    List<Measure> measures,
+    List<Measure> added,
+    double share,
+    int samples,
+    String weakest,
+    boolean enough) {
 
   /**
-   * Tries hotter water first, then more emitter.
-   *
-   * @param house the house
-   * @param arrangement one of its arrangements
-   * @param room the room that is too cold most often
-   * @param seed of the draws that found it so
-   * @param workers who settles the houses
-   * @return empty if nothing that was tried does it
+   * Kinds that are tried, in order of effort. What only lets the heat in later or elsewhere, and
+   * what is bought for its comfort, is not.
    */
-  static Optional<Lift> of(
-      House house, Arrangement arrangement, String room, long seed, Workers workers) {
-    double asked = new Holding(house, arrangement).asked(house.designOutdoor());
-    double highest = Math.min(house.source().highestFlow(), Holding.HOTTEST_FLOW);
-    for (double more : HOTTER) {
-      if (asked + more <= highest) {
-        double share = share(hotter(house, more), arrangement, seed, workers);
-        if (share >= house.aims().sure()) {
-          return Optional.of(
-              new Lift(Kind.FLOW_TEMPERATURE, room, asked, asked + more, share, SAMPLES));
+  public static final Set<Kind> KINDS =
+      EnumSet.of(
+          Kind.LOCKSHIELD,
+          Kind.THROTTLE,
+          Kind.BALANCE,
+          Kind.CURVE,
+          Kind.FLOW_TEMPERATURE,
+          Kind.PROFILE,
+          Kind.LENGTH,
+          Kind.RADIATOR,
+          Kind.SOURCE);
+
+  /** Houses tried while a measure is looked for: enough to tell one from another. */
+  private static final int FEW = 64;
+
+  /** Houses in which what is found is tried at least: their error is some 4 of a hundred. */
+  private static final int LEAST_SAMPLES = 128;
+
+  /** Measures added before a search is given up. */
+  private static final int MOST_ADDED = 4;
+
+  /** Next rungs tried where the few houses said enough and all of them do not. */
+  private static final int FURTHER = 3;
+
+  /** Share of the houses below which nothing was gained [-]: one of the few. */
+  private static final double NOTABLE = 1.5 / FEW;
+
+  public Lift {
+    measures = List.copyOf(measures);
+    added = List.copyOf(added);
+  }
+
+  /**
+   * Looks for it.
+   *
+   * @param house the house as stated
+   * @param name its arrangement
+   * @param judgement what runs say of it
+   * @param least measures that hold it as stated; none where it is held
+   * @param odds of the house as stated
+   * @param seed of the draws
+   * @param workers who settles the houses
+   */
+  static Lift of(
+      House house,
+      String name,
+      Judgement judgement,
+      List<Measure> least,
+      Odds odds,
+      long seed,
+      Workers workers) {
+    return new Search(house, name, judgement, least, odds, seed, workers).search();
+  }
+
+  /** The house with all of it carried out. */
+  public House on(House house, String arrangement) {
+    return on(house, arrangement, measures);
+  }
+
+  private static House on(House house, String arrangement, List<Measure> measures) {
+    House with = house;
+    for (Measure measure : measures) {
+      with = measure.on(with, arrangement);
+    }
+    return with;
+  }
+
+  private static final class Search {
+    private final House house;
+    private final String name;
+    private final Judgement judgement;
+    private final List<Measure> least;
+    private final Odds asStated;
+    private final int samples;
+    private final long seed;
+    private final Workers workers;
+    private final double sure;
+
+    Search(
+        House house,
+        String name,
+        Judgement judgement,
+        List<Measure> least,
+        Odds asStated,
+        long seed,
+        Workers workers) {
+      this.house = house;
+      this.name = name;
+      this.judgement = judgement;
+      this.least = least;
+      this.asStated = asStated;
+      samples = Math.max(asStated.estimate().samples(), LEAST_SAMPLES);
+      this.seed = seed;
+      this.workers = workers;
+      sure = house.aims().sure();
+    }
+
+    Lift search() {
+      Odds odds = least.isEmpty() ? asStated : odds(least, samples);
+      Lift plain = lift(least, odds);
+      List<Measure> set = least;
+      for (int n = 0; n < MOST_ADDED && odds.headsTurnedUp().keepUp() < sure; n++) {
+        Optional<List<Measure>> next = next(set, odds.weakest().room());
+        if (next.isEmpty()) {
+          return plain;
+        }
+        set = next.get();
+        odds = odds(set, samples);
+      }
+      Lift found = lift(set, odds);
+      return found.enough && isHeld(set) ? found : plain;
+    }
+
+    private Lift lift(List<Measure> set, Odds odds) {
+      double share = odds.headsTurnedUp().keepUp();
+      return new Lift(
+          set,
+          set.stream().filter(m -> !least.contains(m)).toList(),
+          share,
+          odds.estimate().samples(),
+          odds.weakest().room(),
+          share >= sure);
+    }
+
+    private Odds odds(List<Measure> set, int houses) {
+      House with = on(house, name, set);
+      return Odds.of(with, with.arrangement(name), houses, seed, workers, done -> {});
+    }
+
+    private boolean isHeld(List<Measure> set) {
+      House with = on(house, name, set);
+      Judgement after = Judgement.of(with, with.arrangement(name), workers);
+      return after.holds() && after.confirmedByRun();
+    }
+
+    /** The set with the measure of least effort that does it, or else with what brings most. */
+    private Optional<List<Measure>> next(List<Measure> set, String room) {
+      double most = share(set, FEW) + NOTABLE;
+      List<Measure> partial = null;
+      for (Kind kind : KINDS) {
+        if (RemedySearch.excluded(set, kind)) {
+          continue;
+        }
+        List<Measure> others = without(set, kind, room);
+        House with = on(house, name, others);
+        for (Ladder ladder : Ladder.of(with, name, List.of(room), judgement, EnumSet.of(kind))) {
+          List<Measure> furthest = and(others, ladder.furthest());
+          double share = ladder.rises() ? share(furthest, FEW) : 0;
+          if (share >= sure) {
+            return Optional.of(enough(others, ladder.rungs()));
+          }
+          if (share > most) {
+            most = share;
+            partial = furthest;
+          }
         }
       }
+      return Optional.ofNullable(partial);
     }
-    double rated = arrangement.ratedOutput(room);
-    for (double larger : LARGER) {
-      double share = share(house, enlarged(arrangement, room, larger), seed, workers);
-      if (share >= house.aims().sure()) {
-        return Optional.of(new Lift(Kind.EMITTER, room, rated, rated * larger, share, SAMPLES));
+
+    /** The set with the lowest rung with which enough houses are held. */
+    private List<Measure> enough(List<Measure> others, List<Measure> rungs) {
+      int low = 0;
+      int high = rungs.size() - 1;
+      while (low < high) {
+        int middle = (low + high) >>> 1;
+        if (share(and(others, rungs.get(middle)), FEW) >= sure) {
+          high = middle;
+        } else {
+          low = middle + 1;
+        }
       }
+      List<Measure> found = and(others, rungs.get(low));
+      int last = Math.min(low + FURTHER, rungs.size() - 1);
+      for (int k = low + 1; k <= last && share(found, samples) < sure; k++) {
+        found = and(others, rungs.get(k));
+      }
+      return found;
     }
-    return Optional.empty();
-  }
 
-  private static double share(House house, Arrangement arrangement, long seed, Workers workers) {
-    House with = house.withArrangements(List.of(arrangement));
-    return Odds.of(with, arrangement, SAMPLES, seed, workers, done -> {}).headsTurnedUp().keepUp();
-  }
-
-  private static House hotter(House house, double by) {
-    Optional<FlowCurve> curve = house.control().flowCurve();
-    if (curve.isEmpty()) {
-      return house.withSource(house.source().setTo(house.source().flowSetPoint() + by));
+    private double share(List<Measure> set, int houses) {
+      return odds(set, houses).headsTurnedUp().keepUp();
     }
-    FlowCurve c = curve.get();
-    return house.withControl(
-        house
-            .control()
-            .withFlowCurve(
-                new FlowCurve(
-                    c.slope(), c.shift() + by, c.lowest(), c.highest() + by, c.roomInfluence())));
-  }
 
-  private static Arrangement enlarged(Arrangement arrangement, String room, double factor) {
-    List<Branch> branches = new ArrayList<>();
-    for (Branch branch : arrangement.branches()) {
-      branches.add(
-          branch.room().equals(room)
-              ? branch.withEmitter(branch.emitter().scaled(factor))
-              : branch);
+    private static List<Measure> without(List<Measure> set, Kind kind, String room) {
+      return set.stream()
+          .filter(m -> m.kind() != kind || !(m.room().isEmpty() || m.room().equals(room)))
+          .toList();
     }
-    return arrangement.withBranches(branches);
+
+    private static List<Measure> and(List<Measure> set, Measure one) {
+      List<Measure> more = new ArrayList<>(set);
+      more.add(one);
+      more.sort(Comparator.comparing(Measure::kind));
+      return more;
+    }
   }
 }

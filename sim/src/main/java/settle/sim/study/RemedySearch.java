@@ -549,7 +549,7 @@ final class RemedySearch {
   }
 
   /** A balance sets the very lockshields that the others turn. */
-  private static boolean excluded(List<Measure> set, Kind kind) {
+  static boolean excluded(List<Measure> set, Kind kind) {
     Set<Kind> turned = EnumSet.of(Kind.LOCKSHIELD, Kind.THROTTLE);
     return (kind == Kind.BALANCE && set.stream().anyMatch(m -> turned.contains(m.kind())))
         || (turned.contains(kind) && set.stream().anyMatch(m -> m.kind() == Kind.BALANCE))

@@ -12,6 +12,7 @@ import settle.sim.engine.HeldRun;
 import settle.sim.house.Aims;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
+import settle.sim.measure.Measure;
 
 /**
  * Whether an arrangement keeps a house warm, why, and what would help.
@@ -37,8 +38,8 @@ import settle.sim.house.House;
  * @param demand the house's need and what the emitters can give over outdoor temperature
  * @param aims what warm-up and overshoot are held against
  * @param odds how many houses like it are held; empty if none were tried
- * @param lift where too few are, what lets enough be held; empty otherwise and if nothing tried
- *     does
+ * @param lift where too few are, or the house as stated is not held, what lets enough be held;
+ *     empty otherwise
  */
 public record Verdict(
     Arrangement arrangement,
@@ -144,8 +145,8 @@ public record Verdict(
   }
 
   /**
-   * The same once houses like it were tried, and where too few of them are held, what would lift
-   * that.
+   * The same once houses like it were tried, and where too few of them are held, or the house as
+   * stated is not, what would lift that.
    *
    * @param house the house
    * @param samples how many houses
@@ -156,9 +157,21 @@ public record Verdict(
   public Verdict tried(House house, int samples, long seed, Workers workers, IntConsumer progress) {
     Odds found = Odds.of(house, arrangement, samples, seed, workers, progress);
     Verdict with = with(found, Optional.empty());
-    return with.outcome() == Outcome.ONLY_JUST
-        ? with(found, Lift.of(house, arrangement, found.weakest().room(), seed, workers))
-        : with;
+    Optional<List<Measure>> least =
+        switch (with.outcome()) {
+          case YES -> Optional.empty();
+          case ONLY_JUST -> Optional.of(List.of());
+          case NO -> remedies.cure().map(Remedies.Cure::measures);
+        };
+    return least
+        .map(
+            measures ->
+                with(
+                    found,
+                    Optional.of(
+                        Lift.of(
+                            house, arrangement.name(), judgement, measures, found, seed, workers))))
+        .orElse(with);
   }
 
   private Verdict with(Odds found, Optional<Lift> lifted) {
