@@ -19,9 +19,9 @@ import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.PipeResistance;
 import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Pump;
+import settle.sim.model.HouseModel;
 import settle.sim.notice.Code;
 import settle.sim.notice.Notice;
-import settle.sim.model.HouseModel;
 import settle.sim.valve.Valve;
 
 /**
