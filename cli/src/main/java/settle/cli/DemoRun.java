@@ -9,10 +9,10 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.JsonDocument;
 import settle.cli.output.LessonText;
-import settle.plots.chart.Chart;
-import settle.plots.chart.ChartFiles;
-import settle.plots.chart.LessonChart;
+import settle.plots.drawing.Picture;
 import settle.plots.figures.LessonFigures;
+import settle.plots.gallery.LessonChart;
+import settle.plots.image.PictureFiles;
 import settle.plots.report.Handout;
 import settle.plots.words.Lesson;
 import settle.scenarios.demo.ReadyMade;
@@ -60,9 +60,9 @@ final class DemoRun {
 
   private void write(List<ReadyMade> wanted, List<Lesson> lessons, String json, String summary)
       throws Failure {
-    List<Chart> charts = lessons.parallelStream().map(LessonChart::of).toList();
+    List<Picture> charts = lessons.parallelStream().<Picture>map(LessonChart::of).toList();
     try (OutputFolder output = new OutputFolder(folder)) {
-      for (Map.Entry<String, byte[]> file : ChartFiles.of(charts).entrySet()) {
+      for (Map.Entry<String, byte[]> file : PictureFiles.of(charts).entrySet()) {
         Files.write(output.file("plots/" + file.getKey()), file.getValue());
       }
       for (ReadyMade demonstration : wanted) {

@@ -15,9 +15,9 @@ import settle.cli.output.Inputs;
 import settle.cli.output.Outcome;
 import settle.cli.output.SummaryText;
 import settle.cli.output.TracesCsv;
-import settle.plots.chart.Chart;
-import settle.plots.chart.ChartFiles;
-import settle.plots.chart.Charts;
+import settle.plots.drawing.Picture;
+import settle.plots.gallery.Charts;
+import settle.plots.image.PictureFiles;
 import settle.plots.report.Entry;
 import settle.plots.report.Report;
 import settle.plots.report.ReportContent;
@@ -62,7 +62,7 @@ final class ScenarioRun {
       "FutureReturnValueIgnored") // preparing only saves time; drawing would fail by itself
   boolean execute(Choice choice) throws Failure {
     if (options.common().out() != null) {
-      CompletableFuture.runAsync(Charts::prepare);
+      CompletableFuture.runAsync(PictureFiles::prepare);
     }
     Scenario scenario = ScenarioFile.read(options.common().file());
     House house = withStep(scenario.house());
@@ -129,10 +129,10 @@ final class ScenarioRun {
   private void writeFiles(Outcome outcome, List<DefaultUsed> defaults, String json, String summary)
       throws Failure {
     try (OutputFolder folder = new OutputFolder(options.common().out())) {
-      CompletableFuture<List<Chart>> charts =
+      CompletableFuture<List<Picture>> charts =
           CompletableFuture.supplyAsync(
               () -> Charts.forComparison(outcome.house(), outcome.runs()));
-      CompletableFuture<Map<String, byte[]>> plots = charts.thenApplyAsync(ChartFiles::of);
+      CompletableFuture<Map<String, byte[]>> plots = charts.thenApplyAsync(PictureFiles::of);
       try (Writer traces =
           Files.newBufferedWriter(folder.file("traces.csv"), StandardCharsets.UTF_8)) {
         TracesCsv.write(outcome.runs(), traces);
@@ -149,7 +149,7 @@ final class ScenarioRun {
     }
   }
 
-  private static String report(Outcome outcome, List<DefaultUsed> defaults, List<Chart> charts) {
+  private static String report(Outcome outcome, List<DefaultUsed> defaults, List<Picture> charts) {
     List<Arrangement> arrangements = outcome.runs().stream().map(RunResult::arrangement).toList();
     return Report.html(
         new ReportContent(

@@ -9,9 +9,9 @@ import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.StudyText;
 import settle.cli.output.TunedOutcome;
-import settle.plots.chart.Chart;
-import settle.plots.chart.ChartFiles;
-import settle.plots.chart.TuningCharts;
+import settle.plots.drawing.Picture;
+import settle.plots.gallery.TuningCharts;
+import settle.plots.image.PictureFiles;
 import settle.plots.report.StudyReport;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
@@ -151,9 +151,9 @@ final class TuneRun {
   }
 
   private void writeFiles(TunedOutcome outcome, String json, String summary) throws Failure {
-    List<Chart> charts = TuningCharts.of(outcome.tuning());
+    List<Picture> charts = TuningCharts.of(outcome.tuning());
     try (OutputFolder folder = new OutputFolder(options.out())) {
-      for (Map.Entry<String, byte[]> chart : ChartFiles.of(charts).entrySet()) {
+      for (Map.Entry<String, byte[]> chart : PictureFiles.of(charts).entrySet()) {
         Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
       }
       folder.write(

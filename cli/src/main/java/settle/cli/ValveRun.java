@@ -14,9 +14,9 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.BenchOutcome;
 import settle.cli.output.StudyText;
-import settle.plots.chart.BenchCharts;
-import settle.plots.chart.Chart;
-import settle.plots.chart.ChartFiles;
+import settle.plots.drawing.Picture;
+import settle.plots.gallery.BenchCharts;
+import settle.plots.image.PictureFiles;
 import settle.plots.report.StudyReport;
 import settle.scenarios.Scenario;
 import settle.scenarios.finding.Finding;
@@ -145,9 +145,9 @@ final class ValveRun {
   }
 
   private void writeFiles(BenchOutcome outcome, String json, String summary) throws Failure {
-    List<Chart> charts = BenchCharts.of(outcome.findings());
+    List<Picture> charts = BenchCharts.of(outcome.findings());
     try (OutputFolder folder = new OutputFolder(options.out())) {
-      for (Map.Entry<String, byte[]> chart : ChartFiles.of(charts).entrySet()) {
+      for (Map.Entry<String, byte[]> chart : PictureFiles.of(charts).entrySet()) {
         Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
       }
       folder.write(

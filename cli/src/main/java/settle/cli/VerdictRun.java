@@ -11,10 +11,10 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.Answers;
 import settle.cli.output.AnswersText;
-import settle.plots.chart.AnswerCharts;
-import settle.plots.chart.Chart;
-import settle.plots.chart.ChartFiles;
-import settle.plots.chart.OddsCharts;
+import settle.plots.drawing.Picture;
+import settle.plots.gallery.AnswerCharts;
+import settle.plots.gallery.OddsCharts;
+import settle.plots.image.PictureFiles;
 import settle.plots.report.AnswerContent;
 import settle.plots.report.AnswerReport;
 import settle.plots.words.OddsWords;
@@ -130,7 +130,7 @@ final class VerdictRun {
   }
 
   private void writeFiles(Answers answers, String json, String summary) throws Failure {
-    List<Chart> charts = new ArrayList<>(AnswerCharts.of(answers.house(), answers.verdicts()));
+    List<Picture> charts = new ArrayList<>(AnswerCharts.of(answers.house(), answers.verdicts()));
     List<OddsWords> odds = answers.odds();
     if (!odds.isEmpty()) {
       charts.addAll(
@@ -138,7 +138,7 @@ final class VerdictRun {
               answers.house().arrangements().stream().map(Arrangement::name).toList(), odds));
     }
     try (OutputFolder folder = new OutputFolder(options.out())) {
-      for (Map.Entry<String, byte[]> chart : ChartFiles.of(charts).entrySet()) {
+      for (Map.Entry<String, byte[]> chart : PictureFiles.of(charts).entrySet()) {
         Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
       }
       AnswerContent content =

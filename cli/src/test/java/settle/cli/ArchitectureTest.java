@@ -33,10 +33,19 @@ class ArchitectureTest {
 
   private static final String SIM = "settle.sim..";
 
-  /** What is compiled to JavaScript too: physics, format, figures and words; no files. */
+  /**
+   * What runs in a browser too: physics, format, figures, words, pictures; neither files nor
+   * pixels.
+   */
   private static final DescribedPredicate<JavaClass> RUN_ANYWHERE =
       resideInAnyPackage(
-              SIM, "settle.scenarios..", "settle.plots.words..", "settle.plots.figures..")
+              SIM,
+              "settle.scenarios..",
+              "settle.plots.figures..",
+              "settle.plots.words..",
+              "settle.plots.chart..",
+              "settle.plots.drawing..",
+              "settle.plots.gallery..")
           .and(resideOutsideOfPackage("settle.scenarios.file.."))
           .as("run anywhere");
 
@@ -114,7 +123,8 @@ class ArchitectureTest {
 
   /**
    * What a page in the browser needs runs where there are neither files nor a screen of Java's. The
-   * sim, the format but for its files, and the words are compiled to JavaScript.
+   * sim, the format but for its files, and the words are compiled to JavaScript; charts and
+   * drawings can be.
    */
   @ArchTest
   static final ArchRule whatRunsAnywhereKnowsNoFilesNorScreens =
@@ -174,6 +184,10 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule simPackagesFormNoCycle =
       slices().matching("settle.sim.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule plotsPackagesFormNoCycle =
+      slices().matching("settle.plots.(*)..").should().beFreeOfCycles();
 
   @ArchTest
   static final ArchRule nobodyPrintsBehindTheCommandsBack =

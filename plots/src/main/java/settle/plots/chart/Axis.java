@@ -1,7 +1,9 @@
 package settle.plots.chart;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import settle.plots.words.Quantities;
 
 /**
@@ -9,16 +11,23 @@ import settle.plots.words.Quantities;
  *
  * @param min value at its beginning
  * @param max value at its end, > min
- * @param ticks where lines and labels stand
- * @param caption what it shows, with its unit
+ * @param ticks where lines and labels stand; none where time decides
+ * @param caption what it shows, with its unit; of time, what to say of it beside
+ * @param time how time is counted along it, if it is one of hours
  */
-record Axis(double min, double max, List<Tick> ticks, String caption) {
+public record Axis(
+    double min, double max, List<Tick> ticks, String caption, Optional<TimeTicks> time) {
 
-  Axis {
+  public Axis {
     ticks = List.copyOf(ticks);
     if (!(max > min)) {
       throw new IllegalArgumentException("axis '" + caption + "' runs from " + min + " to " + max);
     }
+  }
+
+  /** An axis with its ticks. */
+  public Axis(double min, double max, List<Tick> ticks, String caption) {
+    this(min, max, ticks, caption, Optional.empty());
   }
 
   /**
@@ -29,7 +38,7 @@ record Axis(double min, double max, List<Tick> ticks, String caption) {
    * @param intervals about how many intervals
    * @param caption what it shows, with its unit
    */
-  static Axis round(double least, double most, int intervals, String caption) {
+  public static Axis round(double least, double most, int intervals, String caption) {
     double span = most > least ? most - least : Math.max(1, Math.abs(most));
     double step = roundStep(span / intervals);
     double min = step * Math.floor(least / step + 1e-9);
@@ -37,25 +46,51 @@ record Axis(double min, double max, List<Tick> ticks, String caption) {
     return stepped(min, max, step, caption);
   }
 
-  /** The same, but ending exactly at the given values, round or not. */
-  static Axis exact(double min, double max, int intervals, String caption) {
+  /** An axis that ends exactly at the given values, round or not. */
+  public static Axis exact(double min, double max, int intervals, String caption) {
     return stepped(min, max, roundStep((max - min) / intervals), caption);
   }
 
   /**
-   * The same, padded to at least so wide a span, so that what hardly moves does not look as if it
-   * did.
+   * An exact axis, padded to at least so wide a span, so that what hardly moves does not look as if
+   * it did.
    *
    * @param leastSpan smallest span, > 0
    */
-  static Axis padded(double least, double most, double leastSpan, int intervals, String caption) {
+  public static Axis padded(
+      double least, double most, double leastSpan, int intervals, String caption) {
     double missing = Math.max(0, leastSpan - (most - least));
     return exact(least - missing / 2, most + missing / 2, intervals, caption);
   }
 
-  /** The same with another caption. */
-  Axis captioned(String words) {
-    return new Axis(min, max, ticks, words);
+  /** From bottom to top, a row for each name, the first on top. */
+  public static Axis names(List<String> names) {
+    List<Tick> ticks = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      ticks.add(new Tick(names.size() - i - 0.5, names.get(i), Tick.Kind.NAME, ""));
+    }
+    return new Axis(0, names.size(), ticks, "");
+  }
+
+  /** Time of day in hours, days counted from the first; months where the first day is known. */
+  public static Axis time(double from, double to, Optional<LocalDate> firstDay) {
+    return new Axis(from, to, List.of(), "", Optional.of(new TimeTicks(false, firstDay)));
+  }
+
+  /** Hours since something happened, which the caption names. */
+  public static Axis since(double from, double to, String caption) {
+    TimeTicks ticks = new TimeTicks(true, Optional.empty());
+    return new Axis(from, to, List.of(), caption, Optional.of(ticks));
+  }
+
+  /** This axis with another caption. */
+  public Axis captioned(String words) {
+    return new Axis(min, max, ticks, words, time);
+  }
+
+  /** This axis with the ticks and the caption it has if it is so long [px]. */
+  Axis at(double length) {
+    return time.map(t -> t.on(this, length)).orElse(this);
   }
 
   private static Axis stepped(double min, double max, double step, String caption) {

@@ -5,13 +5,23 @@ package settle.plots.chart;
  *
  * @param value where
  * @param label what stands there; empty for a line only
- * @param strong whether its grid line separates, as midnight does
+ * @param kind what its line and label are like
  * @param note what stands below the label; empty for nothing
  */
-record Tick(double value, String label, boolean strong, String note) {
+public record Tick(double value, String label, Kind kind, String note) {
+
+  /** What a tick is like. */
+  public enum Kind {
+    /** A pale line. */
+    PLAIN,
+    /** A line that separates, as midnight does. */
+    STRONG,
+    /** A name without a line. */
+    NAME
+  }
 
   /** A plain tick. */
-  Tick(double value, String label) {
-    this(value, label, false, "");
+  public Tick(double value, String label) {
+    this(value, label, Kind.PLAIN, "");
   }
 }

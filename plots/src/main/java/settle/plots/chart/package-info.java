@@ -1,6 +1,7 @@
 /**
- * The charts. {@link settle.plots.chart.HouseTheme} says how all of them look; {@link
- * settle.plots.chart.Panel} draws one plot with its axes; each chart class only says which results
- * go where.
+ * What a chart is: {@link settle.plots.chart.Chart} and the panels, axes and {@link
+ * settle.plots.chart.Mark marks} it consists of, as data in the units of its axes. {@link
+ * settle.plots.chart.ChartDrawing} draws all of them. Nothing here needs a screen, so that a page
+ * in a browser can draw them too.
  */
 package settle.plots.chart;

@@ -1,34 +1,49 @@
 package settle.plots.drawing;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
-import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
+/** One thing on a drawing, in the drawing's own coordinates [px]. */
+public sealed interface Mark {
 
-/** One thing on a picture, in the picture's own coordinates. */
-sealed interface Mark {
+  /** Whatever shows marks: a file of vector graphics, an image. */
+  interface Surface {
 
-  /** Where it may show; null for anywhere. */
-  Rectangle2D clip();
+    void fill(Fill fill);
+
+    void line(Line line);
+
+    void words(Words words);
+  }
+
+  /** Shows itself. */
+  void on(Surface surface);
 
   /** A filled shape. */
-  record Fill(Path2D shape, Color colour, Rectangle2D clip) implements Mark {}
+  record Fill(Path path, int colour) implements Mark {
 
-  /** A line along a path. */
-  record Line(Path2D path, BasicStroke stroke, Color colour, Rectangle2D clip) implements Mark {
-
-    /** Whether a line drawn like this from here would only carry this one on. */
-    boolean continues(
-        BasicStroke otherStroke, Color otherColour, Rectangle2D otherClip, double x, double y) {
-      return path.getCurrentPoint().getX() == x
-          && path.getCurrentPoint().getY() == y
-          && stroke.equals(otherStroke)
-          && colour.equals(otherColour)
-          && (clip == null ? otherClip == null : clip.equals(otherClip));
+    @Override
+    public void on(Surface surface) {
+      surface.fill(this);
     }
   }
 
-  /** Words. */
-  record Text(String words, double x, double y, TextStyle style, Rectangle2D clip)
-      implements Mark {}
+  /**
+   * A line along a path.
+   *
+   * @param within where it shows; null for anywhere
+   */
+  record Line(Path path, int colour, Stroke stroke, Box within) implements Mark {
+
+    @Override
+    public void on(Surface surface) {
+      surface.line(this);
+    }
+  }
+
+  /** Words, anchored on their base line. */
+  record Words(String words, double x, double y, TextStyle style) implements Mark {
+
+    @Override
+    public void on(Surface surface) {
+      surface.words(this);
+    }
+  }
 }

@@ -1,109 +1,90 @@
 package settle.plots.drawing;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
-import java.awt.geom.Path2D;
-import java.awt.geom.PathIterator;
-import java.awt.geom.Rectangle2D;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
  * Writes a picture as SVG 1.1: paths and text, no scripts, no style sheets, no outside references.
  */
-final class SvgWriter {
+public final class SvgWriter implements Mark.Surface {
 
   private final StringBuilder out = new StringBuilder(1 << 15);
-  private final Map<Rectangle2D, String> clips = new LinkedHashMap<>();
+  private final Map<Box, String> clips = new LinkedHashMap<>();
   private final String id;
 
+  /**
+   * @param id prefix of the identifiers inside, unique in the page it will stand in
+   */
   SvgWriter(String id) {
     this.id = id;
   }
 
-  String write(Picture picture, boolean titled) {
-    Rectangle2D paper =
+  /** A document of its own, the title on top. */
+  public static String document(Picture picture, Drawing drawing) {
+    return new SvgWriter(picture.name()).write(picture, drawing, true);
+  }
+
+  String write(Picture picture, Drawing drawing, boolean titled) {
+    Box paper =
         titled
-            ? new Rectangle2D.Double(
+            ? new Box(
                 -Picture.MARGIN,
                 -Picture.TITLE_HEIGHT,
-                picture.width() + 2 * Picture.MARGIN,
-                picture.height() + Picture.TITLE_HEIGHT + Picture.MARGIN)
-            : new Rectangle2D.Double(0, 0, picture.width(), picture.height());
+                drawing.width() + 2 * Picture.MARGIN,
+                drawing.height() + Picture.TITLE_HEIGHT + Picture.MARGIN)
+            : new Box(0, 0, drawing.width(), drawing.height());
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"");
-    numbers(paper.getX(), paper.getY(), paper.getWidth(), paper.getHeight());
+    numbers(paper.x(), paper.y(), paper.width(), paper.height());
     out.append("\" role=\"img\" font-family=\"")
         .append(Lettering.CSS_FAMILIES)
         .append("\">\n<title>")
         .append(escaped(picture.title()))
         .append("</title>\n");
     if (titled) {
-      background(paper);
-      text(new Mark.Text(picture.title(), 0, Picture.TITLE_BASE, Picture.TITLE_STYLE, null));
+      // A picture that stands alone brings its own paper: viewers may be dark.
+      fill(new Mark.Fill(paper.path(), Theme.PAPER));
+      words(picture.heading());
     }
-    defineClips(picture);
-    Rectangle2D clip = null;
-    for (Mark mark : picture.marks()) {
-      if (mark.clip() == null ? clip != null : !mark.clip().equals(clip)) {
-        out.append(clip == null ? "" : "</g>\n");
-        clip = mark.clip();
-        out.append(clip == null ? "" : "<g clip-path=\"url(#" + clips.get(clip) + ")\">\n");
-      }
-      write(mark);
-    }
-    out.append(clip == null ? "" : "</g>\n");
+    drawing.marks().forEach(mark -> mark.on(this));
     return out.append("</svg>\n").toString();
   }
 
-  /** A picture that stands alone brings its own paper: viewers may be dark. */
-  private void background(Rectangle2D paper) {
-    out.append("<rect");
-    box(paper);
-    out.append(" fill=\"#ffffff\"/>\n");
+  @Override
+  public void fill(Mark.Fill fill) {
+    out.append("<path");
+    paint("fill", fill.colour());
+    path(fill.path());
   }
 
-  private void defineClips(Picture picture) {
-    for (Mark mark : picture.marks()) {
-      Rectangle2D clip = mark.clip();
-      if (clip != null && !clips.containsKey(clip)) {
-        String name = id + "-clip-" + clips.size();
-        clips.put(clip, name);
-        out.append("<clipPath id=\"").append(name).append("\"><rect");
-        box(clip);
-        out.append("/></clipPath>\n");
-      }
+  @Override
+  public void line(Mark.Line line) {
+    String clip = line.within() == null ? "" : clip(line.within());
+    out.append("<path fill=\"none\"").append(clip);
+    paint("stroke", line.colour());
+    stroke(line.stroke());
+    path(line.path());
+  }
+
+  /** The attribute that keeps a line within a box, which is defined at its first use. */
+  private String clip(Box box) {
+    String name = clips.get(box);
+    if (name == null) {
+      name = id + "-clip-" + clips.size();
+      clips.put(box, name);
+      out.append("<clipPath id=\"").append(name).append("\"><path");
+      path(box.path());
+      out.append("</clipPath>\n");
     }
+    return " clip-path=\"url(#" + name + ")\"";
   }
 
-  private void box(Rectangle2D box) {
-    attribute("x", box.getX());
-    attribute("y", box.getY());
-    attribute("width", box.getWidth());
-    attribute("height", box.getHeight());
-  }
-
-  private void write(Mark mark) {
-    if (mark instanceof Mark.Fill fill) {
-      out.append("<path");
-      paint("fill", fill.colour());
-      path(fill.shape());
-      out.append("/>\n");
-    } else if (mark instanceof Mark.Line line) {
-      out.append("<path fill=\"none\"");
-      paint("stroke", line.colour());
-      stroke(line.stroke());
-      path(line.path());
-      out.append("/>\n");
-    } else if (mark instanceof Mark.Text text) {
-      text(text);
-    }
-  }
-
-  private void text(Mark.Text text) {
-    TextStyle style = text.style();
+  @Override
+  public void words(Mark.Words words) {
+    TextStyle style = words.style();
     out.append("<text");
-    attribute("x", text.x());
-    attribute("y", text.y());
+    attribute("x", words.x());
+    attribute("y", words.y());
     attribute("font-size", style.size());
     out.append(style.bold() ? " font-weight=\"bold\"" : "");
     switch (style.anchor()) {
@@ -112,57 +93,36 @@ final class SvgWriter {
       case END -> out.append(" text-anchor=\"end\"");
     }
     paint("fill", style.colour());
-    if (style.halo() != null) {
-      paint("stroke", style.halo());
-      attribute("stroke-width", Lettering.HALO_WIDTH);
+    if (style.rimmed()) {
+      paint("stroke", Theme.PAPER);
+      attribute("stroke-width", TextStyle.RIM);
       out.append(" stroke-linejoin=\"round\" paint-order=\"stroke\"");
     }
-    out.append('>').append(escaped(text.words())).append("</text>\n");
+    out.append('>').append(escaped(words.words())).append("</text>\n");
   }
 
-  private void stroke(BasicStroke stroke) {
-    attribute("stroke-width", stroke.getLineWidth());
-    if (stroke.getLineJoin() == BasicStroke.JOIN_ROUND) {
-      out.append(" stroke-linejoin=\"round\"");
-    }
-    if (stroke.getEndCap() == BasicStroke.CAP_ROUND) {
-      out.append(" stroke-linecap=\"round\"");
-    }
-    if (stroke.getDashArray() != null) {
+  private void stroke(Stroke stroke) {
+    attribute("stroke-width", stroke.width());
+    out.append(" stroke-linejoin=\"round\"");
+    out.append(stroke.round() ? " stroke-linecap=\"round\"" : "");
+    if (stroke.dash() != Stroke.Dash.SOLID) {
       out.append(" stroke-dasharray=\"");
-      String gap = "";
-      for (float dash : stroke.getDashArray()) {
-        out.append(gap);
-        number(dash);
-        gap = " ";
-      }
+      numbers(stroke.dash().lengths());
       out.append('"');
     }
   }
 
-  private void path(Path2D path) {
+  private void path(Path path) {
     out.append(" d=\"");
-    double[] c = new double[6];
-    for (PathIterator i = path.getPathIterator(null); !i.isDone(); i.next()) {
-      switch (i.currentSegment(c)) {
-        case PathIterator.SEG_MOVETO -> points('M', c, 1);
-        case PathIterator.SEG_LINETO -> points('L', c, 1);
-        case PathIterator.SEG_QUADTO -> points('Q', c, 2);
-        case PathIterator.SEG_CUBICTO -> points('C', c, 3);
-        default -> out.append('Z');
-      }
+    double[] points = path.points();
+    int at = 0;
+    for (char step : path.steps().toCharArray()) {
+      out.append(step);
+      int end = at + Path.numbers(step);
+      numbers(Arrays.copyOfRange(points, at, end));
+      at = end;
     }
-    out.append('"');
-  }
-
-  private void points(char command, double[] coordinates, int count) {
-    out.append(command);
-    for (int i = 0; i < 2 * count; i++) {
-      if (i > 0) {
-        out.append(' ');
-      }
-      number(coordinates[i]);
-    }
+    out.append("\"/>\n");
   }
 
   private void numbers(double... values) {
@@ -174,21 +134,12 @@ final class SvgWriter {
     }
   }
 
-  private void paint(String attribute, Color colour) {
+  private void paint(String attribute, int colour) {
     out.append(' ').append(attribute).append("=\"#");
-    hex(colour.getRed());
-    hex(colour.getGreen());
-    hex(colour.getBlue());
-    out.append('"');
-    if (colour.getAlpha() < 255) {
-      out.append(' ').append(attribute).append("-opacity=\"");
-      number(colour.getAlpha() / 255.0);
-      out.append('"');
+    for (int shift = 20; shift >= 0; shift -= 4) {
+      out.append(Character.forDigit(colour >> shift & 15, 16));
     }
-  }
-
-  private void hex(int value) {
-    out.append(Character.forDigit(value >> 4, 16)).append(Character.forDigit(value & 15, 16));
+    out.append('"');
   }
 
   private void attribute(String name, double value) {

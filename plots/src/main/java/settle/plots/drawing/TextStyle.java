@@ -1,7 +1,5 @@
 package settle.plots.drawing;
 
-import java.awt.Color;
-
 /**
  * How words are set.
  *
@@ -9,9 +7,9 @@ import java.awt.Color;
  * @param bold whether heavy
  * @param colour of the letters
  * @param anchor which point of the words the given place is
- * @param halo colour of a rim that keeps the words legible on top of lines; null for none
+ * @param rimmed whether a rim of paper keeps them legible on top of lines
  */
-public record TextStyle(double size, boolean bold, Color colour, Anchor anchor, Color halo) {
+public record TextStyle(double size, boolean bold, int colour, Anchor anchor, boolean rimmed) {
 
   /** Which end of the words stands at the given place. */
   public enum Anchor {
@@ -20,28 +18,31 @@ public record TextStyle(double size, boolean bold, Color colour, Anchor anchor, 
     END
   }
 
+  /** Width of the rim [px]; half of it shows. */
+  public static final double RIM = 5;
+
   /** Plain words that begin at their place. */
-  public TextStyle(double size, Color colour) {
-    this(size, false, colour, Anchor.START, null);
+  public TextStyle(double size, int colour) {
+    this(size, false, colour, Anchor.START, false);
   }
 
-  /** The same, heavy. */
+  /** These words, heavy. */
   public TextStyle heavy() {
-    return new TextStyle(size, true, colour, anchor, halo);
+    return new TextStyle(size, true, colour, anchor, rimmed);
   }
 
-  /** The same, anchored otherwise. */
+  /** These words, anchored otherwise. */
   public TextStyle at(Anchor other) {
-    return new TextStyle(size, bold, colour, other, halo);
+    return new TextStyle(size, bold, colour, other, rimmed);
   }
 
-  /** The same in another colour. */
-  public TextStyle in(Color other) {
-    return new TextStyle(size, bold, other, anchor, halo);
+  /** These words in another colour. */
+  public TextStyle in(int other) {
+    return new TextStyle(size, bold, other, anchor, rimmed);
   }
 
-  /** The same with a rim. */
-  public TextStyle rimmed(Color rim) {
-    return new TextStyle(size, bold, colour, anchor, rim);
+  /** These words with a rim. */
+  public TextStyle onLines() {
+    return new TextStyle(size, bold, colour, anchor, true);
   }
 }

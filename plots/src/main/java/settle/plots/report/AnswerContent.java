@@ -1,7 +1,7 @@
 package settle.plots.report;
 
 import java.util.List;
-import settle.plots.chart.Chart;
+import settle.plots.drawing.Picture;
 import settle.sim.house.House;
 import settle.sim.study.Verdict;
 
@@ -18,7 +18,7 @@ import settle.sim.study.Verdict;
 public record AnswerContent(
     House house,
     List<Verdict> verdicts,
-    List<Chart> charts,
+    List<Picture> charts,
     List<String> warnings,
     String scenario,
     String version) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import settle.plots.chart.Chart;
+import settle.plots.drawing.Picture;
 import settle.plots.figures.LessonFigures;
 import settle.plots.words.Cautions;
 import settle.plots.words.Lesson;
@@ -22,7 +22,7 @@ public final class Handout {
    * @param charts the picture of each, in the same order
    * @param version of the tool
    */
-  public static String html(List<Lesson> lessons, List<Chart> charts, String version) {
+  public static String html(List<Lesson> lessons, List<Picture> charts, String version) {
     List<Map<String, Object>> pages = new ArrayList<>();
     for (int i = 0; i < lessons.size(); i++) {
       pages.add(page(lessons.get(i), charts.get(i)));
@@ -36,7 +36,7 @@ public final class Handout {
     return Page.html("handout", all);
   }
 
-  private static Map<String, Object> page(Lesson lesson, Chart chart) {
+  private static Map<String, Object> page(Lesson lesson, Picture chart) {
     Demonstration d = lesson.demonstration();
     Map<String, Object> page = new HashMap<>();
     page.put("name", d.name());
@@ -47,7 +47,7 @@ public final class Handout {
     page.put("look", d.lookAt());
     page.put("beware", d.beware().isEmpty() ? List.of() : List.of(d.beware()));
     page.put("figures", Page.table(LessonFigures.table(lesson)));
-    page.put("svg", chart.picture().svg(chart.name()));
+    page.put("svg", chart.svg());
     return page;
   }
 }

@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import settle.plots.chart.Chart;
+import settle.plots.drawing.Picture;
 import settle.plots.figures.Table;
 import settle.plots.words.Points;
 
@@ -54,14 +54,12 @@ final class Page {
     return points.isEmpty() ? List.of() : List.of(new Points(heading, unbroken(points)));
   }
 
-  /** A chart as a template shows it. */
+  /** A picture as a template shows it. */
   record Pictured(String name, String title, String meaning, String svg) {}
 
-  static List<Pictured> pictured(List<Chart> charts) {
+  static List<Pictured> pictured(List<Picture> charts) {
     return charts.stream()
-        .map(
-            c ->
-                new Pictured(c.name(), c.title(), unbroken(c.meaning()), c.picture().svg(c.name())))
+        .map(c -> new Pictured(c.name(), c.title(), unbroken(c.meaning()), c.svg()))
         .toList();
   }
 

@@ -1,7 +1,7 @@
 package settle.plots.report;
 
 import java.util.List;
-import settle.plots.chart.Chart;
+import settle.plots.drawing.Picture;
 import settle.plots.words.Comparison;
 
 /**
@@ -19,7 +19,7 @@ import settle.plots.words.Comparison;
  */
 public record ReportContent(
     Comparison comparison,
-    List<Chart> charts,
+    List<Picture> charts,
     List<Entry> inputs,
     List<Entry> defaults,
     List<String> warnings,

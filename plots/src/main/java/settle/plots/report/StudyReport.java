@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import settle.plots.chart.Chart;
+import settle.plots.drawing.Picture;
 import settle.plots.figures.Study;
 import settle.plots.words.Cautions;
 import settle.plots.words.Points;
@@ -22,7 +22,7 @@ public final class StudyReport {
    * @param scenario name of the scenario's file
    * @param version of the tool
    */
-  public static String html(Study study, List<Chart> charts, String scenario, String version) {
+  public static String html(Study study, List<Picture> charts, String scenario, String version) {
     List<String> placed = study.sections().stream().flatMap(s -> s.charts().stream()).toList();
     Map<String, Object> page = new HashMap<>();
     page.put("title", study.title());
@@ -41,7 +41,7 @@ public final class StudyReport {
     return Page.html("study", page);
   }
 
-  private static Map<String, Object> section(Study.Section section, List<Chart> charts) {
+  private static Map<String, Object> section(Study.Section section, List<Picture> charts) {
     return Map.of(
         "heading",
         section.heading(),

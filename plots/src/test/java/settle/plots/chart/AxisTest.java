@@ -44,9 +44,9 @@ class AxisTest {
 
   @Test
   void daysBeginAtMidnight() {
-    Axis axis = TimeAxis.clock(new TimeWindow(0, 48 * 3600), 880);
+    Axis axis = Axis.time(0, 48, Optional.empty()).at(880);
     assertThat(labels(axis)).contains("0:00", "6:00", "12:00", "18:00");
-    assertThat(axis.ticks().stream().filter(Tick::strong).map(Tick::value))
+    assertThat(axis.ticks().stream().filter(AxisTest::isStrong).map(Tick::value))
         .containsExactly(0.0, 24.0, 48.0);
     assertThat(axis.ticks().stream().map(Tick::note).filter(n -> !n.isEmpty()))
         .containsExactly("day 1", "day 2", "day 3");
@@ -55,32 +55,35 @@ class AxisTest {
 
   @Test
   void aSeasonIsCountedInDays() {
-    Axis axis = TimeAxis.clock(new TimeWindow(0, 212 * 86_400.0), 880);
+    Axis axis = Axis.time(0, 212 * 24, Optional.empty()).at(880);
     assertThat(labels(axis)).allMatch(l -> l.startsWith("day "));
     assertThat(axis.ticks()).hasSizeBetween(5, 16);
   }
 
   @Test
   void aSeasonOfKnownDaysHasItsMonths() {
-    TimeWindow season = new TimeWindow(0, 212 * 86_400.0);
-    Axis axis = TimeAxis.season(season, 880, Optional.of(LocalDate.of(2010, 10, 1)));
+    Axis axis = Axis.time(0, 212 * 24, Optional.of(LocalDate.of(2010, 10, 1))).at(880);
     assertThat(labels(axis))
         .containsExactly("Oct", "Nov", "Dec", "Jan", "Feb", "Mar", "Apr", "May");
     assertThat(axis.ticks().get(1).value()).isEqualTo(31 * 24);
-    assertThat(axis.ticks().stream().filter(Tick::strong).map(Tick::label)).containsExactly("Jan");
-    Axis within = TimeAxis.season(season, 150, Optional.of(LocalDate.of(2010, 9, 20)));
+    assertThat(axis.ticks().stream().filter(AxisTest::isStrong).map(Tick::label))
+        .containsExactly("Jan");
+    Axis within = Axis.time(0, 212 * 24, Optional.of(LocalDate.of(2010, 9, 20))).at(150);
     assertThat(labels(within)).containsExactly("Oct", "", "Dec", "", "Feb", "", "Apr");
     assertThat(within.ticks().get(0).value()).isEqualTo(11 * 24);
-    TimeWindow days = new TimeWindow(0, 48 * 3600);
-    assertThat(TimeAxis.season(days, 880, Optional.of(LocalDate.of(2010, 10, 1))))
-        .isEqualTo(TimeAxis.clock(days, 880));
+    assertThat(Axis.time(0, 48, Optional.of(LocalDate.of(2010, 10, 1))).at(880))
+        .isEqualTo(Axis.time(0, 48, Optional.empty()).at(880));
   }
 
   @Test
   void timeSinceACallBeginsAtZero() {
-    Axis axis = TimeAxis.since(new TimeWindow(21_600, 32_400), 21_600, 400, "the first call");
+    Axis axis = Axis.since(0, 3, "time since the first call").at(400);
     assertThat(axis.ticks().get(0).label()).isEqualTo("0:00");
     assertThat(axis.max()).isEqualTo(3);
+  }
+
+  private static boolean isStrong(Tick tick) {
+    return tick.kind() == Tick.Kind.STRONG;
   }
 
   private static List<String> labels(Axis axis) {

@@ -10,8 +10,8 @@ import org.jsoup.parser.Parser;
 import org.junit.jupiter.api.Test;
 import settle.plots.SyntheticPlant;
 import settle.plots.SyntheticRuns;
-import settle.plots.chart.Chart;
-import settle.plots.chart.Charts;
+import settle.plots.drawing.Picture;
+import settle.plots.gallery.Charts;
 import settle.plots.words.Cautions;
 import settle.plots.words.Comparison;
 import settle.sim.house.House;
@@ -21,7 +21,7 @@ class ReportTest {
 
   private final House house = SyntheticRuns.unfairHouse(5, 48);
   private final List<RunResult> runs = SyntheticRuns.results(house, true);
-  private final List<Chart> charts = Charts.forComparison(house, runs);
+  private final List<Picture> charts = Charts.forComparison(house, runs);
   private final String html =
       Report.html(
           new ReportContent(
@@ -69,7 +69,7 @@ class ReportTest {
   @Test
   void everyChartStandsUnderItsMeaningWithRealText() {
     assertThat(page.select("figure")).hasSize(charts.size());
-    for (Chart chart : charts) {
+    for (Picture chart : charts) {
       Element figure = page.getElementById(chart.name());
       assertThat(figure.select("figcaption p").text()).isEqualTo(chart.meaning());
       assertThat(figure.select("svg text")).isNotEmpty();

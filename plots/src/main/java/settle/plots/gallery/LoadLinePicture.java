@@ -1,0 +1,123 @@
+package settle.plots.gallery;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import settle.plots.chart.Axis;
+import settle.plots.chart.Chart;
+import settle.plots.chart.Curve;
+import settle.plots.chart.Key;
+import settle.plots.chart.Look;
+import settle.plots.chart.Mark;
+import settle.plots.chart.Mark.Side;
+import settle.plots.chart.Panel;
+import settle.plots.drawing.Stroke;
+import settle.plots.drawing.Theme;
+import settle.plots.words.Quantities;
+import settle.sim.bench.BenchFindings;
+import settle.sim.bench.HysteresisLoop;
+import settle.sim.bench.LoadLine;
+
+/** The room's load line across the valve's band, weather by weather; the crossings marked. */
+record LoadLinePicture(BenchFindings findings) {
+
+  /** Water temperatures closer than this make one valve line for all weathers [K]. */
+  private static final double SAME_WATER = 0.5;
+
+  Chart chart(String name, String title, String meaning) {
+    List<LoadLine> lines = findings.lines();
+    LoadLine first = lines.get(0);
+    List<Key> keys = new ArrayList<>();
+    List<Mark> marks = new ArrayList<>();
+    List<Panel.End> ends = new ArrayList<>();
+    boolean one = oneValveLine();
+    double half = findings.rig().loop().map(HysteresisLoop::hysteresis).orElse(0.0) / 2;
+    Curve offered = curve(first.room(), first.offered());
+    if (half > 0 && findings.thermostatic()) {
+      marks.add(new Mark.Band(shifted(offered, -half), shifted(offered, half)));
+      keys.add(
+          Key.band(
+              "within its play"
+                  + (one ? "" : ", " + Quantities.setting(first.outdoor()) + " outdoors")));
+    }
+    if (one) {
+      marks.add(new Mark.Line("valve", offered, Look.ink(Stroke.HEAVY)));
+      keys.add(Key.line("valve and emitter", Stroke.HEAVY));
+    }
+    for (int i = 0; i < lines.size(); i++) {
+      LoadLine line = lines.get(i);
+      Look look = Look.arrangement(i);
+      marks.add(new Mark.Line("load " + i, curve(line.room(), line.load()), look));
+      if (!one) {
+        marks.add(new Mark.Line("valve " + i, curve(line.room(), line.offered()), look));
+      }
+      keys.add(Key.line(Quantities.setting(line.outdoor()) + " outdoors", look));
+      double end = line.load()[line.load().length - 1] / unit();
+      String weather = "room at " + Quantities.setting(line.outdoor());
+      ends.add(new Panel.End(end, weather, Theme.INK, false));
+    }
+    double warm = lines.stream().mapToDouble(l -> last(l.room())).max().orElseThrow();
+    double cold = lines.stream().mapToDouble(l -> l.room()[0]).min().orElseThrow();
+    Axis x = Axis.exact(cold, warm, 8, "room temperature, °C");
+    Axis y = Axis.round(0, most() / unit(), 6, unit() > 1 ? "kW" : "W");
+    String want = "want " + Quantities.setting(findings.want());
+    marks.add(Overlaid.upright(want, findings.want(), y));
+    marks.add(new Mark.Words(want, findings.want(), y.max(), Side.BELOW_RIGHT));
+    for (int i = 0; i < lines.size(); i++) {
+      crossing(marks, lines.get(i), Look.arrangement(i));
+    }
+    return new Chart(name, title, meaning, keys, new Panel("", 420, x, y, marks, List.of(), ends));
+  }
+
+  private void crossing(List<Mark> marks, LoadLine line, Look look) {
+    double heat = line.heat() / unit();
+    marks.add(new Mark.Point(line.crossing(), heat, look));
+    marks.add(
+        new Mark.Words(
+            Quantities.number(line.crossing(), 2) + " °C, " + Quantities.power(line.heat()),
+            line.crossing(),
+            heat,
+            Side.BELOW_RIGHT));
+  }
+
+  private static double last(double[] values) {
+    return values[values.length - 1];
+  }
+
+  /** Largest heat on either line [W]. */
+  private double most() {
+    double most = 0;
+    for (LoadLine line : findings.lines()) {
+      most = Math.max(most, last(line.load()));
+      most = Math.max(most, Arrays.stream(line.offered()).max().orElse(0));
+    }
+    return most;
+  }
+
+  /** What heats are told in [W]: kilowatts unless all are small. */
+  private double unit() {
+    return most() < 1000 ? 1 : 1000;
+  }
+
+  private boolean oneValveLine() {
+    double first = findings.lines().get(0).flowTemperature();
+    return findings.lines().stream()
+        .allMatch(line -> Math.abs(line.flowTemperature() - first) < SAME_WATER);
+  }
+
+  private Curve curve(double[] room, double[] watts) {
+    double unit = unit();
+    return new Curve(room, Arrays.stream(watts).map(w -> w / unit).toArray());
+  }
+
+  /** This line to the left or right by so much [K], at its own places. */
+  private static Curve shifted(Curve line, double by) {
+    double first = line.x()[0];
+    double last = last(line.x());
+    return new Curve(
+        line.x(),
+        Arrays.stream(line.x())
+            .map(x -> line.at(Math.min(Math.max(x - by, first), last)))
+            .toArray());
+  }
+}

@@ -1,0 +1,71 @@
+package settle.plots.gallery;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import settle.plots.chart.Axis;
+import settle.plots.chart.Curve;
+import settle.plots.chart.Key;
+import settle.plots.chart.Look;
+import settle.plots.chart.Mark;
+import settle.plots.drawing.Stroke;
+import settle.plots.words.Comparison;
+import settle.sim.result.RunResult;
+
+/** What charts of several arrangements have in common: each has its look everywhere. */
+final class Overlaid {
+
+  private Overlaid() {}
+
+  /** A key per arrangement; more may be added. */
+  static List<Key> keys(Comparison comparison) {
+    return keys(comparison.results().stream().map(r -> r.arrangement().name()).toList());
+  }
+
+  /** A key per name; more may be added. */
+  static List<Key> keys(List<String> names) {
+    List<Key> keys = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      keys.add(Key.line(names.get(i), Look.arrangement(i)));
+    }
+    return keys;
+  }
+
+  /** A curve per arrangement. */
+  static List<Curve> curves(Comparison comparison, Function<RunResult, Curve> curve) {
+    return comparison.results().stream().map(curve).toList();
+  }
+
+  /** A line per arrangement; more may be added. */
+  static List<Mark> lines(Comparison comparison, List<Curve> curves) {
+    List<Mark> lines = new ArrayList<>();
+    for (int i = 0; i < curves.size(); i++) {
+      String name = comparison.results().get(i).arrangement().name();
+      lines.add(new Mark.Line(name, curves.get(i), Look.arrangement(i)));
+    }
+    return lines;
+  }
+
+  static double least(List<Curve> curves) {
+    return curves.stream().mapToDouble(Curve::least).min().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  static double most(List<Curve> curves) {
+    return curves.stream().mapToDouble(Curve::most).max().orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  /** A level across a panel. */
+  static Mark level(String name, Axis x, double y) {
+    return fine(name, x.min(), y, x.max(), y);
+  }
+
+  /** An upright line through a panel. */
+  static Mark upright(String name, double x, Axis y) {
+    return fine(name, x, y.min(), x, y.max());
+  }
+
+  /** A finely dashed straight line. */
+  static Mark fine(String name, double x1, double y1, double x2, double y2) {
+    return new Mark.Line(name, Curve.straight(x1, y1, x2, y2), Look.ink(Stroke.FINE_DASH));
+  }
+}

@@ -1,0 +1,87 @@
+package settle.plots.gallery;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import settle.plots.chart.Axis;
+import settle.plots.chart.Chart;
+import settle.plots.chart.Curve;
+import settle.plots.chart.Key;
+import settle.plots.chart.Look;
+import settle.plots.chart.Mark;
+import settle.plots.chart.Mark.Side;
+import settle.plots.chart.Panel;
+import settle.plots.words.Quantities;
+import settle.sim.bench.BenchFindings;
+import settle.sim.bench.StepResponse;
+
+/** Flow after a jump of the temperature at the head, the time constant read off. */
+record ResponsePicture(BenchFindings findings) {
+
+  private static final Look ONWARD = Look.arrangement(0);
+  private static final Look BACK = Look.arrangement(1);
+
+  Chart chart(String name, String title, String meaning) {
+    StepResponse onward = findings.rig().onward().orElseThrow();
+    Optional<StepResponse> back = findings.rig().turnedBack();
+    double most = Math.max(onward.settled(), onward.before());
+    Axis x = Axis.exact(0, shown(onward, back) / 60, 8, "minutes after the jump");
+    Axis y = Axis.round(0, litresPerHour(most) * 1.08, 6, "l/h");
+    List<Key> keys = new ArrayList<>();
+    List<Mark> marks = new ArrayList<>();
+    keys.add(
+        Key.line(
+            back.isPresent() ? "1 K cooler, cooling before" : "2 K cooler, from shut", ONWARD));
+    marks.add(new Mark.Line("onward", curve(onward, x), ONWARD));
+    if (back.isPresent()) {
+      keys.add(Key.line("1 K warmer, after having cooled", BACK));
+      marks.add(new Mark.Line("back", curve(back.get(), x), BACK));
+    }
+    read(marks, onward, x);
+    if (back.isPresent() && back.get().standsStill() > 60) {
+      double still = back.get().standsStill() / 60;
+      double above = 0.04 * (y.max() - y.min());
+      marks.add(
+          new Mark.Span(
+              0,
+              still,
+              litresPerHour(back.get().before()) + above,
+              "play taken up: nothing for " + Quantities.number(still, 1) + " min"));
+    }
+    return new Chart(name, title, meaning, keys, new Panel("", 340, x, y, marks));
+  }
+
+  /** How long there is something to see [s]. */
+  private static double shown(StepResponse onward, Optional<StepResponse> back) {
+    double slowest =
+        back.map(r -> Math.max(onward.timeTo(0.97), r.timeTo(0.97))).orElse(onward.timeTo(0.99));
+    return Math.min(slowest * 1.1, onward.time()[onward.time().length - 1]);
+  }
+
+  private double litresPerHour(double massFlow) {
+    return findings.house().water().litresPerHour(massFlow);
+  }
+
+  private Curve curve(StepResponse response, Axis minutes) {
+    int n = (int) Arrays.stream(response.time()).filter(t -> t <= minutes.max() * 60).count();
+    return new Curve(
+        Arrays.stream(response.time(), 0, n).map(t -> t / 60).toArray(),
+        Arrays.stream(response.flow(), 0, n).map(this::litresPerHour).toArray());
+  }
+
+  private void read(List<Mark> marks, StepResponse response, Axis x) {
+    double t = response.timeTo(StepResponse.READ_AT) / 60;
+    double settled = litresPerHour(response.settled());
+    double before = litresPerHour(response.before());
+    double there = before + StepResponse.READ_AT * (settled - before);
+    String constant =
+        (findings.thermostatic() ? "time constant " : "") + Quantities.number(t, 1) + " min";
+    marks.add(Overlaid.fine("63 %", 0, there, t, there));
+    marks.add(Overlaid.fine(constant, t, there, t, 0));
+    marks.add(Overlaid.level("settled", x, settled));
+    marks.add(new Mark.Words("63 % of the change", 0, there, Side.ABOVE_RIGHT));
+    marks.add(new Mark.Words(constant, t, 0, Side.ABOVE_RIGHT));
+    marks.add(new Mark.Words("where it ends up", x.max(), settled, Side.ABOVE_LEFT));
+  }
+}
