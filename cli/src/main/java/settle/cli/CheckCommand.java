@@ -56,7 +56,7 @@ final class CheckCommand implements Callable<Integer> {
     if (json) {
       return document(out);
     }
-    Scenario scenario = ScenarioFile.read(file);
+    Scenario scenario = ScenarioFile.read(spec, file);
     out.println(
         PlainText.line(file.toString())
             + ": nothing wrong"
@@ -80,7 +80,8 @@ final class CheckCommand implements Callable<Integer> {
     List<Finding> warnings = List.of();
     List<DefaultUsed> defaults = List.of();
     try {
-      Scenario scenario = ScenarioFiles.read(file);
+      Scenario scenario =
+          ScenarioFiles.read(ScenarioFiles.text(file), file, Settle.of(spec).format());
       warnings = scenario.warnings();
       defaults = scenario.defaultsUsed();
     } catch (ScenarioException e) {

@@ -9,6 +9,7 @@ import settle.scenarios.ScenarioException;
 import settle.scenarios.edit.RemediedScenario;
 import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.Finding;
+import settle.scenarios.house.ScenarioFormat;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.measure.Measure;
@@ -26,14 +27,17 @@ final class RemediedFile {
 
   private final Path file;
   private final boolean force;
+  private final ScenarioFormat format;
 
   /**
    * @param file where to
    * @param force whether a file may be there
+   * @param format what a scenario may say
    */
-  RemediedFile(Path file, boolean force) {
+  RemediedFile(Path file, boolean force, ScenarioFormat format) {
     this.file = file;
     this.force = force;
+    this.format = format;
   }
 
   /** Refuses before anything is worked out what could not be written. */
@@ -70,7 +74,7 @@ final class RemediedFile {
             + name
             + "' keeps up.";
       }
-      text = RemediedScenario.write(text, changed, name, measures.get());
+      text = RemediedScenario.write(text, changed, name, measures.get(), format);
       for (Measure measure : measures.get()) {
         changed = measure.on(changed, name);
       }
@@ -104,7 +108,7 @@ final class RemediedFile {
 
   private String written(String text, List<String> names) throws Failure {
     try {
-      House back = ScenarioFiles.read(text, file).house();
+      House back = ScenarioFiles.read(text, file, format).house();
       for (Arrangement arrangement : back.arrangements()) {
         if (!Judgement.of(back, arrangement).holds()) {
           return "Nothing is written to "

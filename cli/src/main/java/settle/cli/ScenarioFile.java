@@ -2,6 +2,7 @@ package settle.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.file.ScenarioFiles;
@@ -20,8 +21,8 @@ final class ScenarioFile {
    *
    * @throws Failure with a message for everything that is wrong with it
    */
-  static Scenario read(Path file) throws Failure {
-    return read(text(file), file);
+  static Scenario read(CommandSpec command, Path file) throws Failure {
+    return read(command, text(file), file);
   }
 
   /**
@@ -42,9 +43,9 @@ final class ScenarioFile {
    *
    * @throws Failure with a message for everything that is wrong with it
    */
-  static Scenario read(String text, Path file) throws Failure {
+  static Scenario read(CommandSpec command, String text, Path file) throws Failure {
     try {
-      return ScenarioFiles.read(text, file);
+      return ScenarioFiles.read(text, file, Settle.of(command).format());
     } catch (ScenarioException e) {
       throw wrong(e);
     }

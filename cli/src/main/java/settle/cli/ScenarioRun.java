@@ -64,7 +64,7 @@ final class ScenarioRun {
     if (options.common().out() != null) {
       CompletableFuture.runAsync(PictureFiles::prepare);
     }
-    Scenario scenario = ScenarioFile.read(options.common().file());
+    Scenario scenario = ScenarioFile.read(command, options.common().file());
     House house = withStep(scenario.house());
     Outcome outcome;
     String json;

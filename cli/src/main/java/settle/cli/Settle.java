@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import settle.scenarios.house.ScenarioFormat;
 
 /** The program: the commands and what holds for all of them. */
 @Command(
@@ -59,9 +60,16 @@ final class Settle implements Runnable {
   private boolean debug;
 
   private final boolean terminal;
+  private final ScenarioFormat format;
 
-  private Settle(boolean terminal) {
+  private Settle(boolean terminal, ScenarioFormat format) {
     this.terminal = terminal;
+    this.format = format;
+  }
+
+  /** The program that a command is one of. */
+  static Settle of(CommandSpec command) {
+    return (Settle) command.parent().userObject();
   }
 
   /**
@@ -72,8 +80,14 @@ final class Settle implements Runnable {
    * @param terminal whether someone watches standard error
    */
   static CommandLine commandLine(PrintWriter out, PrintWriter err, boolean terminal) {
+    return commandLine(out, err, terminal, ScenarioFormat.BUILT_IN);
+  }
+
+  /** The same for scenarios in a format that may know further kinds. */
+  static CommandLine commandLine(
+      PrintWriter out, PrintWriter err, boolean terminal, ScenarioFormat format) {
     ErrorMessages messages = new ErrorMessages();
-    return new CommandLine(new Settle(terminal))
+    return new CommandLine(new Settle(terminal, format))
         .setOut(out)
         .setErr(err)
         .setUsageHelpAutoWidth(true)
@@ -123,6 +137,11 @@ final class Settle implements Runnable {
   /** Whether someone watches standard error. */
   boolean terminal() {
     return terminal;
+  }
+
+  /** What a scenario may say. */
+  ScenarioFormat format() {
+    return format;
   }
 
   @Override

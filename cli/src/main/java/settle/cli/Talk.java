@@ -16,8 +16,9 @@ final class Talk {
   Talk(CommandSpec command, Speech speech) {
     this.speech = speech;
     out = command.commandLine().getOut();
-    Settle settle = (Settle) command.parent().userObject();
-    progress = new Progress(command.commandLine().getErr(), settle.terminal() && !speech.quiet());
+    progress =
+        new Progress(
+            command.commandLine().getErr(), Settle.of(command).terminal() && !speech.quiet());
   }
 
   /** Where it says how far it is. */

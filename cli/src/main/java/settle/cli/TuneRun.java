@@ -18,6 +18,7 @@ import settle.scenarios.ScenarioException;
 import settle.scenarios.edit.TunedScenario;
 import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.Finding;
+import settle.scenarios.house.ScenarioFormat;
 import settle.sim.house.House;
 import settle.sim.tuning.Plant;
 import settle.sim.tuning.Setting;
@@ -56,7 +57,7 @@ final class TuneRun {
    */
   boolean execute() throws Failure {
     String text = ScenarioFile.text(options.file());
-    Scenario scenario = ScenarioFile.read(text, options.file());
+    Scenario scenario = ScenarioFile.read(command, text, options.file());
     refuseToOverwrite();
     House house = scenario.house();
     Plant found = new Plant(house, ScenarioFile.arrangement(house, request.arrangement()));
@@ -131,9 +132,10 @@ final class TuneRun {
   private void writeScenario(String typed, Tuning tuning) throws Failure {
     List<Setting> moved =
         tuning.changes().stream().filter(Tuning.Change::moved).map(Tuning.Change::setting).toList();
+    ScenarioFormat format = Settle.of(command).format();
     try {
-      String text = TunedScenario.write(typed, tuning.tuned(), moved);
-      House back = ScenarioFiles.read(text, request.write()).house();
+      String text = TunedScenario.write(typed, tuning.tuned(), moved, format);
+      House back = ScenarioFiles.read(text, request.write(), format).house();
       Plant plant =
           new Plant(back, ScenarioFile.arrangement(back, tuning.found().arrangement().name()));
       for (Setting setting : moved) {

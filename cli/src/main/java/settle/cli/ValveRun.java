@@ -32,10 +32,12 @@ import settle.sim.house.House;
 /** Reads a scenario, tests one of its valves, prints and writes what was found. */
 final class ValveRun {
 
+  private final CommandSpec command;
   private final CommonOptions options;
   private final Talk talk;
 
   ValveRun(CommandSpec command, CommonOptions options) {
+    this.command = command;
     this.options = options;
     talk = new Talk(command, options.speech());
   }
@@ -49,7 +51,7 @@ final class ValveRun {
    *     or a file cannot be written
    */
   void execute(String arrangement, String room) throws Failure {
-    Scenario scenario = ScenarioFile.read(options.file());
+    Scenario scenario = ScenarioFile.read(command, options.file());
     House house = scenario.house();
     Arrangement chosen = ScenarioFile.arrangement(house, arrangement);
     int branch = branch(chosen, room);

@@ -57,7 +57,8 @@ final class VerdictCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Failure {
     Optional<RemediedFile> remedied =
-        Optional.ofNullable(write).map(file -> new RemediedFile(file, force));
+        Optional.ofNullable(write)
+            .map(file -> new RemediedFile(file, force, Settle.of(spec).format()));
     return strictness.status(new VerdictRun(spec, options, houses, remedied).execute());
   }
 }

@@ -60,7 +60,7 @@ final class VerdictRun {
    */
   boolean execute() throws Failure {
     String text = ScenarioFile.text(options.file());
-    Scenario scenario = ScenarioFile.read(text, options.file());
+    Scenario scenario = ScenarioFile.read(command, text, options.file());
     if (remedied.isPresent()) {
       remedied.get().require();
     }

@@ -249,6 +249,6 @@ public record PlantVerdict(House house, RunResult result) {
   }
 
   private String named() {
-    return house.source().carrier() == Carrier.ELECTRICITY ? "the heat pump" : "the source";
+    return "the " + house.source().kind();
   }
 }

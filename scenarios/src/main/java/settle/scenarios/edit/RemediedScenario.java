@@ -52,12 +52,8 @@ public final class RemediedScenario {
    * @param house its house
    * @param arrangement name of the arrangement that they were found for
    * @param measures what to write
+   * @param format what the scenario may say
    */
-  public static String write(String text, House house, String arrangement, List<Measure> measures) {
-    return write(text, house, arrangement, measures, ScenarioFormat.BUILT_IN);
-  }
-
-  /** The same in a format that may know further kinds. */
   public static String write(
       String text, House house, String arrangement, List<Measure> measures, ScenarioFormat format) {
     RemediedScenario scenario = new RemediedScenario(new Editor(text, format), house, arrangement);

@@ -42,9 +42,11 @@ public final class TunedScenario {
    * @param text a scenario without faults
    * @param tuned its house and arrangement as they are to be set
    * @param settings what to write
+   * @param format what the scenario may say
    */
-  public static String write(String text, Plant tuned, List<Setting> settings) {
-    TunedScenario scenario = new TunedScenario(new Editor(text, ScenarioFormat.BUILT_IN), tuned);
+  public static String write(
+      String text, Plant tuned, List<Setting> settings, ScenarioFormat format) {
+    TunedScenario scenario = new TunedScenario(new Editor(text, format), tuned);
     settings.forEach(scenario::write);
     return scenario.editor.text.text();
   }

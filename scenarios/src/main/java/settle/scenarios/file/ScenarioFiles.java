@@ -8,6 +8,7 @@ import settle.scenarios.ScenarioReader;
 import settle.scenarios.document.DocumentException;
 import settle.scenarios.document.Position;
 import settle.scenarios.document.ScenarioFolder;
+import settle.scenarios.house.ScenarioFormat;
 
 /** Reads scenarios from files, and what they name from beside them. */
 public final class ScenarioFiles {
@@ -28,16 +29,23 @@ public final class ScenarioFiles {
     return read(text(file), file);
   }
 
+  /** Reads a scenario from a text that stands, or is to stand, in a file. */
+  public static Scenario read(String text, Path file) throws ScenarioException {
+    return read(text, file, ScenarioFormat.BUILT_IN);
+  }
+
   /**
    * Reads a scenario from a text that stands, or is to stand, in a file.
    *
    * @param text YAML
    * @param file where: names the scenario, and weather files lie beside it
+   * @param format what it may say
    * @return the house, the defaults used and what is doubtful
    * @throws ScenarioException where anything is wrong: all mistakes that one pass can find
    */
-  public static Scenario read(String text, Path file) throws ScenarioException {
-    return ScenarioReader.read(text, file.toString(), beside(file));
+  public static Scenario read(String text, Path file, ScenarioFormat format)
+      throws ScenarioException {
+    return ScenarioReader.read(text, file.toString(), beside(file), format);
   }
 
   /**

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.file.ScenarioFiles;
+import settle.scenarios.house.ScenarioFormat;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;
 import settle.sim.house.Arrangement;
@@ -49,7 +50,9 @@ class RemediedScenarioTest {
     for (Measure measure : measures) {
       meant = measure.on(meant, arrangement);
     }
-    String written = RemediedScenario.write(text, house, arrangement, List.of(measures));
+    String written =
+        RemediedScenario.write(
+            text, house, arrangement, List.of(measures), ScenarioFormat.BUILT_IN);
     House back = ScenarioFiles.read(written, HERE).house();
     double design = house.designOutdoor();
     for (Arrangement as : meant.arrangements()) {

@@ -17,6 +17,7 @@ import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.Starter;
 import settle.scenarios.file.ScenarioFiles;
+import settle.scenarios.house.ScenarioFormat;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.tuning.Group;
@@ -63,7 +64,7 @@ class TunedScenarioTest {
       double value = setting.settable(plant, low + random.nextDouble() * (high - low));
       tuned = setting.with(tuned, value);
     }
-    String written = TunedScenario.write(text, tuned, settings);
+    String written = TunedScenario.write(text, tuned, settings, ScenarioFormat.BUILT_IN);
     House read = ScenarioFiles.read(written, file).house();
     Plant back = new Plant(read, read.arrangements().get(arrangement));
     for (Setting setting : settings) {
@@ -89,7 +90,8 @@ class TunedScenarioTest {
   void nothingWrittenChangesNothing() throws IOException {
     for (Path example : examples().toList()) {
       String text = Files.readString(example);
-      assertThat(TunedScenario.write(text, null, List.of())).isEqualTo(text);
+      assertThat(TunedScenario.write(text, null, List.of(), ScenarioFormat.BUILT_IN))
+          .isEqualTo(text);
     }
   }
 
@@ -97,7 +99,7 @@ class TunedScenarioTest {
     House house = ScenarioFiles.read(text, HERE).house();
     Plant plant = new Plant(house, house.arrangements().get(0));
     Setting head = new Setting.Head(room);
-    return TunedScenario.write(text, head.with(plant, set), List.of(head));
+    return TunedScenario.write(text, head.with(plant, set), List.of(head), ScenarioFormat.BUILT_IN);
   }
 
   @Test
@@ -131,7 +133,7 @@ class TunedScenarioTest {
     Setting gain = new Setting.MotorGain(0, "living room");
     Setting time = new Setting.MotorIntegralTime(0, "living room");
     Plant tuned = time.with(gain.with(found, 1.65), 2400);
-    String once = TunedScenario.write(text, tuned, List.of(gain, time));
+    String once = TunedScenario.write(text, tuned, List.of(gain, time), ScenarioFormat.BUILT_IN);
     assertThat(once)
         .contains(
             "valve: living room motor head}",
@@ -141,7 +143,8 @@ class TunedScenarioTest {
     Plant back = new Plant(read, read.arrangements().get(0));
     assertThat(gain.of(back)).isEqualTo(1.65);
     assertThat(time.of(back)).isEqualTo(2400);
-    String twice = TunedScenario.write(once, gain.with(back, 0.9), List.of(gain));
+    String twice =
+        TunedScenario.write(once, gain.with(back, 0.9), List.of(gain), ScenarioFormat.BUILT_IN);
     assertThat(twice).isEqualTo(once.replace("gain: 1.65 /K", "gain: 0.9 /K"));
   }
 
@@ -153,7 +156,8 @@ class TunedScenarioTest {
     House house = ScenarioFiles.read(text, HERE).house();
     Plant found = new Plant(house, house.arrangements().get(0));
     Setting lead = new Setting.StartLead();
-    String written = TunedScenario.write(text, lead.with(found, 2700), List.of(lead));
+    String written =
+        TunedScenario.write(text, lead.with(found, 2700), List.of(lead), ScenarioFormat.BUILT_IN);
     assertThat(written)
         .isEqualTo(
             text.stripTrailing()
@@ -171,7 +175,8 @@ class TunedScenarioTest {
     House house = ScenarioFiles.read(bakery).house();
     Plant found = new Plant(house, house.arrangements().get(0));
     Setting hall = new Setting.LockshieldTurns(2, "hall");
-    String written = TunedScenario.write(text, hall.with(found, 0.5), List.of(hall));
+    String written =
+        TunedScenario.write(text, hall.with(found, 0.5), List.of(hall), ScenarioFormat.BUILT_IN);
     assertThat(written)
         .doesNotContain("*lengths")
         .contains(

@@ -69,6 +69,11 @@ public record HeatPump(
   }
 
   @Override
+  public String kind() {
+    return "heat pump";
+  }
+
+  @Override
   public Carrier carrier() {
     return Carrier.ELECTRICITY;
   }

@@ -13,6 +13,11 @@ public interface Source {
   /** What it is called. */
   String name();
 
+  /** What people call such a source. */
+  default String kind() {
+    return "source";
+  }
+
   /** Flow temperature asked for where no weather compensation sets it [°C]. */
   double flowSetPoint();
 

@@ -1,4 +1,4 @@
-package settle.sim.furtherkinds;
+package settle.cli.furtherkinds;
 
 import java.util.OptionalDouble;
 import settle.sim.source.Carrier;
@@ -16,7 +16,7 @@ import settle.sim.source.SourceStepper;
  * @param power of its elements [W]
  * @param flowSetPoint flow temperature asked for [°C]
  */
-record FlowHeater(String name, double power, double flowSetPoint) implements Source {
+public record FlowHeater(String name, double power, double flowSetPoint) implements Source {
 
   @Override
   public Source setTo(double flowTemperature) {

@@ -1,4 +1,4 @@
-package settle.sim.furtherkinds;
+package settle.cli.furtherkinds;
 
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +16,7 @@ import settle.sim.emitter.MixedChain;
  * @param name what it is called
  * @param ratedOutput at 75/65/20 [W]
  */
-record FanConvector(String name, double ratedOutput) implements Emitter {
+public record FanConvector(String name, double ratedOutput) implements Emitter {
 
   @Override
   public double exponent() {
