@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -48,43 +50,33 @@ public record Answer(House house, Verdict verdict) {
 
   private String yes() {
     Holding.RoomAnswer first = firstToFail();
-    return "yes: "
-        + held()
-        + ". At rest, not run, it would be "
-        + downTo(verdict.holdingOutdoor())
-        + "; "
-        + (one() ? "its" : first.room() + " gives way first, its")
-        + " emitters and pipes can give "
-        + Quantities.power(first.output())
-        + " at "
-        + Quantities.setting(verdict.flowAsked())
-        + " flow and it needs "
-        + Quantities.power(first.load())
-        + " in design weather.";
+    return say(
+        "yes: {}. At rest, not run, it would be {}; {} emitters and pipes can give {} at {} flow and it needs {} in design weather.",
+        held(),
+        downTo(verdict.holdingOutdoor()),
+        one() ? "its" : first.room() + " gives way first, its",
+        Quantities.power(first.output()),
+        Quantities.setting(verdict.flowAsked()),
+        Quantities.power(first.load()));
   }
 
   private String onlyJust() {
     Odds odds = verdict.odds().orElseThrow();
     Odds.RoomOdds weakest = odds.weakest();
     boolean turned = odds.headsTurnedUp().keepUp() > odds.estimate().keepUp();
-    return "only just: as stated "
-        + held()
-        + ", but only "
-        + odds.headsTurnedUp().ofHundred()
-        + " of 100 houses like it are held (at rest, not run)"
-        + (turned ? " once valve heads that are set too low are turned up" : "")
-        + ", where "
-        + Quantities.number(100 * verdict.aims().sure(), 0)
-        + " are asked for."
-        + (one()
+    return say(
+        "only just: as stated {}, but only {} of 100 houses like it are held (at rest, not run){}, where {} are asked for.{} {}",
+        held(),
+        odds.headsTurnedUp().ofHundred(),
+        turned ? " once valve heads that are set too low are turned up" : "",
+        Quantities.number(100 * verdict.aims().sure(), 0),
+        one()
             ? ""
-            : " "
-                + Sentences.capitalised(weakest.room())
-                + " is too cold most often, in "
-                + Math.round(100 * weakest.failsTurnedUp())
-                + " of 100.")
-        + " "
-        + OddsWords.lift(verdict);
+            : say(
+                " {} is too cold most often, in {} of 100.",
+                Sentences.capitalised(weakest.room()),
+                Math.round(100 * weakest.failsTurnedUp())),
+        OddsWords.lift(verdict));
   }
 
   /** What is held, and in which weathers that was run. */
@@ -98,11 +90,10 @@ public record Answer(House house, Verdict verdict) {
     String coldest = Quantities.setting(house.designOutdoor());
     return weathers.size() == 1
         ? "at " + coldest + " outdoors"
-        : "from "
-            + coldest
-            + " to "
-            + Quantities.setting(weathers.get(weathers.size() - 1).outdoor())
-            + " outdoors";
+        : say(
+            "from {} to {} outdoors",
+            coldest,
+            Quantities.setting(weathers.get(weathers.size() - 1).outdoor()));
   }
 
   /** Whether runs say so, in brackets. */
@@ -118,21 +109,16 @@ public record Answer(House house, Verdict verdict) {
 
   private String no(Shortage shortage) {
     long others = verdict.rooms().stream().filter(r -> !r.holds()).count() - 1;
-    return "no: at "
-        + Quantities.setting(shortage.outdoor())
-        + " outdoors "
-        + shortage.room()
-        + " "
-        + warmth(shortage, house.wantTolerance())
-        + " where "
-        + Quantities.setting(shortage.want())
-        + " is wanted"
-        + (shortage.byRun() ? " (run)" : " (at rest, not run)")
-        + ", and it is "
-        + where(position(shortage.room()))
-        + ". "
-        + reason(shortage)
-        + (others == 0
+    return say(
+        "no: at {} outdoors {} {} where {} is wanted{}, and it is {}. {}{}",
+        Quantities.setting(shortage.outdoor()),
+        shortage.room(),
+        warmth(shortage, house.wantTolerance()),
+        Quantities.setting(shortage.want()),
+        shortage.byRun() ? " (run)" : " (at rest, not run)",
+        where(position(shortage.room())),
+        reason(shortage),
+        others == 0
             ? ""
             : others == 1
                 ? " 1 other room is not held either."
@@ -156,13 +142,11 @@ public record Answer(House house, Verdict verdict) {
   private static String inRun(double mean, double least, double most, double need) {
     return most - least < NOTABLE_SWING
         ? "stays at " + Quantities.temperatureBelow(mean, need)
-        : "averages "
-            + Quantities.temperatureBelow(mean, need)
-            + ", between "
-            + Quantities.below(least, need - Judgement.SWING)
-            + " and "
-            + Quantities.temperature(most)
-            + ",";
+        : say(
+            "averages {}, between {} and {},",
+            Quantities.temperatureBelow(mean, need),
+            Quantities.below(least, need - Judgement.SWING),
+            Quantities.temperature(most));
   }
 
   private int position(String room) {
@@ -180,9 +164,9 @@ public record Answer(House house, Verdict verdict) {
     Judgement judgement = verdict.judgement();
     OptionalDouble lost = judgement.lostFrom(room);
     if (lost.isPresent()) {
-      return "held only in colder weather, not from "
-          + Quantities.temperature(lost.getAsDouble())
-          + " up";
+      return say(
+          "held only in colder weather, not from {} up",
+          Quantities.temperature(lost.getAsDouble()));
     }
     OptionalDouble from = judgement.heldFrom(room);
     return from.isEmpty()
@@ -225,45 +209,39 @@ public record Answer(House house, Verdict verdict) {
     return switch (shortage.cause()) {
       case NEVER_RUNS -> neverRuns();
       case BLOCKED ->
-          "Too little water through the source is the reason: it keeps it off for "
-              + Quantities.share(shortage.blocked())
-              + " of the time.";
+          say(
+              "Too little water through the source is the reason: it keeps it off for {} of the time.",
+              Quantities.share(shortage.blocked()));
       case SOURCE ->
-          "The source is the reason: it does not give the flow temperature asked for, "
-              + asked
-              + ".";
+          say(
+              "The source is the reason: it does not give the flow temperature asked for, {}.",
+              asked);
       case UNBALANCED ->
           "Its water is the reason: it gets less than its share, and balanced it would be held.";
       case THERMOSTAT ->
-          "The room thermostat in "
-              + house.control().referenceRoom()
-              + " is the reason: that room is warm and stops the source, while "
-              + shortage.room()
-              + " needs water of "
-              + Quantities.temperature(shortage.flowNeeded().orElseThrow())
-              + " on average.";
+          say(
+              "The room thermostat in {} is the reason: that room is warm and stops the source, while {} needs water of {} on average.",
+              house.control().referenceRoom(),
+              shortage.room(),
+              Quantities.temperature(shortage.flowNeeded().orElseThrow()));
       case COOL_WATER ->
-          "The water is the reason: "
-              + (house.control().flowCurve().isPresent()
+          say(
+              "The water is the reason: {} for {} there, and the room needs {}.",
+              house.control().flowCurve().isPresent()
                   ? "the weather compensation asks"
-                  : "the controls ask")
-              + " for "
-              + asked
-              + " there, and the room needs "
-              + Quantities.temperature(shortage.flowNeeded().orElseThrow())
-              + ".";
+                  : "the controls ask",
+              asked,
+              Quantities.temperature(shortage.flowNeeded().orElseThrow()));
       case EMITTER ->
-          "The emitters there are the reason: with the pipes they "
-              + able
-              + ", and it needs "
-              + Quantities.power(shortage.load())
-              + ".";
+          say(
+              "The emitters there are the reason: with the pipes they {}, and it needs {}.",
+              able,
+              Quantities.power(shortage.load()));
       case VALVE ->
-          "The emitters there "
-              + able
-              + ", more than the "
-              + Quantities.power(shortage.load())
-              + " it needs, but its valve has throttled by then, or its water comes cooler.";
+          say(
+              "The emitters there {}, more than the {} it needs, but its valve has throttled by then, or its water comes cooler.",
+              able,
+              Quantities.power(shortage.load()));
     };
   }
 
@@ -273,11 +251,10 @@ public record Answer(House house, Verdict verdict) {
         .filter(h -> h.water().neverRuns())
         .map(
             h ->
-                "The heat pump never runs: with every valve open "
-                    + litresPerHour(h.water().flowAtMost())
-                    + " of water flow through it, and it needs "
-                    + litresPerHour(h.water().least())
-                    + ". All else said of it holds once it has its water, by a parallel buffer, say.")
+                say(
+                    "The heat pump never runs: with every valve open {} of water flow through it, and it needs {}. All else said of it holds once it has its water, by a parallel buffer, say.",
+                    litresPerHour(h.water().flowAtMost()),
+                    litresPerHour(h.water().least())))
         .orElse("The source never runs: too little water flows through it.");
   }
 
@@ -305,15 +282,15 @@ public record Answer(House house, Verdict verdict) {
     double coldest = restless.get(0).outdoor();
     double mildest = restless.get(restless.size() - 1).outdoor();
     return Optional.of(
-        (coldest == mildest
+        say(
+            "{} outdoors: {}. There the run's word counts, and what is said at rest, not run, is not sure.",
+            coldest == mildest
                 ? "the house does not stand still at " + Quantities.setting(coldest)
-                : "the house does not stand still from "
-                    + Quantities.setting(coldest)
-                    + " to "
-                    + Quantities.setting(mildest))
-            + " outdoors: "
-            + Listing.of(reasons)
-            + ". There the run's word counts, and what is said at rest, not run, is not sure.");
+                : say(
+                    "the house does not stand still from {} to {}",
+                    Quantities.setting(coldest),
+                    Quantities.setting(mildest)),
+            Listing.of(reasons)));
   }
 
   /** Why a house does not stand still; nothing of what lets it. */
@@ -350,14 +327,12 @@ public record Answer(House house, Verdict verdict) {
             Comparator.comparingDouble((Judgement.Disagreement d) -> Math.abs(d.by())).reversed())
         .map(
             d ->
-                "at "
-                    + Quantities.setting(d.outdoor())
-                    + " outdoors "
-                    + d.room()
-                    + " "
-                    + inRun(d.mean(), d.least(), d.most(), Double.NEGATIVE_INFINITY)
-                    + " in the run, where the house at rest says "
-                    + Quantities.temperature(d.atRest()))
+                say(
+                    "at {} outdoors {} {} in the run, where the house at rest says {}",
+                    Quantities.setting(d.outdoor()),
+                    d.room(),
+                    inRun(d.mean(), d.least(), d.most(), Double.NEGATIVE_INFINITY),
+                    Quantities.temperature(d.atRest())))
         .toList();
   }
 
@@ -424,13 +399,11 @@ public record Answer(House house, Verdict verdict) {
   }
 
   private String comfort(ComfortAtRest least) {
-    return "in design weather "
-        + least.room()
-        + " is the least comfortable to sit in: predicted mean vote "
-        + Quantities.number(least.comfort().vote(), 1)
-        + ", "
-        + Quantities.share(least.comfort().dissatisfied())
-        + " dissatisfied.";
+    return say(
+        "in design weather {} is the least comfortable to sit in: predicted mean vote {}, {} dissatisfied.",
+        least.room(),
+        Quantities.number(least.comfort().vote(), 1),
+        Quantities.share(least.comfort().dissatisfied()));
   }
 
   /** What is meant by a season, for a note beside the figures. */

@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -59,11 +61,8 @@ public record BenchWords(BenchFindings findings) {
     String name = findings.valve().name();
     if (findings.valve() instanceof WaxValve wax) {
       String bias = wax.bias() == 0 ? "" : ", head " + kelvin(wax.bias()) + " warmer than its room";
-      return name
-          + " set to "
-          + Quantities.setting(wax.setPoint())
-          + " (nominal flow there)"
-          + bias;
+      return say(
+          "{} set to {} (nominal flow there){}", name, Quantities.setting(wax.setPoint()), bias);
     }
     if (findings.valve() instanceof OnOffActuator actuator) {
       return name + ", its thermostat set to " + Quantities.setting(actuator.setPoint());
@@ -109,10 +108,10 @@ public record BenchWords(BenchFindings findings) {
       return;
     }
     sentences.add(
-        "In its branch it has "
-            + Quantities.share(in.authority())
-            + " authority: "
-            + (in.authority() < LEAST_AUTHORITY
+        say(
+            "In its branch it has {} authority: {}",
+            Quantities.share(in.authority()),
+            in.authority() < LEAST_AUTHORITY
                 ? "lockshield and pipe decide the flow, the valve only near its seat."
                 : "it governs its flow."));
   }
@@ -120,17 +119,14 @@ public record BenchWords(BenchFindings findings) {
   private String roomSentence() {
     LoadLine cold = findings.lines().get(0);
     LoadLine mild = findings.lines().get(findings.lines().size() - 1);
-    return "Want is "
-        + Quantities.setting(findings.want())
-        + "; at rest, not run, the room is at "
-        + hundredths(cold.crossing())
-        + " at "
-        + Quantities.setting(cold.outdoor())
-        + " outdoors and at "
-        + hundredths(mild.crossing())
-        + " at "
-        + Quantities.setting(mild.outdoor())
-        + (thermostatHere()
+    return say(
+        "Want is {}; at rest, not run, the room is at {} at {} outdoors and at {} at {}{}",
+        Quantities.setting(findings.want()),
+        hundredths(cold.crossing()),
+        Quantities.setting(cold.outdoor()),
+        hundredths(mild.crossing()),
+        Quantities.setting(mild.outdoor()),
+        thermostatHere()
             ? "; a room thermostat here stops the source at want, so the water is as cool as that takes."
             : ".");
   }
@@ -147,10 +143,10 @@ public record BenchWords(BenchFindings findings) {
       return "Whatever changes, the room comes to rest" + hunting();
     }
     double widest = swinging.stream().mapToDouble(Course::swing).max().orElseThrow();
-    return "The room does not come to rest but swings by up to "
-        + Quantities.difference(widest)
-        + " from peak to peak: "
-        + (switches()
+    return say(
+        "The room does not come to rest but swings by up to {} from peak to peak: {}",
+        Quantities.difference(widest),
+        switches()
             ? "its actuator only opens and shuts."
             : findings.valve() instanceof FixedOpening
                 ? "what stops and starts the source swings it, not the valve."
@@ -166,13 +162,12 @@ public record BenchWords(BenchFindings findings) {
             .max()
             .orElse(0);
     return widest > 0
-        ? "; but while the sun shines and little heat is needed "
-            + (findings.valve() instanceof FixedOpening
+        ? say(
+            "; but while the sun shines and little heat is needed {}, and the room swings by {}.",
+            findings.valve() instanceof FixedOpening
                 ? "the source starts and stops"
-                : "the valve hunts")
-            + ", and the room swings by "
-            + Quantities.difference(widest)
-            + "."
+                : "the valve hunts",
+            Quantities.difference(widest))
         : ".";
   }
 
@@ -264,12 +259,11 @@ public record BenchWords(BenchFindings findings) {
   /** What changes in the room tests and from what. */
   public String roomTests() {
     double mild = findings.house().designOutdoor() - Disturbance.OUTDOOR.size();
-    return "The scenario's house at rest at "
-        + Quantities.setting(mild)
-        + " outdoors, wants at their day values, no sun and no other gains; then one thing changes. Settled: within "
-        + Quantities.difference(Course.SETTLED_WITHIN)
-        + " of where it ends up."
-        + (findings.thermostatic()
+    return say(
+        "The scenario's house at rest at {} outdoors, wants at their day values, no sun and no other gains; then one thing changes. Settled: within {} of where it ends up.{}",
+        Quantities.setting(mild),
+        Quantities.difference(Course.SETTLED_WITHIN),
+        findings.thermostatic()
             ? " Solved at rest, the head is in the middle of its play; where it came from moves it by up to half of that."
             : "");
   }

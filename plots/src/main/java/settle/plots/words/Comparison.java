@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -61,14 +63,13 @@ public record Comparison(House house, List<RunResult> results) {
     List<String> sentences = new ArrayList<>();
     if (deciding.isEmpty()) {
       sentences.add(
-          best.quotedName()
-              + " and "
-              + next.quotedName()
-              + " settle alike: "
-              + warmUps(best, next)
-              + ", the largest overshoot is "
-              + overshoots(best, next)
-              + (best.result().keepsUp() ? "." : "; neither keeps up."));
+          say(
+              "{} and {} settle alike: {}, the largest overshoot is {}{}",
+              best.quotedName(),
+              next.quotedName(),
+              warmUps(best, next),
+              overshoots(best, next),
+              best.result().keepsUp() ? "." : "; neither keeps up."));
     } else {
       sentences.add(
           best.quotedName()
@@ -92,26 +93,22 @@ public record Comparison(House house, List<RunResult> results) {
         UnequalPair.in(house).stream()
             .map(
                 p ->
-                    p.room()
-                        + " ("
-                        + p.first()
-                        + " "
-                        + Quantities.power(p.firstRated())
-                        + ", "
-                        + p.second()
-                        + " "
-                        + Quantities.power(p.secondRated())
-                        + ")")
+                    say(
+                        "{} ({} {}, {} {})",
+                        p.room(),
+                        p.first(),
+                        Quantities.power(p.firstRated()),
+                        p.second(),
+                        Quantities.power(p.secondRated())))
             .toList();
     if (unlike.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
-        "Not a fair pair: rated outputs (75/65/20) differ by more than "
-            + Quantities.share(UnequalPair.FAIR_DIFFERENCE)
-            + " in "
-            + Listing.of(unlike)
-            + ". Part of the difference seen is size, not kind of emitter.");
+        say(
+            "Not a fair pair: rated outputs (75/65/20) differ by more than {} in {}. Part of the difference seen is size, not kind of emitter.",
+            Quantities.share(UnequalPair.FAIR_DIFFERENCE),
+            Listing.of(unlike)));
   }
 
   /** Whether the water in circulation is enough, for each arrangement that asks for some. */
@@ -137,12 +134,11 @@ public record Comparison(House house, List<RunResult> results) {
             .filter(r -> r.balance().branches().size() > 1)
             .map(
                 r ->
-                    r.arrangement().name()
-                        + " "
-                        + Quantities.pressure(r.balance().headNeeded())
-                        + " of "
-                        + Quantities.pressure(r.balance().head())
-                        + " made")
+                    say(
+                        "{} {} of {} made",
+                        r.arrangement().name(),
+                        Quantities.pressure(r.balance().headNeeded()),
+                        Quantities.pressure(r.balance().head())))
             .collect(Collectors.joining("; "));
     return heads.isEmpty()
         ? Optional.empty()
@@ -175,37 +171,33 @@ public record Comparison(House house, List<RunResult> results) {
     double warmer = plantA.returnMean() - plantB.returnMean();
     if (Math.abs(warmer) > ALIKE_RETURN) {
       sentences.add(
-          whose
-              + " return is "
-              + Quantities.difference(Math.abs(warmer))
-              + (warmer < 0 ? " cooler" : " warmer")
-              + " on average ("
-              + Quantities.temperature(plantA.returnMean())
-              + " against "
-              + Quantities.temperature(plantB.returnMean())
-              + ").");
+          say(
+              "{} return is {}{} on average ({} against {}).",
+              whose,
+              Quantities.difference(Math.abs(warmer)),
+              warmer < 0 ? " cooler" : " warmer",
+              Quantities.temperature(plantA.returnMean()),
+              Quantities.temperature(plantB.returnMean())));
     }
     double startsA = plantA.cycling().startsPerDay();
     double startsB = plantB.cycling().startsPerDay();
     if (Math.abs(startsA - startsB)
         > Math.max(ALIKE_STARTS, ALIKE_STARTS_SHARE * Math.max(startsA, startsB))) {
       sentences.add(
-          whose
-              + " source starts "
-              + Quantities.number(startsA, 0)
-              + " times a day, against "
-              + Quantities.number(startsB, 0)
-              + ".");
+          say(
+              "{} source starts {} times a day, against {}.",
+              whose,
+              Quantities.number(startsA, 0),
+              Quantities.number(startsB, 0)));
     }
     if (Math.abs(plantA.input() - plantB.input())
         > ALIKE_INPUT * Math.max(plantA.input(), plantB.input())) {
       sentences.add(
-          whose
-              + " source uses "
-              + Quantities.energy(plantA.input())
-              + " over the time shown, against "
-              + Quantities.energy(plantB.input())
-              + ".");
+          say(
+              "{} source uses {} over the time shown, against {}.",
+              whose,
+              Quantities.energy(plantA.input()),
+              Quantities.energy(plantB.input())));
     }
   }
 
@@ -223,8 +215,9 @@ public record Comparison(House house, List<RunResult> results) {
   }
 
   private static String overshoots(Verdict a, Verdict b) {
-    return Quantities.difference(a.largestOvershoot())
-        + " against "
-        + Quantities.difference(b.largestOvershoot());
+    return say(
+        "{} against {}",
+        Quantities.difference(a.largestOvershoot()),
+        Quantities.difference(b.largestOvershoot()));
   }
 }

@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.Optional;
 import java.util.stream.Stream;
 import settle.sim.result.RoomFigures;
@@ -38,10 +40,10 @@ enum Criterion {
 
     @Override
     String reason(Verdict a, Verdict b) {
-      return "it leaves the rooms short of want by "
-          + Quantities.degreeHours(a.shortfall())
-          + " in all, against "
-          + Quantities.degreeHours(b.shortfall());
+      return say(
+          "it leaves the rooms short of want by {} in all, against {}",
+          Quantities.degreeHours(a.shortfall()),
+          Quantities.degreeHours(b.shortfall()));
     }
   },
 
@@ -69,21 +71,15 @@ enum Criterion {
       RoomFigures roomA = a.slowest().orElseThrow();
       RoomFigures roomB = b.slowest().orElseThrow();
       if (roomB.warmUp().isEmpty()) {
-        return "every room gets warm, while with "
-            + b.quotedName()
-            + " "
-            + roomB.name()
-            + " never does";
+        return say(
+            "every room gets warm, while with {} {} never does", b.quotedName(), roomB.name());
       }
-      return "its slowest room ("
-          + roomA.name()
-          + ") is warm after "
-          + Quantities.warmUp(roomA.warmUp())
-          + ", against "
-          + Quantities.warmUp(roomB.warmUp())
-          + " ("
-          + roomB.name()
-          + ")";
+      return say(
+          "its slowest room ({}) is warm after {}, against {} ({})",
+          roomA.name(),
+          Quantities.warmUp(roomA.warmUp()),
+          Quantities.warmUp(roomB.warmUp()),
+          roomB.name());
     }
   },
 
@@ -96,10 +92,10 @@ enum Criterion {
 
     @Override
     String reason(Verdict a, Verdict b) {
-      return "its largest overshoot is "
-          + Quantities.difference(a.largestOvershoot())
-          + ", against "
-          + Quantities.difference(b.largestOvershoot());
+      return say(
+          "its largest overshoot is {}, against {}",
+          Quantities.difference(a.largestOvershoot()),
+          Quantities.difference(b.largestOvershoot()));
     }
   };
 

@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.OptionalDouble;
 import settle.sim.control.Thermostat;
 import settle.sim.engine.HeldRun;
@@ -26,12 +28,8 @@ record FlowWords(House house, Verdict verdict) {
     double asked = verdict.flowAsked();
     String said = Quantities.setting(asked) + " asked for in design weather" + kept() + "; ";
     if (verdict.leastFlow().isEmpty()) {
-      return said
-          + "none up to "
-          + Quantities.setting(Holding.HOTTEST_FLOW)
-          + " holds "
-          + governing()
-          + ".";
+      return say(
+          "{}none up to {} holds {}.", said, Quantities.setting(Holding.HOTTEST_FLOW), governing());
     }
     double least = verdict.leastFlow().getAsDouble();
     String spare = "";
@@ -54,18 +52,18 @@ record FlowWords(House house, Verdict verdict) {
     String kept =
         verdict.flowHeld() > verdict.flowAsked() - SAME_FLOW
             ? ""
-            : ", "
-                + Quantities.temperature(verdict.flowHeld())
-                + " kept since the source gives no more";
+            : say(
+                ", {} kept since the source gives no more",
+                Quantities.temperature(verdict.flowHeld()));
     OptionalDouble called = calledInDesignWeather();
     if (house.control().thermostat() instanceof Thermostat.None
         || called.orElse(1) > ALL_THE_TIME) {
       return kept;
     }
-    return kept
-        + ", for "
-        + Quantities.share(called.getAsDouble())
-        + " of the time since the room thermostat stops the source (run)";
+    return say(
+        "{}, for {} of the time since the room thermostat stops the source (run)",
+        kept,
+        Quantities.share(called.getAsDouble()));
   }
 
   /** Share of the day run in design weather in which heat is called for [-]. */
@@ -81,19 +79,14 @@ record FlowWords(House house, Verdict verdict) {
     }
     LeastCurve least = verdict.leastCurve().get();
     double cold = house.designOutdoor();
-    return "the least that holds every room is "
-        + Quantities.temperature(least.curve().setPoint(cold, 0))
-        + " at "
-        + Quantities.setting(cold)
-        + " outdoors and "
-        + Quantities.temperature(least.curve().setPoint(Holding.MILDEST, 0))
-        + " at "
-        + Quantities.setting(Holding.MILDEST)
-        + ": slope "
-        + Quantities.number(least.curve().slope(), 2)
-        + ", shift "
-        + signed(least.curve().shift())
-        + " K from a foot at 20/20 °C.";
+    return say(
+        "the least that holds every room is {} at {} outdoors and {} at {}: slope {}, shift {} K from a foot at 20/20 °C.",
+        Quantities.temperature(least.curve().setPoint(cold, 0)),
+        Quantities.setting(cold),
+        Quantities.temperature(least.curve().setPoint(Holding.MILDEST, 0)),
+        Quantities.setting(Holding.MILDEST),
+        Quantities.number(least.curve().slope(), 2),
+        signed(least.curve().shift()));
   }
 
   private static String signed(double kelvin) {

@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import settle.sim.result.LastDay;
 import settle.sim.result.RoomFigures;
 
@@ -34,11 +36,11 @@ public record LastDayWords(RoomFigures room) {
   }
 
   private String range(String before) {
-    return before
-        + "between "
-        + Quantities.number(last().least(), 1)
-        + " and "
-        + Quantities.temperature(last().most());
+    return say(
+        "{}between {} and {}",
+        before,
+        Quantities.number(last().least(), 1),
+        Quantities.temperature(last().most()));
   }
 
   private String onItsWay() {

@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -35,10 +37,10 @@ public record Meanings(Comparison comparison) {
                   .filter(r -> r.overshoot() >= 0.05)
                   .map(
                       r ->
-                          "; the largest overshoot is "
-                              + Quantities.difference(r.overshoot())
-                              + " in "
-                              + r.name())
+                          say(
+                              "; the largest overshoot is {} in {}",
+                              Quantities.difference(r.overshoot()),
+                              r.name()))
                   .orElse("; no room overshoots");
           return "With " + name + " " + kept(verdict) + swing + ".";
         });
@@ -61,15 +63,12 @@ public record Meanings(Comparison comparison) {
           if (slowest.equals(quickest)) {
             return "With " + name + " " + last.replace(" last,", " is warm") + ".";
           }
-          return "With "
-              + name
-              + " "
-              + quickest.name()
-              + " is warm first, after "
-              + Quantities.warmUp(quickest.warmUp())
-              + ", "
-              + last
-              + ".";
+          return say(
+              "With {} {} is warm first, after {}, {}.",
+              name,
+              quickest.name(),
+              Quantities.warmUp(quickest.warmUp()),
+              last);
         });
   }
 
@@ -82,18 +81,17 @@ public record Meanings(Comparison comparison) {
             return "With " + name + " no water flows.";
           }
           String text =
-              "With "
-                  + name
-                  + " water comes back at "
-                  + Quantities.temperature(plant.returnMean())
-                  + " on average, at most at "
-                  + Quantities.temperature(plant.returnPeak());
+              say(
+                  "With {} water comes back at {} on average, at most at {}",
+                  name,
+                  Quantities.temperature(plant.returnMean()),
+                  Quantities.temperature(plant.returnPeak()));
           if (comparison.house().source().carrier() == Carrier.GAS
               && plant.condensingShare().isPresent()) {
             text +=
-                ", and "
-                    + Quantities.share(plant.condensingShare().getAsDouble())
-                    + " of the heat is made with it low enough to condense";
+                say(
+                    ", and {} of the heat is made with it low enough to condense",
+                    Quantities.share(plant.condensingShare().getAsDouble()));
           }
           return text + ".";
         });
@@ -128,11 +126,10 @@ public record Meanings(Comparison comparison) {
           if (branch.isEmpty() || figures.warmUp().isEmpty()) {
             return branch.isEmpty()
                 ? "With " + name + " " + figures.name() + " has no thermostatic head."
-                : "With "
-                    + name
-                    + " "
-                    + figures.name()
-                    + " never gets warm, so its head has nothing to close for.";
+                : say(
+                    "With {} {} never gets warm, so its head has nothing to close for.",
+                    name,
+                    figures.name());
           }
           Trace trace = result.trace();
           int at = indexAt(trace, result.firstCall() + figures.warmUp().getAsDouble());
@@ -140,17 +137,13 @@ public record Meanings(Comparison comparison) {
               trace.column(RoomColumn.OPERATIVE, room)[at]
                   - trace.column(BranchColumn.SENSED, branch.getAsInt())[at];
           double opening = trace.column(BranchColumn.OPENING, branch.getAsInt())[at];
-          return "With "
-              + name
-              + ", when "
-              + figures.name()
-              + " first gets warm its head senses "
-              + sensed(behind)
-              + " and stands "
-              + Quantities.share(opening)
-              + " open; the overshoot that follows is "
-              + Quantities.difference(figures.overshoot())
-              + ".";
+          return say(
+              "With {}, when {} first gets warm its head senses {} and stands {} open; the overshoot that follows is {}.",
+              name,
+              figures.name(),
+              sensed(behind),
+              Quantities.share(opening),
+              Quantities.difference(figures.overshoot()));
         });
   }
 
@@ -166,15 +159,15 @@ public record Meanings(Comparison comparison) {
           String back =
               Double.isNaN(after)
                   ? " no water flows half an hour after the first call"
-                  : " water returns at "
-                      + Quantities.temperature(after)
-                      + " half an hour after the first call";
+                  : say(
+                      " water returns at {} half an hour after the first call",
+                      Quantities.temperature(after));
           String starts =
               comparison.house().source().carrier() == Carrier.NONE
                   ? ""
-                  : "; over the whole run the source starts "
-                      + Quantities.number(plant.cycling().startsPerHour(), 1)
-                      + " times an hour";
+                  : say(
+                      "; over the whole run the source starts {} times an hour",
+                      Quantities.number(plant.cycling().startsPerHour(), 1));
           String shortest =
               plant.cycling().shortestRun().isPresent()
                   ? (comparison.house().source().carrier() == Carrier.GAS
@@ -203,12 +196,11 @@ public record Meanings(Comparison comparison) {
               rooms.stream().max(Comparator.comparingDouble(Meanings::allHeat)).orElseThrow();
           return rooms.size() == 1
               ? text + "."
-              : text
-                  + ", most of it "
-                  + most.name()
-                  + " ("
-                  + Quantities.share(allHeat(most) / (emitted + piped))
-                  + ").";
+              : say(
+                  "{}, most of it {} ({}).",
+                  text,
+                  most.name(),
+                  Quantities.share(allHeat(most) / (emitted + piped)));
         });
   }
 
@@ -227,13 +219,11 @@ public record Meanings(Comparison comparison) {
           }
           double length =
               result.trace().time()[result.trace().size() - 1] - result.trace().time()[0];
-          return "With "
-              + name
-              + " the source gives "
-              + Quantities.power(result.plant().sourceHeat() / length)
-              + " on average and "
-              + Quantities.power(peak)
-              + " at most.";
+          return say(
+              "With {} the source gives {} on average and {} at most.",
+              name,
+              Quantities.power(result.plant().sourceHeat() / length),
+              Quantities.power(peak));
         });
   }
 
@@ -305,17 +295,13 @@ public record Meanings(Comparison comparison) {
             ? " is through by the first time shown"
             : " has come " + Listing.of(stations);
     double[] end = last.temperature();
-    return "In "
-        + b.room()
-        + " the hot front"
-        + way
-        + "; after "
-        + Quantities.duration(last.sinceCall())
-        + " the far end, "
-        + Quantities.number(length, 1)
-        + " m along, is at "
-        + Quantities.temperature(end[end.length - 1])
-        + ".";
+    return say(
+        "In {} the hot front{}; after {} the far end, {} m along, is at {}.",
+        b.room(),
+        way,
+        Quantities.duration(last.sinceCall()),
+        Quantities.number(length, 1),
+        Quantities.temperature(end[end.length - 1]));
   }
 
   /**

@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,166 +46,135 @@ public final class Notices {
   private String words() {
     return switch (same.get(0).code()) {
       case DEAD_END ->
-          "every valve is shut for "
-              + hours(0)
-              + " while heat is called for: the pump works against a dead end; fit a bypass or leave"
-              + " one emitter open";
+          say(
+              "every valve is shut for {} while heat is called for: the pump works against a dead end; fit a bypass or leave one emitter open",
+              hours(0));
       case STEPS_UNAGREED ->
-          "in "
-              + number(0, 0)
-              + " of "
-              + number(1, 0)
-              + " steps source, water, valves and rooms came to no agreement however short the step"
-              + " was made: what hangs on those moments is not to be relied on";
+          say(
+              "in {} of {} steps source, water, valves and rooms came to no agreement however short the step was made: what hangs on those moments is not to be relied on",
+              number(0, 0),
+              number(1, 0));
       case KEPT_OFF ->
-          "too little water flows for "
-              + hours(0)
-              + " for the heat pump to run though heat is called for: open valves or fit a bypass or"
-              + " a parallel buffer";
+          say(
+              "too little water flows for {} for the heat pump to run though heat is called for: open valves or fit a bypass or a parallel buffer",
+              hours(0));
       case OUTSIDE_DECLARED ->
-          "the heat pump runs "
-              + hours(0)
-              + " at temperatures that its declared performance does not cover: output and COP are"
-              + " held at its edge there";
+          say(
+              "the heat pump runs {} at temperatures that its declared performance does not cover: output and COP are held at its edge there",
+              hours(0));
       case NO_WATER -> about() + "no water ever flows through it";
       case PUMP_TOO_WEAK ->
-          "the pump cannot carry the design flows: "
-              + named()
-              + " needs "
-              + kilopascals(0)
-              + " at the pump; every branch gets "
-              + percent(1)
-              + " of its design flow; use larger pipe on that way or a stronger pump";
+          say(
+              "the pump cannot carry the design flows: {} needs {} at the pump; every branch gets {} of its design flow; use larger pipe on that way or a stronger pump",
+              named(),
+              kilopascals(0),
+              percent(1));
       case LEFT_SHUT ->
           about()
               + "shut in the scenario, so the balance leaves it shut and reckons no water for it";
       case NOISY_BRANCH ->
-          about()
-              + "water runs at "
-              + number(0, 1)
-              + " m/s and will be heard; use a larger pipe or throttle it";
+          say(
+              "{}water runs at {} m/s and will be heard; use a larger pipe or throttle it",
+              about(),
+              number(0, 1));
       case LITTLE_AUTHORITY ->
-          about()
-              + "the valve has "
-              + percent(0)
-              + " authority and governs its flow only when nearly shut; use a valve of smaller Kv,"
-              + " or less pressure from the pump";
+          say(
+              "{}the valve has {} authority and governs its flow only when nearly shut; use a valve of smaller Kv, or less pressure from the pump",
+              about(),
+              percent(0));
       case NEARLY_SHUT ->
-          about()
-              + "the lockshield is open by less than "
-              + number(0, 2)
-              + " turns, where it sets badly and blocks; lower the pump's head or use a valve of"
-              + " smaller Kv";
+          say(
+              "{}the lockshield is open by less than {} turns, where it sets badly and blocks; lower the pump's head or use a valve of smaller Kv",
+              about(),
+              number(0, 2));
       case NOISY_MAINS ->
-          "mains "
-              + about()
-              + "water runs at "
-              + number(0, 1)
-              + " m/s and will be heard; use a larger pipe";
+          say(
+              "mains {}water runs at {} m/s and will be heard; use a larger pipe",
+              about(),
+              number(0, 1));
       case NOISY_VALVES ->
-          "the pump makes "
-              + kilopascals(0)
-              + " when the valves close, and valves are heard above "
-              + kilopascals(1)
-              + "; lower its head, or use one that lowers it as the flow falls, or a bypass";
+          say(
+              "the pump makes {} when the valves close, and valves are heard above {}; lower its head, or use one that lowers it as the flow falls, or a bypass",
+              kilopascals(0),
+              kilopascals(1));
       case FLOW_OUT_OF_REACH ->
-          "in design weather the rooms need a flow of "
-              + celsius(0)
-              + ", which it cannot make: it stops at "
-              + celsius(1)
-              + "; give more emitter to the rooms that need most";
+          say(
+              "in design weather the rooms need a flow of {}, which it cannot make: it stops at {}; give more emitter to the rooms that need most",
+              celsius(0),
+              celsius(1));
       case CURVE_TOO_HIGH ->
-          "in design weather the controls ask for a flow of "
-              + celsius(0)
-              + ", it stops at "
-              + celsius(1)
-              + ": lower the curve";
+          say(
+              "in design weather the controls ask for a flow of {}, it stops at {}: lower the curve",
+              celsius(0),
+              celsius(1));
       case NO_FLOW_HOLDS ->
-          "no flow temperature up to "
-              + celsius(0)
-              + " holds every room in design weather: give more emitter to those that are not held";
+          say(
+              "no flow temperature up to {} holds every room in design weather: give more emitter to those that are not held",
+              celsius(0));
       case FLOW_TOO_LOW ->
           askedAndNeeded() + "raise it, or give more emitter to the rooms that need most";
       case FLOW_LOWERS_FACTOR -> askedAndNeeded() + lessFlow("seasonal factor");
       case FLOW_LOWERS_EFFICIENCY -> askedAndNeeded() + lessFlow("efficiency");
       case DESIGN_NOT_DECLARED ->
-          "its declared performance does not reach "
-              + celsius(0)
-              + " outdoors at a flow of "
-              + celsius(1)
-              + ", so that figures there are held or guessed: ask for them";
+          say(
+              "its declared performance does not reach {} outdoors at a flow of {}, so that figures there are held or guessed: ask for them",
+              celsius(0),
+              celsius(1));
       case NEVER_RUNS ->
-          "with every valve open "
-              + number(0, 0)
-              + " l/h of water flow through it, it needs "
-              + number(1, 0)
-              + " l/h to run: fit a parallel buffer or a bypass, or larger pipes and lockshields; as"
-              + " it is it never runs";
+          say(
+              "with every valve open {} l/h of water flow through it, it needs {} l/h to run: fit a parallel buffer or a bypass, or larger pipes and lockshields; as it is it never runs",
+              number(0, 0),
+              number(1, 0));
       case THROTTLED ->
-          "from "
-              + celsius(0)
-              + " outdoors up the valves leave it less water than the "
-              + number(1, 0)
-              + " l/h it needs to run, at "
-              + celsius(2)
-              + " "
-              + number(3, 0)
-              + " l/h (at rest, not run): "
-              + WAY_FOR_WATER;
+          say(
+              "from {} outdoors up the valves leave it less water than the {} l/h it needs to run, at {} {} l/h (at rest, not run): {}",
+              celsius(0),
+              number(1, 0),
+              celsius(2),
+              number(3, 0),
+              WAY_FOR_WATER);
       case STANDS_STILL ->
-          "run at "
-              + celsius(0)
-              + " outdoors it stands still for "
-              + percent(1)
-              + " of the time, since the valves leave it too little water: "
-              + WAY_FOR_WATER;
+          say(
+              "run at {} outdoors it stands still for {} of the time, since the valves leave it too little water: {}",
+              celsius(0),
+              percent(1),
+              WAY_FOR_WATER);
       case TOO_SMALL_WITH_HEATER -> tooSmall() + ", or an electric heater of " + kilowatts(2);
       case MUCH_BACKUP ->
-          "below "
-              + celsius(0)
-              + " outdoors it does not carry the house alone: "
-              + percent(1)
-              + " of the season's heat is left to electric heaters; a larger one, or less heat loss";
+          say(
+              "below {} outdoors it does not carry the house alone: {} of the season's heat is left to electric heaters; a larger one, or less heat loss",
+              celsius(0),
+              percent(1));
       case PASSES_TOO_LITTLE ->
-          "at "
-              + celsius(0)
-              + " outdoors so little water passes that even its least output warms it by "
-              + number(1, 1)
-              + " K, more than the "
-              + number(2, 1)
-              + " K between on and off: more water in series does not help; a parallel buffer with a"
-              + " pump of its own does, or more open emitters";
+          say(
+              "at {} outdoors so little water passes that even its least output warms it by {} K, more than the {} K between on and off: more water in series does not help; a parallel buffer with a pump of its own does, or more open emitters",
+              celsius(0),
+              number(1, 1),
+              number(2, 1));
       case VOLUME_LACKING ->
-          "at "
-              + celsius(0)
-              + " outdoors it makes at least "
-              + kilowatts(1)
-              + ", the house takes "
-              + kilowatts(2)
-              + ": it starts "
-              + number(3, 1)
-              + " times an hour; a volumiser of "
-              + litresUp(4)
-              + " more makes that "
-              + number(5, 1);
+          say(
+              "at {} outdoors it makes at least {}, the house takes {}: it starts {} times an hour; a volumiser of {} more makes that {}",
+              celsius(0),
+              kilowatts(1),
+              kilowatts(2),
+              number(3, 1),
+              litresUp(4),
+              number(5, 1));
       case STARTS_OFTEN ->
-          "at "
-              + celsius(0)
-              + " outdoors it starts "
-              + number(1, 1)
-              + " times an hour, more than "
-              + number(2, 0)
-              + ": a smaller one, a longer least run, or a volumiser";
+          say(
+              "at {} outdoors it starts {} times an hour, more than {}: a smaller one, a longer least run, or a volumiser",
+              celsius(0),
+              number(1, 1),
+              number(2, 0));
       case TOO_SMALL -> tooSmall();
       case CONDENSES_LITTLE ->
-          percent(0)
-              + " of its heat is made condensing: lower the flow temperature, or let the water cool"
-              + " further by less flow";
+          say(
+              "{} of its heat is made condensing: lower the flow temperature, or let the water cool further by less flow",
+              percent(0));
       case MODULATES_TOO_LITTLE ->
-          "above "
-              + celsius(0)
-              + " outdoors it makes more than the house takes and starts and stops: set its range"
-              + " lower, or choose one that modulates further";
+          say(
+              "above {} outdoors it makes more than the house takes and starts and stops: set its range lower, or choose one that modulates further",
+              celsius(0));
     };
   }
 
@@ -211,28 +182,25 @@ public final class Notices {
       "fit a bypass or a parallel buffer, or leave some emitters without heads";
 
   private String askedAndNeeded() {
-    return "in design weather the controls ask for a flow of "
-        + celsius(0)
-        + ", the rooms need "
-        + celsius(1)
-        + ": ";
+    return say(
+        "in design weather the controls ask for a flow of {}, the rooms need {}: ",
+        celsius(0),
+        celsius(1));
   }
 
   private String lessFlow(String factor) {
-    return "with no more than needed all season the "
-        + factor
-        + " would be "
-        + number(2, 2)
-        + ", not "
-        + number(3, 2);
+    return say(
+        "with no more than needed all season the {} would be {}, not {}",
+        factor,
+        number(2, 2),
+        number(3, 2));
   }
 
   private String tooSmall() {
-    return "in design weather it gives "
-        + kilowatts(0)
-        + ", the house takes "
-        + kilowatts(1)
-        + ": choose a larger one";
+    return say(
+        "in design weather it gives {}, the house takes {}: choose a larger one",
+        kilowatts(0),
+        kilowatts(1));
   }
 
   /** What it is about, before what is said of it. */

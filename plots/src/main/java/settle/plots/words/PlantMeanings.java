@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -57,9 +59,8 @@ public record PlantMeanings(Comparison comparison) {
         result -> {
           Balance balance = result.balance();
           if (balance.branches().isEmpty()) {
-            return " "
-                + Quantities.number(mostFlow(result), 0)
-                + " l/h flow at most, all together.";
+            return say(
+                " {} l/h flow at most, all together.", Quantities.number(mostFlow(result), 0));
           }
           List<Double> shares =
               balance.branches().stream().map(b -> b.flow() / b.designFlow()).toList();
@@ -89,22 +90,18 @@ public record PlantMeanings(Comparison comparison) {
         result -> {
           Balance balance = result.balance();
           if (balance.branches().isEmpty()) {
-            return " the pump makes "
-                + Quantities.pressure(most(result.trace().column(HouseColumn.PUMP_HEAD)))
-                + " at most.";
+            return say(
+                " the pump makes {} at most.",
+                Quantities.pressure(most(result.trace().column(HouseColumn.PUMP_HEAD))));
           }
-          return " "
-              + roomOf(result, balance.indexBranch())
-              + " needs most: "
-              + Quantities.pressure(balance.headNeeded())
-              + " at the pump for its design flow, which makes "
-              + Quantities.pressure(balance.head())
-              + " with every valve open"
-              + (balance.head() < balance.headNeeded() ? ", too little" : "")
-              + "; as valves shut it has up to "
-              + Quantities.pressure(
-                  most(result.trace().column(BranchColumn.PRESSURE, balance.indexBranch())))
-              + ".";
+          return say(
+              " {} needs most: {} at the pump for its design flow, which makes {} with every valve open{}; as valves shut it has up to {}.",
+              roomOf(result, balance.indexBranch()),
+              Quantities.pressure(balance.headNeeded()),
+              Quantities.pressure(balance.head()),
+              balance.head() < balance.headNeeded() ? ", too little" : "",
+              Quantities.pressure(
+                  most(result.trace().column(BranchColumn.PRESSURE, balance.indexBranch()))));
         });
   }
 
@@ -128,22 +125,19 @@ public record PlantMeanings(Comparison comparison) {
       }
     }
     double flow = trace.column(HouseColumn.MASS_FLOW)[at];
-    return "“"
-        + result.arrangement().name()
-        + "”: "
-        + litres(flow)
-        + " leave the source at "
-        + Quantities.temperature(trace.column(HouseColumn.FLOW)[at])
-        + " and come back at "
-        + Quantities.temperature(trace.column(HouseColumn.RETURN)[at])
-        + (trace.branches().size() == 1
+    return say(
+        "“{}”: {} leave the source at {} and come back at {}{}{}.",
+        result.arrangement().name(),
+        litres(flow),
+        Quantities.temperature(trace.column(HouseColumn.FLOW)[at]),
+        Quantities.temperature(trace.column(HouseColumn.RETURN)[at]),
+        trace.branches().size() == 1
             ? ""
-            : "; "
-                + roomOf(result, most)
-                + " takes most, "
-                + litres(trace.column(BranchColumn.MASS_FLOW, most)[at]))
-        + (shut.isEmpty() ? "; no valve is shut" : "; shut: " + Listing.of(shut))
-        + ".";
+            : say(
+                "; {} takes most, {}",
+                roomOf(result, most),
+                litres(trace.column(BranchColumn.MASS_FLOW, most)[at])),
+        shut.isEmpty() ? "; no valve is shut" : "; shut: " + Listing.of(shut));
   }
 
   private String litres(double massFlow) {

@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,18 +53,16 @@ public record PlantVerdict(House house, RunResult result) {
         .ifPresent(
             f ->
                 sentences.add(
-                    "Over the run "
-                        + named()
-                        + " gives "
-                        + Quantities.number(f, 2)
-                        + " times the electricity it uses as heat."));
+                    say(
+                        "Over the run {} gives {} times the electricity it uses as heat.",
+                        named(),
+                        Quantities.number(f, 2))));
     if (backupShare() >= NOTABLE_BACKUP) {
       sentences.add(
-          "Its backup heater makes "
-              + Quantities.share(backupShare())
-              + " of the heat ("
-              + Quantities.energy(plant.backupHeat())
-              + ").");
+          say(
+              "Its backup heater makes {} of the heat ({}).",
+              Quantities.share(backupShare()),
+              Quantities.energy(plant.backupHeat())));
     }
     if (startsOften()) {
       sentences.add(often());
@@ -100,18 +100,16 @@ public record PlantVerdict(House house, RunResult result) {
 
   private String often() {
     CyclingFigures cycling = result.plant().cycling();
-    return Sentences.capitalised(named())
-        + " cycles: "
-        + Quantities.number(cycling.startsPerDay(), 0)
-        + " starts a day, up to "
-        + cycling.mostStartsInAnHour()
-        + " within an hour"
-        + (cycling.shortestRun().isPresent()
-            ? ", the shortest run "
-                + Quantities.duration(cycling.shortestRun().getAsDouble())
-                + " long"
-            : "")
-        + ".";
+    return say(
+        "{} cycles: {} starts a day, up to {} within an hour{}.",
+        Sentences.capitalised(named()),
+        Quantities.number(cycling.startsPerDay(), 0),
+        cycling.mostStartsInAnHour(),
+        cycling.shortestRun().isPresent()
+            ? say(
+                ", the shortest run {} long",
+                Quantities.duration(cycling.shortestRun().getAsDouble()))
+            : "");
   }
 
   private boolean tooLittleWater() {
@@ -129,11 +127,10 @@ public record PlantVerdict(House house, RunResult result) {
     String run =
         "the shortest run"
             + (house.source().carrier() == Carrier.ELECTRICITY
-                ? " of "
-                    + Quantities.duration(house.source().minimumOnTime())
-                    + " in mild weather ("
-                    + Quantities.setting(WaterNeeded.MILD)
-                    + ")"
+                ? say(
+                    " of {} in mild weather ({})",
+                    Quantities.duration(house.source().minimumOnTime()),
+                    Quantities.setting(WaterNeeded.MILD))
                 : "");
     String has = "Water in circulation: " + Quantities.litres(cycling.waterVolume()) + "; ";
     if (!tooLittleWater()) {
@@ -192,11 +189,10 @@ public record PlantVerdict(House house, RunResult result) {
   }
 
   private String pastBand() {
-    return "So little water passes it that even its least output warms it by "
-        + Quantities.difference(riseAtLeastOutput())
-        + ", more than the "
-        + Quantities.tolerance(2 * house.source().switchingBand())
-        + " between on and off: more water in series does not help; a parallel buffer with a pump of its own does, or more open emitters.";
+    return say(
+        "So little water passes it that even its least output warms it by {}, more than the {} between on and off: more water in series does not help; a parallel buffer with a pump of its own does, or more open emitters.",
+        Quantities.difference(riseAtLeastOutput()),
+        Quantities.tolerance(2 * house.source().switchingBand()));
   }
 
   private String remedy() {
@@ -208,11 +204,10 @@ public record PlantVerdict(House house, RunResult result) {
   }
 
   private String blocked() {
-    return "For "
-        + Quantities.duration(result.plant().cycling().timeBlocked())
-        + " heat was called for but "
-        + named()
-        + " did not run, since too little water flowed: leave some emitters without a valve, or fit a bypass or a parallel buffer.";
+    return say(
+        "For {} heat was called for but {} did not run, since too little water flowed: leave some emitters without a valve, or fit a bypass or a parallel buffer.",
+        Quantities.duration(result.plant().cycling().timeBlocked()),
+        named());
   }
 
   /** Says that an arrangement is not balanced where that starves a branch. */

@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,13 +35,7 @@ final class RemedyWords {
     }
     for (Remedies.OutOfReach room : remedies.outOfReach()) {
       lines.add(
-          room.room()
-              + " cannot be held by settings alone: with every valve open and water at "
-              + Quantities.setting(room.flow())
-              + " its emitters and pipes give "
-              + Quantities.power(room.output())
-              + " in design weather, and it needs "
-              + Quantities.power(room.load()));
+          say("{} cannot be held by settings alone: with every valve open and water at {} its emitters and pipes give {} in design weather, and it needs {}", room.room(), Quantities.setting(room.flow()), Quantities.power(room.output()), Quantities.power(room.load())));
     }
     return lines;
   }
@@ -77,10 +73,7 @@ final class RemedyWords {
     useless.forEach(
         (room, changes) ->
             lines.add(
-                "no help"
-                    + (room.isEmpty() ? "" : " to " + room)
-                    + ": "
-                    + String.join("; ", changes)));
+                say("no help{}: {}", room.isEmpty() ? "" : " to " + room, String.join("; ", changes))));
     List<String> unsolved =
         remedies.tried().stream()
             .filter(r -> r.status() == Remedy.Status.NOT_SOLVED)
@@ -101,13 +94,7 @@ final class RemedyWords {
     return effects.stream()
         .map(
             e ->
-                e.room()
-                    + " "
-                    + Quantities.below(e.before(), e.before() + e.shortBefore())
-                    + " → "
-                    + Quantities.temperature(e.after())
-                    + " at "
-                    + Quantities.setting(e.outdoor()))
+                say("{} {} → {} at {}", e.room(), Quantities.below(e.before(), e.before() + e.shortBefore()), Quantities.temperature(e.after()), Quantities.setting(e.outdoor())))
         .collect(Collectors.joining(", "));
   }
 
@@ -128,12 +115,7 @@ final class RemedyWords {
     if (gain <= Remedy.NOTABLE) {
       return effect.room() + " gains nothing";
     }
-    return effect.room()
-        + " gains "
-        + Quantities.difference(gain)
-        + " of the "
-        + Quantities.difference(effect.shortBefore())
-        + " that it lacks";
+    return say("{} gains {} of the {} that it lacks", effect.room(), Quantities.difference(gain), Quantities.difference(effect.shortBefore()));
   }
 
   /** What is changed, with the room where it concerns one. */
@@ -145,72 +127,36 @@ final class RemedyWords {
   static String change(Measure measure) {
     return switch (measure.kind()) {
       case PREHEAT ->
-          "heating that begins "
-              + Quantities.duration(measure.to())
-              + " before the programme"
-              + (measure.from() > 0 ? " instead of " + Quantities.duration(measure.from()) : "");
+          say("heating that begins {} before the programme{}", Quantities.duration(measure.to()), measure.from() > 0 ? " instead of " + Quantities.duration(measure.from()) : "");
       case HEADS ->
-          "heads set to "
-              + Quantities.temperature(measure.to())
-              + " instead of "
-              + Quantities.temperature(measure.from());
+          say("heads set to {} instead of {}", Quantities.temperature(measure.to()), Quantities.temperature(measure.from()));
       case LOCKSHIELD -> "lockshield opened: " + turns((Measure.Lockshields) measure, false);
       case THROTTLE -> "lockshields throttled: " + turns((Measure.Lockshields) measure, true);
       case BALANCE ->
-          "balancing the water, so that no emitter gets less than "
-              + Quantities.share(measure.to())
-              + " of its design flow (the least gets "
-              + Quantities.share(measure.from())
-              + " now)";
+          say("balancing the water, so that no emitter gets less than {} of its design flow (the least gets {} now)", Quantities.share(measure.to()), Quantities.share(measure.from()));
       case REFERENCE_ROOM -> {
         Measure.ThermostatMoved moved = (Measure.ThermostatMoved) measure;
         yield "the room thermostat in " + moved.toRoom() + " instead of " + moved.fromRoom();
       }
       case CURVE -> curve((Measure.Curve) measure);
       case FLOW_TEMPERATURE ->
-          "flow at "
-              + Quantities.setting(measure.to())
-              + " instead of "
-              + Quantities.setting(measure.from());
+          say("flow at {} instead of {}", Quantities.setting(measure.to()), Quantities.setting(measure.from()));
       case PUMP ->
-          "the pump at "
-              + Quantities.pressure(measure.to())
-              + " instead of "
-              + Quantities.pressure(measure.from());
+          say("the pump at {} instead of {}", Quantities.pressure(measure.to()), Quantities.pressure(measure.from()));
       case AIR_CHANGE ->
-          "draught proofing to "
-              + Quantities.number(measure.to(), 2)
-              + " air changes an hour ("
-              + Quantities.number(measure.from(), 2)
-              + " now)";
+          say("draught proofing to {} air changes an hour ({} now)", Quantities.number(measure.to(), 2), Quantities.number(measure.from(), 2));
       case BYPASS ->
           "an automatic bypass at the source that opens at " + Quantities.pressure(measure.to());
       case BUFFER -> vessel(((Measure.BufferFitted) measure).buffer());
       case PROFILE ->
-          "a profile that gives "
-              + Quantities.number(measure.to(), 0)
-              + " W/m instead of "
-              + Quantities.number(measure.from(), 0)
-              + " W/m at 75/65/20";
+          say("a profile that gives {} W/m instead of {} W/m at 75/65/20", Quantities.number(measure.to(), 0), Quantities.number(measure.from(), 0));
       case LENGTH ->
-          Quantities.number(measure.to() - measure.from(), 1)
-              + " m more skirting ("
-              + Quantities.number(measure.from(), 1)
-              + " m → "
-              + Quantities.number(measure.to(), 1)
-              + " m)";
+          say("{} m more skirting ({} m → {} m)", Quantities.number(measure.to() - measure.from(), 1), Quantities.number(measure.from(), 1), Quantities.number(measure.to(), 1));
       case RADIATOR -> radiator((Measure.Radiator) measure);
       case WINDOW ->
-          "glazing of "
-              + Quantities.number(measure.to(), 1)
-              + " W/m²K instead of "
-              + Quantities.number(measure.from(), 1)
-              + " W/m²K";
+          say("glazing of {} W/m²K instead of {} W/m²K", Quantities.number(measure.to(), 1), Quantities.number(measure.from(), 1));
       case SOURCE ->
-          "a source that gives "
-              + Quantities.power(measure.to())
-              + " in design weather instead of "
-              + Quantities.power(measure.from());
+          say("a source that gives {} in design weather instead of {}", Quantities.power(measure.to()), Quantities.power(measure.from()));
     };
   }
 
@@ -229,33 +175,16 @@ final class RemedyWords {
   private static String curve(Measure.Curve measure) {
     FlowCurve before = measure.before();
     FlowCurve after = measure.after();
-    return "weather compensation with slope "
-        + exact(after.slope(), 2)
-        + " and shift "
-        + exact(after.shift(), 1)
-        + " K instead of "
-        + exact(before.slope(), 2)
-        + " and "
-        + exact(before.shift(), 1)
-        + " K"
-        + (after.highest() > before.highest()
+    return say("weather compensation with slope {} and shift {} K instead of {} and {} K{}: {} in design weather instead of {}", exact(after.slope(), 2), exact(after.shift(), 1), exact(before.slope(), 2), exact(before.shift(), 1), after.highest() > before.highest()
             ? ", up to " + Quantities.setting(after.highest())
-            : "")
-        + ": "
-        + Quantities.temperature(measure.to())
-        + " in design weather instead of "
-        + Quantities.temperature(measure.from());
+            : "", Quantities.temperature(measure.to()), Quantities.temperature(measure.from()));
   }
 
   private static String vessel(Buffer buffer) {
     String litres = Quantities.litres(buffer.volume());
     return switch (buffer.placement()) {
       case PARALLEL ->
-          "a parallel buffer of "
-              + litres
-              + " with a pump of "
-              + Quantities.number(WaterProperties.AT_50.litresPerHour(buffer.sourceFlow()), 0)
-              + " l/h for the source";
+          say("a parallel buffer of {} with a pump of {} l/h for the source", litres, Quantities.number(WaterProperties.AT_50.litresPerHour(buffer.sourceFlow()), 0));
       case FLOW -> "a vessel of " + litres + " in the flow";
       case RETURN -> "a volumiser of " + litres + " in the return";
     };
@@ -263,16 +192,10 @@ final class RemedyWords {
 
   private static String radiator(Measure.Radiator measure) {
     String power =
-        Quantities.power(measure.to())
-            + " instead of "
-            + Quantities.power(measure.from())
-            + " at 75/65/20";
+        say("{} instead of {} at 75/65/20", Quantities.power(measure.to()), Quantities.power(measure.from()));
     return Double.isNaN(measure.lengthTo())
         ? "a radiator of " + power
-        : "a radiator "
-            + Quantities.number(measure.lengthTo(), 1)
-            + " m long of the same kind, "
-            + power;
+        : say("a radiator {} m long of the same kind, {}", Quantities.number(measure.lengthTo(), 1), power);
   }
 
   /** With no more decimals than it has. */

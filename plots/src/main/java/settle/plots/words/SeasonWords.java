@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import settle.sim.house.House;
 import settle.sim.source.Carrier;
 import settle.sim.study.Season;
@@ -15,13 +17,11 @@ record SeasonWords(House house, Season season) {
       Season.Consumption asked = year.consumption().get();
       if (least.input() < asked.input()) {
         words +=
-            " With the least flow temperature that holds every room: "
-                + kilowattHours(least.input())
-                + " of "
-                + energyCarrier()
-                + ", factor "
-                + Quantities.number(least.factor(), 2)
-                + ".";
+            say(
+                " With the least flow temperature that holds every room: {} of {}, factor {}.",
+                kilowattHours(least.input()),
+                energyCarrier(),
+                Quantities.number(least.factor(), 2));
       }
     }
     return words;
@@ -29,12 +29,11 @@ record SeasonWords(House house, Season season) {
 
   /** What is meant by a season, for a note beside the figures. */
   String note() {
-    return "Season: EN 14825’s "
-        + season.climate().climate()
-        + " season fitted to "
-        + Quantities.setting(season.climate().designOutdoor())
-        + "; without sun and other gains, every room at its day’s want: more heat than a house lived in needs."
-        + (house.source().carrier() == Carrier.GAS
+    return say(
+        "Season: EN 14825’s {} season fitted to {}; without sun and other gains, every room at its day’s want: more heat than a house lived in needs.{}",
+        season.climate().climate(),
+        Quantities.setting(season.climate().designOutdoor()),
+        house.source().carrier() == Carrier.GAS
             ? " What is made condensing is reckoned at rest over that season. A run, as compare makes, shows another share: it is of its own days, with starts and warm-ups that send hotter or cooler water back."
             : "");
   }
@@ -44,17 +43,13 @@ record SeasonWords(House house, Season season) {
     if (year.consumption().isPresent()) {
       Season.Consumption taken = year.consumption().get();
       words +=
-          " from "
-              + kilowattHours(taken.input())
-              + " of "
-              + energyCarrier()
-              + ", factor "
-              + Quantities.number(taken.factor(), 2)
-              + "; cost "
-              + money(taken.cost())
-              + ", "
-              + Quantities.number(taken.carbon(), 0)
-              + " kg CO2";
+          say(
+              " from {} of {}, factor {}; cost {}, {} kg CO2",
+              kilowattHours(taken.input()),
+              energyCarrier(),
+              Quantities.number(taken.factor(), 2),
+              money(taken.cost()),
+              Quantities.number(taken.carbon(), 0));
     }
     if (year.backupHeat() > 0) {
       words += "; " + kilowattHours(year.backupHeat()) + " of it by electric heater";

@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.List;
 import java.util.stream.Collectors;
 import settle.sim.study.BoilerAnswer;
@@ -112,9 +114,9 @@ final class SourceWords {
     }
     if (day.blocked() >= NOTABLE) {
       words +=
-          ", and too little water keeps it off for "
-              + Quantities.share(day.blocked())
-              + " of the time";
+          say(
+              ", and too little water keeps it off for {} of the time",
+              Quantities.share(day.blocked()));
     }
     return words;
   }

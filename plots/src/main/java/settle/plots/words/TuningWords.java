@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -169,9 +171,10 @@ public final class TuningWords {
                 ? "every setting is as good as can be found"
                 : moved + " of " + tuning.changes().size() + " settings change";
     List<Aim> missed = tuning.after().missed();
-    return changes
-        + "; "
-        + (missed.isEmpty()
+    return say(
+        "{}; {}",
+        changes,
+        missed.isEmpty()
             ? "every aim is met, by runs of a usual, a mild and the coldest day."
             : missed.size() == 1
                 ? "one aim is missed all the same."
@@ -184,43 +187,39 @@ public final class TuningWords {
     String asked =
         tuning.found().house().aims().warmUp().isPresent()
             ? ""
-            : " A room with set-back may be warm "
-                + Quantities.duration(Aim.LATEST)
-                + " late on a usual or a mild day, since no longest warm-up is asked for.";
-    return "Run: a usual day, at the temperature at which a season's heat is made on average ("
-        + Quantities.temperature(after.usual().outdoor())
-        + "), a mild one, with a tenth of that heat made in milder weather ("
-        + Quantities.temperature(after.mild().outdoor())
-        + "), the coldest ("
-        + Quantities.setting(after.coldest().outdoor())
-        + "), in which each room is to be held without set-back"
-        + (after.usual().days() > 1 ? "; each for a week, since days differ." : ".")
-        + asked;
+            : say(
+                " A room with set-back may be warm {} late on a usual or a mild day, since no longest warm-up is asked for.",
+                Quantities.duration(Aim.LATEST));
+    return say(
+        "Run: a usual day, at the temperature at which a season's heat is made on average ({}), a mild one, with a tenth of that heat made in milder weather ({}), the coldest ({}), in which each room is to be held without set-back{}{}",
+        Quantities.temperature(after.usual().outdoor()),
+        Quantities.temperature(after.mild().outdoor()),
+        Quantities.setting(after.coldest().outdoor()),
+        after.usual().days() > 1 ? "; each for a week, since days differ." : ".",
+        asked);
   }
 
   /** How the search went, in a sentence. */
   public String search() {
     Tuning.Searched search = tuning.search();
     String tried =
-        "Tried "
-            + search.trials()
-            + " choices of what can be set by hand, from "
-            + (search.starts() == 1 ? "one start" : search.starts() + " starts");
+        say(
+            "Tried {} choices of what can be set by hand, from {}",
+            search.trials(),
+            search.starts() == 1 ? "one start" : search.starts() + " starts");
     return search.converged()
         ? tried + "; none a mark away from the answer is better by a thousandth."
-        : tried
-            + "; the search ended there, having tried as many as it may: a better choice may"
-            + " exist.";
+        : say(
+            "{}; the search ended there, having tried as many as it may: a better choice may exist.",
+            tried);
   }
 
   /** What is weighed against what, in a sentence. */
   public String prices() {
-    return "Weighed: 1 K from want in every room all day like "
-        + moneyPerDay(tuning.prices().kelvin())
-        + ", a setting that has to be touched like "
-        + moneyPerDay(tuning.prices().change())
-        + ", and an aim missed by 1 K, 1 h or five starts an hour like twice a day's energy (common"
-        + " practice, no source).";
+    return say(
+        "Weighed: 1 K from want in every room all day like {}, a setting that has to be touched like {}, and an aim missed by 1 K, 1 h or five starts an hour like twice a day's energy (common practice, no source).",
+        moneyPerDay(tuning.prices().kelvin()),
+        moneyPerDay(tuning.prices().change()));
   }
 
   /** An amount of money as the tariffs have it. */
@@ -239,9 +238,9 @@ public final class TuningWords {
             .collect(Collectors.joining("; "));
     return names.isEmpty()
         ? ""
-        : "Left as found although on no mark that is set by hand, or below what can be set: "
-            + names
-            + ".";
+        : say(
+            "Left as found although on no mark that is set by hand, or below what can be set: {}.",
+            names);
   }
 
   /** In which weather, with its temperature. */
@@ -259,65 +258,53 @@ public final class TuningWords {
   public String aim(Aim aim) {
     return switch (aim.kind()) {
       case SETTLED ->
-          aim.room()
-              + " settles "
-              + Quantities.difference(aim.value())
-              + " below want "
-              + when(aim)
-              + " (at rest, not run), "
-              + Quantities.difference(aim.miss())
-              + " more than allowed";
+          say(
+              "{} settles {} below want {} (at rest, not run), {} more than allowed",
+              aim.room(),
+              Quantities.difference(aim.value()),
+              when(aim),
+              Quantities.difference(aim.miss()));
       case HELD ->
-          aim.room()
-              + " is "
-              + Quantities.difference(aim.value())
-              + " below want "
-              + when(aim)
-              + (aim.when() == Aim.When.COLDEST ? " without set-back, " : ", ")
-              + Quantities.difference(aim.miss())
-              + " more than allowed";
+          say(
+              "{} is {} below want {}{}{} more than allowed",
+              aim.room(),
+              Quantities.difference(aim.value()),
+              when(aim),
+              aim.when() == Aim.When.COLDEST ? " without set-back, " : ", ",
+              Quantities.difference(aim.miss()));
       case LATE ->
-          aim.room()
-              + " is warm "
-              + Quantities.duration(aim.value())
-              + " late "
-              + when(aim)
-              + ", "
-              + Quantities.duration(aim.miss())
-              + " more than allowed";
+          say(
+              "{} is warm {} late {}, {} more than allowed",
+              aim.room(),
+              Quantities.duration(aim.value()),
+              when(aim),
+              Quantities.duration(aim.miss()));
       case WARM_UP ->
           Double.isInfinite(aim.value())
-              ? aim.room()
-                  + " does not get warm "
-                  + when(aim)
-                  + " within its period, "
-                  + Quantities.duration(aim.limit())
-                  + " are allowed"
-              : aim.room()
-                  + " takes "
-                  + Quantities.duration(aim.value())
-                  + " to be warm "
-                  + when(aim)
-                  + ", "
-                  + Quantities.duration(aim.miss())
-                  + " more than allowed";
+              ? say(
+                  "{} does not get warm {} within its period, {} are allowed",
+                  aim.room(),
+                  when(aim),
+                  Quantities.duration(aim.limit()))
+              : say(
+                  "{} takes {} to be warm {}, {} more than allowed",
+                  aim.room(),
+                  Quantities.duration(aim.value()),
+                  when(aim),
+                  Quantities.duration(aim.miss()));
       case OVERSHOOT ->
-          aim.room()
-              + " rises "
-              + Quantities.difference(aim.value())
-              + " above want "
-              + when(aim)
-              + ", "
-              + Quantities.difference(aim.miss())
-              + " more than allowed";
+          say(
+              "{} rises {} above want {}, {} more than allowed",
+              aim.room(),
+              Quantities.difference(aim.value()),
+              when(aim),
+              Quantities.difference(aim.miss()));
       case STARTS ->
-          "the source starts "
-              + Quantities.number(aim.value(), 1)
-              + " times an hour "
-              + when(aim)
-              + ", "
-              + Quantities.number(aim.miss(), 1)
-              + " more than is good for it";
+          say(
+              "the source starts {} times an hour {}, {} more than is good for it",
+              Quantities.number(aim.value(), 1),
+              when(aim),
+              Quantities.number(aim.miss(), 1));
     };
   }
 
@@ -343,60 +330,54 @@ public final class TuningWords {
   private String why(Change change) {
     Reason reason = change.reason();
     if (reason instanceof Reason.AtRest rest) {
-      return "on a usual day ("
-          + Quantities.temperature(rest.outdoor())
-          + ") the room settles at "
-          + Quantities.temperature(rest.settled())
-          + ", wanted "
-          + Quantities.setting(rest.want());
+      return say(
+          "on a usual day ({}) the room settles at {}, wanted {}",
+          Quantities.temperature(rest.outdoor()),
+          Quantities.temperature(rest.settled()),
+          Quantities.setting(rest.want()));
     }
     if (reason instanceof Reason.LeastFlow least) {
-      return "heads open, "
-          + Quantities.temperature(least.flow())
-          + " holds every room at design weather";
+      return say(
+          "heads open, {} holds every room at design weather",
+          Quantities.temperature(least.flow()));
     }
     if (reason instanceof Reason.LeastLine least) {
-      return "heads open, the least line that holds every room has slope "
-          + Quantities.number(least.curve().slope(), 2)
-          + " and shift "
-          + Quantities.difference(least.curve().shift());
+      return say(
+          "heads open, the least line that holds every room has slope {} and shift {}",
+          Quantities.number(least.curve().slope(), 2),
+          Quantities.difference(least.curve().shift()));
     }
     if (reason instanceof Reason.Balanced balanced) {
-      return "by a balance, "
-          + balanced.index()
-          + " being the index branch"
-          + (change.setting() instanceof Setting.PumpHead
+      return say(
+          "by a balance, {} being the index branch{}",
+          balanced.index(),
+          change.setting() instanceof Setting.PumpHead
               ? ", for " + Quantities.number(balanced.flow() * LITRES_PER_HOUR, 0) + " kg/h in all"
               : "");
     }
     if (reason instanceof Reason.WarmUp warmUp) {
-      return "without it "
-          + warmUp.room()
-          + " is warm "
-          + Quantities.duration(warmUp.lateness())
-          + " after its period has begun, on a usual day and before anything else is set";
+      return say(
+          "without it {} is warm {} after its period has begun, on a usual day and before anything else is set",
+          warmUp.room(),
+          Quantities.duration(warmUp.lateness()));
     }
     if (reason instanceof Reason.LimitCycle limit) {
-      return identified(limit.plant(), "K")
-          + "; about its want that makes a cycle of "
-          + Quantities.duration(limit.cycle().period())
-          + " between "
-          + Quantities.temperature(limit.cycle().least())
-          + " and "
-          + Quantities.temperature(limit.cycle().most())
-          + ", "
-          + Quantities.number(limit.cycle().startsPerHour(), 1)
-          + " starts an hour";
+      return say(
+          "{}; about its want that makes a cycle of {} between {} and {}, {} starts an hour",
+          identified(limit.plant(), "K"),
+          Quantities.duration(limit.cycle().period()),
+          Quantities.temperature(limit.cycle().least()),
+          Quantities.temperature(limit.cycle().most()),
+          Quantities.number(limit.cycle().startsPerHour(), 1));
     }
     if (reason instanceof Reason.Rule rule) {
-      return identified(rule.plant(), "K for the whole lift")
-          + "; SIMC with a closed loop of "
-          + Quantities.duration(rule.rule().closedLoop())
-          + " gives a gain of "
-          + Quantities.number(rule.rule().gain(), 2)
-          + " /K and an integral time of "
-          + Quantities.duration(rule.rule().integralTime())
-          + margin(rule);
+      return say(
+          "{}; SIMC with a closed loop of {} gives a gain of {} /K and an integral time of {}{}",
+          identified(rule.plant(), "K for the whole lift"),
+          Quantities.duration(rule.rule().closedLoop()),
+          Quantities.number(rule.rule().gain(), 2),
+          Quantities.duration(rule.rule().integralTime()),
+          margin(rule));
     }
     return "";
   }
@@ -412,14 +393,12 @@ public final class TuningWords {
   }
 
   private static String identified(FirstOrderDeadTime plant, String unit) {
-    return "a step makes "
-        + Quantities.number(plant.gain(), 1)
-        + " "
-        + unit
-        + " with a time constant of "
-        + Quantities.duration(plant.lag())
-        + " after a dead time of "
-        + Quantities.duration(plant.deadTime());
+    return say(
+        "a step makes {} {} with a time constant of {} after a dead time of {}",
+        Quantities.number(plant.gain(), 1),
+        unit,
+        Quantities.duration(plant.lag()),
+        Quantities.duration(plant.deadTime()));
   }
 
   /** How far a setting may be off: what costs 5 % more, below and above. */
@@ -457,24 +436,19 @@ public final class TuningWords {
     OverSpreads after = tuning.after().spreads();
     List<String> said = new ArrayList<>();
     said.add(
-        "In the coldest weather, at rest, not run, "
-            + Quantities.share(after.meeting())
-            + " of "
-            + after.houses()
-            + " houses drawn over the spreads meet every aim, as found "
-            + Quantities.share(before.meeting())
-            + turnedUp(before, after)
-            + ".");
+        say(
+            "In the coldest weather, at rest, not run, {} of {} houses drawn over the spreads meet every aim, as found {}{}.",
+            Quantities.share(after.meeting()),
+            after.houses(),
+            Quantities.share(before.meeting()),
+            turnedUp(before, after)));
     said.add(
-        "Held least often by itself: "
-            + after.weakest().room()
-            + ", in "
-            + Quantities.share(after.weakest().held())
-            + "; as found "
-            + before.weakest().room()
-            + ", in "
-            + Quantities.share(before.weakest().held())
-            + ".");
+        say(
+            "Held least often by itself: {}, in {}; as found {}, in {}.",
+            after.weakest().room(),
+            Quantities.share(after.weakest().held()),
+            before.weakest().room(),
+            Quantities.share(before.weakest().held())));
     if (!after.worst().met()) {
       said.add("The worst of them, tuned: " + aim(after.worst()) + ".");
     }
@@ -490,10 +464,10 @@ public final class TuningWords {
   private static String turnedUp(OverSpreads before, OverSpreads after) {
     return after.turnedUp() == after.meeting() && before.turnedUp() == before.meeting()
         ? ""
-        : "; once heads that are set too low are turned up, "
-            + Quantities.share(after.turnedUp())
-            + ", as found "
-            + Quantities.share(before.turnedUp());
+        : say(
+            "; once heads that are set too low are turned up, {}, as found {}",
+            Quantities.share(after.turnedUp()),
+            Quantities.share(before.turnedUp()));
   }
 
   /** Which settings hardly matter, in a sentence; empty if all do. */
@@ -505,10 +479,8 @@ public final class TuningWords {
             .collect(Collectors.joining("; "));
     return names.isEmpty()
         ? ""
-        : "Wherever they are set within their limits, less than "
-            + Math.round(100 * Flatness.DEARER)
-            + " % is gained or lost by: "
-            + names
-            + ".";
+        : say(
+            "Wherever they are set within their limits, less than {} % is gained or lost by: {}.",
+            Math.round(100 * Flatness.DEARER), names);
   }
 }

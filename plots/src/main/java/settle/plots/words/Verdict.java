@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -81,11 +83,10 @@ public record Verdict(House house, RunResult result) {
         .filter(r -> r.shortfallOnceWarm() > 0)
         .map(
             r ->
-                " Later "
-                    + r.name()
-                    + " falls short of want, by "
-                    + Quantities.degreeHours(r.shortfallOnceWarm())
-                    + " in all.")
+                say(
+                    " Later {} falls short of want, by {} in all.",
+                    r.name(),
+                    Quantities.degreeHours(r.shortfallOnceWarm())))
         .orElse("");
   }
 
@@ -102,12 +103,8 @@ public record Verdict(House house, RunResult result) {
     }
     RoomFigures last = slowest(warm).orElseThrow();
     String others = warm.size() == 1 ? "the other room is" : "the other rooms are";
-    return cold
-        + "; "
-        + others
-        + " warm within "
-        + Quantities.warmUp(last.warmUp())
-        + " of the first call.";
+    return say(
+        "{}; {} warm within {} of the first call.", cold, others, Quantities.warmUp(last.warmUp()));
   }
 
   /** The arrangement's name in quotation marks, to stand as a noun of either number. */
@@ -160,12 +157,11 @@ public record Verdict(House house, RunResult result) {
     String time = Quantities.duration(longest);
     return rooms.size() == 1
         ? subject + " warm " + time + " after the first call for heat."
-        : subject
-            + " warm within "
-            + time
-            + " of the first call for heat; the slowest is "
-            + last.name()
-            + ".";
+        : say(
+            "{} warm within {} of the first call for heat; the slowest is {}.",
+            subject,
+            time,
+            last.name());
   }
 
   private String neverWarm(RoomFigures room) {
@@ -223,24 +219,22 @@ public record Verdict(House house, RunResult result) {
     RoomFigures worst = falling.get(0);
     if (result.keepsUp()) {
       sentences.add(
-          "After set-back "
-              + worst.name()
-              + " is short of want by "
-              + shortfall(worst)
-              + (falling.size() > 1 ? ", more than any other room" : "")
-              + ".");
+          say(
+              "After set-back {} is short of want by {}{}.",
+              worst.name(),
+              shortfall(worst),
+              falling.size() > 1 ? ", more than any other room" : ""));
       return;
     }
     String others = counted(falling.size() - 1, "other room");
     sentences.add(
-        "Once warm, "
-            + worst.name()
-            + " falls short again by "
-            + shortfall(worst)
-            + (falling.size() == 1
+        say(
+            "Once warm, {} falls short again by {}{}.",
+            worst.name(),
+            shortfall(worst),
+            falling.size() == 1
                 ? ""
-                : ", and so " + (falling.size() == 2 ? "does " : "do ") + others)
-            + ".");
+                : ", and so " + (falling.size() == 2 ? "does " : "do ") + others));
   }
 
   /** Degree-hours once warm; over a run of weeks what that is on an average day, too. */
@@ -261,11 +255,10 @@ public record Verdict(House house, RunResult result) {
         .ifPresent(
             r ->
                 sentences.add(
-                    "Largest overshoot: "
-                        + Quantities.difference(r.overshoot())
-                        + ", in "
-                        + r.name()
-                        + "."));
+                    say(
+                        "Largest overshoot: {}, in {}.",
+                        Quantities.difference(r.overshoot()),
+                        r.name())));
   }
 
   private void addRise(List<String> sentences) {
@@ -306,20 +299,17 @@ public record Verdict(House house, RunResult result) {
     }
     RoomFigures most = piped.get(0);
     sentences.add(
-        Sentences.capitalised(most.name())
-            + " gets "
-            + Quantities.power(most.lastDay().pipeHeat())
-            + " from pipes beside "
-            + Quantities.power(most.lastDay().emitterHeat())
-            + " from its emitter in the end"
-            + (piped.size() == 1
+        say(
+            "{} gets {} from pipes beside {} from its emitter in the end{}.",
+            Sentences.capitalised(most.name()),
+            Quantities.power(most.lastDay().pipeHeat()),
+            Quantities.power(most.lastDay().emitterHeat()),
+            piped.size() == 1
                 ? ""
-                : "; pipes give "
-                    + counted(piped.size() - 1, "other room")
-                    + " "
-                    + Quantities.share(NOTABLE_PIPES)
-                    + " or more of the heat, too")
-            + ".");
+                : say(
+                    "; pipes give {} {} or more of the heat, too",
+                    counted(piped.size() - 1, "other room"),
+                    Quantities.share(NOTABLE_PIPES))));
   }
 
   private void addWater(List<String> sentences) {

@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -26,16 +28,13 @@ record WarmUpWords(House house, Verdict verdict) {
   /** Why an arrangement that holds every room in the end does not keep up. */
   String late() {
     List<WarmUp> slow = verdict.slow();
-    return "no: every room is held at "
-        + Quantities.setting(house.designOutdoor())
-        + " outdoors, but "
-        + Listing.of(slow.stream().map(WarmUp::room).toList())
-        + (slow.size() == 1 ? " is" : " are")
-        + " warm too late: after "
-        + Quantities.warmUp(slowest(slow).time())
-        + " at worst where "
-        + Quantities.duration(house.aims().warmUp().orElseThrow())
-        + " is allowed.";
+    return say(
+        "no: every room is held at {} outdoors, but {}{} warm too late: after {} at worst where {} is allowed.",
+        Quantities.setting(house.designOutdoor()),
+        Listing.of(slow.stream().map(WarmUp::room).toList()),
+        slow.size() == 1 ? " is" : " are",
+        Quantities.warmUp(slowest(slow).time()),
+        Quantities.duration(house.aims().warmUp().orElseThrow()));
   }
 
   /** The one that takes longest. */
@@ -85,9 +84,10 @@ record WarmUpWords(House house, Verdict verdict) {
     String words = "";
     if (house.aims().warmUp().isPresent()) {
       words +=
-          " "
-              + Quantities.duration(house.aims().warmUp().getAsDouble())
-              + (verdict.slow().isEmpty() ? " was allowed." : " is allowed: too slow.");
+          say(
+              " {}{}",
+              Quantities.duration(house.aims().warmUp().getAsDouble()),
+              verdict.slow().isEmpty() ? " was allowed." : " is allowed: too slow.");
     }
     if (house.aims().overshoot().isPresent()) {
       WarmUp warmest =
@@ -95,13 +95,12 @@ record WarmUpWords(House house, Verdict verdict) {
               .max(Comparator.comparingDouble(WarmUp::overshoot))
               .orElseThrow();
       words +=
-          " Then "
-              + warmest.room()
-              + " rises "
-              + Quantities.difference(warmest.overshoot())
-              + " above want; "
-              + Quantities.difference(house.aims().overshoot().getAsDouble())
-              + (verdict.tooWarm().isEmpty() ? " was allowed." : " is allowed: too much.");
+          say(
+              " Then {} rises {} above want; {}{}",
+              warmest.room(),
+              Quantities.difference(warmest.overshoot()),
+              Quantities.difference(house.aims().overshoot().getAsDouble()),
+              verdict.tooWarm().isEmpty() ? " was allowed." : " is allowed: too much.");
     }
     return words;
   }

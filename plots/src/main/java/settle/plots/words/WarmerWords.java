@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import settle.sim.house.Branch;
@@ -39,12 +41,11 @@ record WarmerWords(House house, RunResult result, int index) {
     double piped = room.lastDay().pipeHeat();
     double needed = room.ratedOutput();
     if (emitted <= HARDLY * (emitted + piped) || emitted < 0.01 * needed) {
-      return "its emitter gives hardly any of that ("
-          + Quantities.power(emitted)
-          + "); "
-          + (piped >= NOTABLE_PIPES ? "pipes in it give " + Quantities.power(piped) + ", and " : "")
-          + "neighbouring rooms, sun or people "
-          + (piped >= NOTABLE_PIPES ? "the rest." : "keep it warm.");
+      return say(
+          "its emitter gives hardly any of that ({}); {}neighbouring rooms, sun or people {}",
+          Quantities.power(emitted),
+          piped >= NOTABLE_PIPES ? "pipes in it give " + Quantities.power(piped) + ", and " : "",
+          piped >= NOTABLE_PIPES ? "the rest." : "keep it warm.");
     }
     return of(warmest().valve());
   }
@@ -75,10 +76,10 @@ record WarmerWords(House house, RunResult result, int index) {
   private static String electric(double set, double want, String named) {
     return set > want + SET_ABOVE
         ? named + " is set to " + Quantities.setting(set) + ": set it lower."
-        : named
-            + " is set to "
-            + Quantities.setting(set)
-            + " and overshoots it: the water is hotter than the room needs.";
+        : say(
+            "{} is set to {} and overshoots it: the water is hotter than the room needs.",
+            named,
+            Quantities.setting(set));
   }
 
   /** The branch that gives the room most. */
