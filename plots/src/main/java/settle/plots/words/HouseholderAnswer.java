@@ -61,21 +61,40 @@ public final class HouseholderAnswer {
 
   private String onlyJust() {
     Odds odds = verdict.odds().orElseThrow();
-    return say("Only just. {}, if the house is just as described. No house is known so well: of 100 like yours {} stay warm enough{}.", asYouWant(), Math.round(100 * odds.headsTurnedUp().keepUp()), answer.one() ? "" : ", and " + odds.weakest().room() + " is the first that does not");
+    return say(
+        "Only just. {}, if the house is just as described. No house is known so well: of 100 like yours {} stay warm enough{}.",
+        asYouWant(),
+        Math.round(100 * odds.headsTurnedUp().keepUp()),
+        answer.one() ? "" : ", and " + odds.weakest().room() + " is the first that does not");
   }
 
   private String no() {
     if (verdict.shortage().isEmpty()) {
       List<WarmUp> slow = verdict.slow();
-      return say("{} {}{} warm too late: {} instead of {}.", coldDay(), Listing.of(slow.stream().map(WarmUp::room).toList()), slow.size() == 1 ? " gets" : " get", Quantities.warmUp(WarmUpWords.slowest(slow).time()), Quantities.duration(house.aims().warmUp().orElseThrow()));
+      return say(
+          "{} {}{} warm too late: {} instead of {}.",
+          coldDay(),
+          Listing.of(slow.stream().map(WarmUp::room).toList()),
+          slow.size() == 1 ? " gets" : " get",
+          Quantities.warmUp(WarmUpWords.slowest(slow).time()),
+          Quantities.duration(house.aims().warmUp().orElseThrow()));
     }
     Shortage worst = verdict.shortage().get();
     List<String> rooms = answer.notHeld().stream().map(Holding.RoomAnswer::room).toList();
-    return say("{} {} does not get as warm as you want: {} instead of {}.{}", worst.outdoor() > house.designOutdoor()
+    return say(
+        "{} {} does not get as warm as you want: {} instead of {}.{}",
+        worst.outdoor() > house.designOutdoor()
             ? "At " + Quantities.setting(worst.outdoor()) + " outside"
-            : coldDay(), rooms.size() == 1 ? rooms.get(0) : worst.room(), Quantities.temperatureBelow(worst.operative(), worst.want() - house.wantTolerance()), Quantities.setting(worst.want()), rooms.size() == 1
+            : coldDay(),
+        rooms.size() == 1 ? rooms.get(0) : worst.room(),
+        Quantities.temperatureBelow(worst.operative(), worst.want() - house.wantTolerance()),
+        Quantities.setting(worst.want()),
+        rooms.size() == 1
             ? ""
-            : say(" Nor {}{}, then or in other weather.", rooms.size() == 2 ? "does " : "do ", Listing.of(rooms.stream().filter(r -> !r.equals(worst.room())).toList())));
+            : say(
+                " Nor {}{}, then or in other weather.",
+                rooms.size() == 2 ? "does " : "do ",
+                Listing.of(rooms.stream().filter(r -> !r.equals(worst.room())).toList())));
   }
 
   /** The hottest water needed on the cold day. */
@@ -115,7 +134,10 @@ public final class HouseholderAnswer {
               .filter(Lift::enough)
               .map(
                   l ->
-                      say("To be sure: {}; then {} of 100 houses like yours stay warm enough.", OddsWords.changes(l), Math.round(100 * l.share())))
+                      say(
+                          "To be sure: {}; then {} of 100 houses like yours stay warm enough.",
+                          OddsWords.changes(l),
+                          Math.round(100 * l.share())))
               .orElse("To be sure it takes more than one change; have the next page looked at."));
     }
     if (steps.isEmpty()) {
@@ -128,7 +150,9 @@ public final class HouseholderAnswer {
   private String asItIs() {
     double left = 1 - verdict.odds().map(o -> o.estimate().keepUp()).orElse(1.0);
     return left > 1 - verdict.aims().sure()
-        ? say("Where a room stays too cool, turn its valve head up: {} of 100 houses like yours need that, and no more.", Math.round(100 * left))
+        ? say(
+            "Where a room stays too cool, turn its valve head up: {} of 100 houses like yours need that, and no more.",
+            Math.round(100 * left))
         : "Nothing is needed.";
   }
 }

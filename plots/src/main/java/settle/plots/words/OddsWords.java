@@ -36,10 +36,15 @@ public record OddsWords(Odds odds, Spreads spreads) {
   public String keepUp() {
     Odds.Estimate all = odds.estimate();
     String words =
-        say("{} such houses keep every room warm in design weather, what is not quite known of yours drawn at random (at rest, not run; {})", ofHundred(all.keepUp()), convergence());
+        say(
+            "{} such houses keep every room warm in design weather, what is not quite known of yours drawn at random (at rest, not run; {})",
+            ofHundred(all.keepUp()),
+            convergence());
     if (odds.headsTurnedUp().keepUp() > all.keepUp()) {
       words +=
-          say("; {} once valve heads that are set too low are turned up", odds.headsTurnedUp().ofHundred());
+          say(
+              "; {} once valve heads that are set too low are turned up",
+              odds.headsTurnedUp().ofHundred());
     }
     Odds.RoomOdds first = odds.rooms().get(0);
     if (first.fails() > 0 && odds.rooms().size() > 1) {
@@ -59,9 +64,15 @@ public record OddsWords(Odds odds, Spreads spreads) {
         .filter(Lift::enough)
         .map(
             lift ->
-                say("With {}, of the houses like it {}: {}.", lift.added().size() == 1 ? "one change" : lift.added().size() + " changes", held(lift), changes(lift)))
+                say(
+                    "With {}, of the houses like it {}: {}.",
+                    lift.added().size() == 1 ? "one change" : lift.added().size() + " changes",
+                    held(lift),
+                    changes(lift)))
         .orElse(
-            say("Nothing that was tried makes it so many: {}.", Listing.of(Lift.KINDS.stream().map(RemedyWords::named).toList())));
+            say(
+                "Nothing that was tried makes it so many: {}.",
+                Listing.of(Lift.KINDS.stream().map(RemedyWords::named).toList())));
   }
 
   /**
@@ -74,7 +85,10 @@ public record OddsWords(Odds odds, Spreads spreads) {
         .map(
             lift -> {
               if (!lift.enough()) {
-                return say("with that only just: of the houses like it {}, where {} are asked for", held(lift), ofHundred(verdict.aims().sure()));
+                return say(
+                    "with that only just: of the houses like it {}, where {} are asked for",
+                    held(lift),
+                    ofHundred(verdict.aims().sure()));
               }
               return lift.added().isEmpty()
                   ? "with that, of the houses like it " + held(lift)
@@ -101,7 +115,11 @@ public record OddsWords(Odds odds, Spreads spreads) {
     return notable.stream()
             .map(
                 i ->
-                    say("{} ({}) {}", name(i.what()), spread(i.what()), Quantities.number(Math.abs(i.correlation()), 2)))
+                    say(
+                        "{} ({}) {}",
+                        name(i.what()),
+                        spread(i.what()),
+                        Quantities.number(Math.abs(i.correlation()), 2)))
             .collect(Collectors.joining(", "))
         + ": rank correlation with how cold the coldest room gets, 1 where nothing else matters.";
   }
@@ -123,7 +141,12 @@ public record OddsWords(Odds odds, Spreads spreads) {
     List<Odds.Estimate> seen = odds.convergence();
     String half =
         seen.size() < 2 ? "" : ", half of them said " + seen.get(seen.size() - 2).ofHundred();
-    return say("{}; {} tried{}{}", error(), odds.estimate().samples(), half, odds.converged() ? ": that settles it" : ": try more to settle it");
+    return say(
+        "{}; {} tried{}{}",
+        error(),
+        odds.estimate().samples(),
+        half,
+        odds.converged() ? ": that settles it" : ": try more to settle it");
   }
 
   /** By how many of a hundred the share may be off. */

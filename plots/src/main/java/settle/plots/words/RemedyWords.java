@@ -35,7 +35,12 @@ final class RemedyWords {
     }
     for (Remedies.OutOfReach room : remedies.outOfReach()) {
       lines.add(
-          say("{} cannot be held by settings alone: with every valve open and water at {} its emitters and pipes give {} in design weather, and it needs {}", room.room(), Quantities.setting(room.flow()), Quantities.power(room.output()), Quantities.power(room.load())));
+          say(
+              "{} cannot be held by settings alone: with every valve open and water at {} its emitters and pipes give {} in design weather, and it needs {}",
+              room.room(),
+              Quantities.setting(room.flow()),
+              Quantities.power(room.output()),
+              Quantities.power(room.load())));
     }
     return lines;
   }
@@ -73,7 +78,10 @@ final class RemedyWords {
     useless.forEach(
         (room, changes) ->
             lines.add(
-                say("no help{}: {}", room.isEmpty() ? "" : " to " + room, String.join("; ", changes))));
+                say(
+                    "no help{}: {}",
+                    room.isEmpty() ? "" : " to " + room,
+                    String.join("; ", changes))));
     List<String> unsolved =
         remedies.tried().stream()
             .filter(r -> r.status() == Remedy.Status.NOT_SOLVED)
@@ -94,7 +102,12 @@ final class RemedyWords {
     return effects.stream()
         .map(
             e ->
-                say("{} {} → {} at {}", e.room(), Quantities.below(e.before(), e.before() + e.shortBefore()), Quantities.temperature(e.after()), Quantities.setting(e.outdoor())))
+                say(
+                    "{} {} → {} at {}",
+                    e.room(),
+                    Quantities.below(e.before(), e.before() + e.shortBefore()),
+                    Quantities.temperature(e.after()),
+                    Quantities.setting(e.outdoor())))
         .collect(Collectors.joining(", "));
   }
 
@@ -115,7 +128,11 @@ final class RemedyWords {
     if (gain <= Remedy.NOTABLE) {
       return effect.room() + " gains nothing";
     }
-    return say("{} gains {} of the {} that it lacks", effect.room(), Quantities.difference(gain), Quantities.difference(effect.shortBefore()));
+    return say(
+        "{} gains {} of the {} that it lacks",
+        effect.room(),
+        Quantities.difference(gain),
+        Quantities.difference(effect.shortBefore()));
   }
 
   /** What is changed, with the room where it concerns one. */
@@ -127,36 +144,67 @@ final class RemedyWords {
   static String change(Measure measure) {
     return switch (measure.kind()) {
       case PREHEAT ->
-          say("heating that begins {} before the programme{}", Quantities.duration(measure.to()), measure.from() > 0 ? " instead of " + Quantities.duration(measure.from()) : "");
+          say(
+              "heating that begins {} before the programme{}",
+              Quantities.duration(measure.to()),
+              measure.from() > 0 ? " instead of " + Quantities.duration(measure.from()) : "");
       case HEADS ->
-          say("heads set to {} instead of {}", Quantities.temperature(measure.to()), Quantities.temperature(measure.from()));
+          say(
+              "heads set to {} instead of {}",
+              Quantities.temperature(measure.to()),
+              Quantities.temperature(measure.from()));
       case LOCKSHIELD -> "lockshield opened: " + turns((Measure.Lockshields) measure, false);
       case THROTTLE -> "lockshields throttled: " + turns((Measure.Lockshields) measure, true);
       case BALANCE ->
-          say("balancing the water, so that no emitter gets less than {} of its design flow (the least gets {} now)", Quantities.share(measure.to()), Quantities.share(measure.from()));
+          say(
+              "balancing the water, so that no emitter gets less than {} of its design flow (the least gets {} now)",
+              Quantities.share(measure.to()),
+              Quantities.share(measure.from()));
       case REFERENCE_ROOM -> {
         Measure.ThermostatMoved moved = (Measure.ThermostatMoved) measure;
         yield "the room thermostat in " + moved.toRoom() + " instead of " + moved.fromRoom();
       }
       case CURVE -> curve((Measure.Curve) measure);
       case FLOW_TEMPERATURE ->
-          say("flow at {} instead of {}", Quantities.setting(measure.to()), Quantities.setting(measure.from()));
+          say(
+              "flow at {} instead of {}",
+              Quantities.setting(measure.to()),
+              Quantities.setting(measure.from()));
       case PUMP ->
-          say("the pump at {} instead of {}", Quantities.pressure(measure.to()), Quantities.pressure(measure.from()));
+          say(
+              "the pump at {} instead of {}",
+              Quantities.pressure(measure.to()),
+              Quantities.pressure(measure.from()));
       case AIR_CHANGE ->
-          say("draught proofing to {} air changes an hour ({} now)", Quantities.number(measure.to(), 2), Quantities.number(measure.from(), 2));
+          say(
+              "draught proofing to {} air changes an hour ({} now)",
+              Quantities.number(measure.to(), 2),
+              Quantities.number(measure.from(), 2));
       case BYPASS ->
           "an automatic bypass at the source that opens at " + Quantities.pressure(measure.to());
       case BUFFER -> vessel(((Measure.BufferFitted) measure).buffer());
       case PROFILE ->
-          say("a profile that gives {} W/m instead of {} W/m at 75/65/20", Quantities.number(measure.to(), 0), Quantities.number(measure.from(), 0));
+          say(
+              "a profile that gives {} W/m instead of {} W/m at 75/65/20",
+              Quantities.number(measure.to(), 0),
+              Quantities.number(measure.from(), 0));
       case LENGTH ->
-          say("{} m more skirting ({} m → {} m)", Quantities.number(measure.to() - measure.from(), 1), Quantities.number(measure.from(), 1), Quantities.number(measure.to(), 1));
+          say(
+              "{} m more skirting ({} m → {} m)",
+              Quantities.number(measure.to() - measure.from(), 1),
+              Quantities.number(measure.from(), 1),
+              Quantities.number(measure.to(), 1));
       case RADIATOR -> radiator((Measure.Radiator) measure);
       case WINDOW ->
-          say("glazing of {} W/m²K instead of {} W/m²K", Quantities.number(measure.to(), 1), Quantities.number(measure.from(), 1));
+          say(
+              "glazing of {} W/m²K instead of {} W/m²K",
+              Quantities.number(measure.to(), 1),
+              Quantities.number(measure.from(), 1));
       case SOURCE ->
-          say("a source that gives {} in design weather instead of {}", Quantities.power(measure.to()), Quantities.power(measure.from()));
+          say(
+              "a source that gives {} in design weather instead of {}",
+              Quantities.power(measure.to()),
+              Quantities.power(measure.from()));
     };
   }
 
@@ -175,16 +223,25 @@ final class RemedyWords {
   private static String curve(Measure.Curve measure) {
     FlowCurve before = measure.before();
     FlowCurve after = measure.after();
-    return say("weather compensation with slope {} and shift {} K instead of {} and {} K{}: {} in design weather instead of {}", exact(after.slope(), 2), exact(after.shift(), 1), exact(before.slope(), 2), exact(before.shift(), 1), after.highest() > before.highest()
-            ? ", up to " + Quantities.setting(after.highest())
-            : "", Quantities.temperature(measure.to()), Quantities.temperature(measure.from()));
+    return say(
+        "weather compensation with slope {} and shift {} K instead of {} and {} K{}: {} in design weather instead of {}",
+        exact(after.slope(), 2),
+        exact(after.shift(), 1),
+        exact(before.slope(), 2),
+        exact(before.shift(), 1),
+        after.highest() > before.highest() ? ", up to " + Quantities.setting(after.highest()) : "",
+        Quantities.temperature(measure.to()),
+        Quantities.temperature(measure.from()));
   }
 
   private static String vessel(Buffer buffer) {
     String litres = Quantities.litres(buffer.volume());
     return switch (buffer.placement()) {
       case PARALLEL ->
-          say("a parallel buffer of {} with a pump of {} l/h for the source", litres, Quantities.number(WaterProperties.AT_50.litresPerHour(buffer.sourceFlow()), 0));
+          say(
+              "a parallel buffer of {} with a pump of {} l/h for the source",
+              litres,
+              Quantities.number(WaterProperties.AT_50.litresPerHour(buffer.sourceFlow()), 0));
       case FLOW -> "a vessel of " + litres + " in the flow";
       case RETURN -> "a volumiser of " + litres + " in the return";
     };
@@ -192,10 +249,16 @@ final class RemedyWords {
 
   private static String radiator(Measure.Radiator measure) {
     String power =
-        say("{} instead of {} at 75/65/20", Quantities.power(measure.to()), Quantities.power(measure.from()));
+        say(
+            "{} instead of {} at 75/65/20",
+            Quantities.power(measure.to()),
+            Quantities.power(measure.from()));
     return Double.isNaN(measure.lengthTo())
         ? "a radiator of " + power
-        : say("a radiator {} m long of the same kind, {}", Quantities.number(measure.lengthTo(), 1), power);
+        : say(
+            "a radiator {} m long of the same kind, {}",
+            Quantities.number(measure.lengthTo(), 1),
+            power);
   }
 
   /** With no more decimals than it has. */

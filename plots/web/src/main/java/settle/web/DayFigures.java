@@ -3,18 +3,18 @@ package settle.web;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import settle.plots.figures.RunFigures;
 import settle.sim.atrest.SettledHouse;
 import settle.sim.engine.Simulation;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
-import settle.sim.result.PlantFigures;
-import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
 import settle.sim.study.Holding;
 
-/** A few dozen figures of a house, by name: at rest, and of the first day of its run. */
+/**
+ * Figures of a house by name: a few dozen at rest, and all there are of the first day of its run.
+ */
 final class DayFigures {
 
   private static final double DAY = 86_400;
@@ -29,9 +29,8 @@ final class DayFigures {
     for (Arrangement arrangement : house.arrangements()) {
       all.atRest(arrangement.name() + " at rest: ", house, arrangement);
     }
-    for (RunResult run : runs(firstDay(house))) {
-      all.run(run.arrangement().name() + " run: ", run);
-    }
+    House day = firstDay(house);
+    new RunFigures(day, runs(day), List.of()).write(new Numbers("run", all::put));
     return all.figures;
   }
 
@@ -75,38 +74,6 @@ final class DayFigures {
       put(branch + "flow", settled.massFlow(i));
       put(branch + "opening", settled.opening(i));
     }
-  }
-
-  private void run(String prefix, RunResult run) {
-    put(prefix + "steps", run.steps());
-    put(prefix + "first call", run.firstCall());
-    PlantFigures plant = run.plant();
-    put(prefix + "flow mean", plant.flowMean());
-    put(prefix + "return mean", plant.returnMean());
-    put(prefix + "return peak", plant.returnPeak());
-    put(prefix + "source heat", plant.sourceHeat());
-    put(prefix + "input", plant.input());
-    put(prefix + "pump electricity", plant.pumpElectricity());
-    put(prefix + "pipe loss", plant.pipeLoss());
-    put(prefix + "condensing share", plant.condensingShare());
-    put(prefix + "seasonal factor", plant.seasonalFactor());
-    put(prefix + "heat lost outdoors", run.ledger().outdoorLoss());
-    for (RoomFigures figures : run.rooms()) {
-      String room = prefix + figures.name() + ", ";
-      put(room + "warm-up", figures.warmUp());
-      put(room + "overshoot", figures.overshoot());
-      put(room + "operative in the end", figures.lastDay().operative());
-      put(room + "lowest of the day", figures.lastDay().least());
-      put(room + "highest of the day", figures.lastDay().most());
-      put(room + "shortfall", figures.shortfall());
-      put(room + "emitter peak", figures.emitterPeak());
-      put(room + "heat", figures.heat());
-      put(room + "pipe heat", figures.pipeHeat());
-    }
-  }
-
-  private void put(String name, OptionalDouble value) {
-    put(name, value.orElse(Double.NaN));
   }
 
   private void put(String name, double value) {

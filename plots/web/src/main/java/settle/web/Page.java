@@ -3,6 +3,7 @@ package settle.web;
 import java.util.stream.Collectors;
 import org.teavm.jso.JSExport;
 import settle.plots.words.Answer;
+import settle.plots.words.Points;
 import settle.plots.words.Verdict;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
@@ -26,7 +27,7 @@ public final class Page {
    *
    * @param text the scenario, YAML
    * @param file its name, for messages
-   * @return a figure a line: its name, a tab, its value in SI units or degrees Celsius
+   * @return a figure a line: its name, a tab, its value
    */
   @JSExport
   public static String figures(String text, String file) {
@@ -67,7 +68,9 @@ public final class Page {
       answer
           .lines()
           .forEach(l -> words.append(l.name()).append('\t').append(l.words()).append('\n'));
-      answer.remedies().forEach(remedy -> words.append(remedy).append('\n'));
+      for (Points points : answer.points()) {
+        points.points().forEach(point -> words.append(point).append('\n'));
+      }
     }
     return words.toString();
   }

@@ -18,9 +18,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SameFiguresTest {
 
   /**
-   * Largest difference as a share of the figure. Both compute in doubles; only sine, exponential
-   * and their like may differ in the last place, and a step that is accepted by one and not by the
-   * other would show as far more.
+   * Largest difference as a share of the figure, or in its unit where it is below one. Both compute
+   * in doubles; only sine, exponential and their like may differ in the last place, and a step that
+   * is accepted by one and not by the other would show as far more.
    */
   private static final double TOLERANCE = 1e-9;
 
@@ -74,7 +74,7 @@ class SameFiguresTest {
   private static double apart(double a, double b) {
     return a == b || (Double.isNaN(a) && Double.isNaN(b))
         ? 0
-        : Math.abs(a - b) / Math.max(Math.abs(a), Math.abs(b));
+        : Math.abs(a - b) / Math.max(1, Math.max(Math.abs(a), Math.abs(b)));
   }
 
   @ParameterizedTest
