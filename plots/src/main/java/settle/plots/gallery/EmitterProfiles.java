@@ -122,7 +122,7 @@ record EmitterProfiles(Comparison comparison, int room) {
     double late = count == 1 ? 1 : (double) k / (count - 1);
     int grey = (int) Math.round(110 * (1 - late));
     int red = 0x17 + grey * (0x9a - 0x17) / 150;
-    int colour = red << 16 | 0x37 + grey / 2 << 8 | 0x5e + grey / 3;
+    int colour = (red << 16) | ((0x37 + grey / 2) << 8) | (0x5e + grey / 3);
     Stroke stroke =
         k == count - 1
             ? new Stroke(3.2)
