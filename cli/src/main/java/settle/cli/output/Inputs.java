@@ -15,10 +15,7 @@ import settle.sim.house.House;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.PipePlace;
 import settle.sim.room.Room;
-import settle.sim.valve.MotorHead;
-import settle.sim.valve.OnOffActuator;
 import settle.sim.valve.Valve;
-import settle.sim.valve.WaxValve;
 import settle.sim.weather.Weather;
 
 /**
@@ -161,31 +158,28 @@ public final class Inputs {
   }
 
   private static String valve(Valve valve) {
-    if (valve instanceof WaxValve wax) {
-      return wax.name() + " set to " + Quantities.setting(wax.setPoint());
+    if (!valve.hasHead()) {
+      return valve.name() + ", fixed opening, Kv " + Dimension.NUMBER.show(valve.kvMaximum());
     }
-    if (valve instanceof OnOffActuator actuator) {
-      return actuator.name()
-          + " set to "
-          + Quantities.setting(actuator.setPoint())
-          + ", on/off, differential "
-          + Dimension.TEMPERATURE_DIFFERENCE.show(actuator.differential())
-          + ", shut to open in "
-          + Dimension.DURATION.show(actuator.travelTime());
-    }
-    if (valve instanceof MotorHead head) {
-      return head.name()
-          + " set to "
-          + Quantities.setting(head.setPoint())
-          + ", a share of "
-          + Dimension.SHARE.show(head.gain())
-          + " per kelvin"
-          + (Double.isInfinite(head.integralTime())
-              ? ""
-              : ", integral time " + Dimension.DURATION.show(head.integralTime()))
-          + ", shut to open in "
-          + Dimension.DURATION.show(head.travelTime());
-    }
-    return valve.name() + ", fixed opening, Kv " + Dimension.NUMBER.show(valve.kvMaximum());
+    return valve.name()
+        + " set to "
+        + Quantities.setting(valve.setPoint())
+        + (valve.switches()
+            ? ", on/off, differential "
+                + Dimension.TEMPERATURE_DIFFERENCE.show(valve.differential())
+            : "")
+        + valve.controller().map(Inputs::controller).orElse("")
+        + (valve.travelTime() > 0
+            ? ", shut to open in " + Dimension.DURATION.show(valve.travelTime())
+            : "");
+  }
+
+  private static String controller(Valve.Controller controller) {
+    return ", a share of "
+        + Dimension.SHARE.show(controller.gain())
+        + " per kelvin"
+        + (controller.integrates()
+            ? ", integral time " + Dimension.DURATION.show(controller.integralTime())
+            : "");
   }
 }

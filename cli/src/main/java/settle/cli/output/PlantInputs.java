@@ -12,16 +12,12 @@ import settle.sim.control.Thermostat;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Bypass;
-import settle.sim.hydraulics.ConstantPump;
-import settle.sim.hydraulics.CurvePump;
 import settle.sim.hydraulics.Main;
-import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Pump;
 import settle.sim.source.BackupHeater;
-import settle.sim.source.Boiler;
 import settle.sim.source.Buffer;
 import settle.sim.source.Defrost;
-import settle.sim.source.HeatPump;
+import settle.sim.source.HeatPumpPerformance;
 import settle.sim.source.Source;
 
 /** What went into a run between the meter and the branches, and what commands it. */
@@ -55,61 +51,51 @@ final class PlantInputs {
     Source source = house.source();
     double flow = source.flowSetPoint();
     String named = source.name() + ", flow " + Quantities.setting(flow);
-    if (source instanceof Boiler boiler) {
-      add(
-          "source",
-          named
-              + ", "
-              + Quantities.power(boiler.minimumPower())
-              + " to "
-              + Quantities.power(boiler.maximumPower()));
-      add(
-          "source: switching",
-          switching(boiler.switchingBand())
-              + ", then rests "
-              + Dimension.DURATION.show(boiler.antiCycleTime())
-              + " at least; pump runs on "
-              + Dimension.DURATION.show(boiler.overRunTime()));
-    } else if (source instanceof HeatPump pump) {
-      add("source", named + ", " + output(pump, flow));
-      heatPump(pump);
-    } else {
-      double most = source.maximumPower(house.designOutdoor(), flow);
-      add(
-          "source",
-          named
-              + (Double.isInfinite(most)
-                  ? ", power without limit"
-                  : ", up to " + Quantities.power(most)));
+    add("source", named + ", " + power(source, flow));
+    if (source.switchingBand() > 0) {
+      add("source: switching", switching(source));
     }
+    source.defrost().ifPresent(d -> add("source: defrost", defrost(d)));
+    source.backup().ifPresent(b -> add("source: backup heater", backup(b)));
   }
 
-  private String output(HeatPump pump, double flow) {
+  private String power(Source source, double flow) {
     double outdoor = house.designOutdoor();
-    return Quantities.power(pump.minimumPower(outdoor, flow))
-        + " to "
-        + Quantities.power(pump.performance().capacity(outdoor, flow))
-        + " at "
-        + Quantities.setting(outdoor)
-        + " outdoors, COP "
-        + Quantities.number(pump.performance().cop(outdoor, flow), 1)
-        + " there";
+    double least = source.minimumPower(outdoor, flow);
+    if (source.ratings().isPresent()) {
+      HeatPumpPerformance rated = source.ratings().get();
+      return Quantities.power(least)
+          + " to "
+          + Quantities.power(rated.capacity(outdoor, flow))
+          + " at "
+          + Quantities.setting(outdoor)
+          + " outdoors, COP "
+          + Quantities.number(rated.cop(outdoor, flow), 1)
+          + " there";
+    }
+    double most = source.maximumPower(outdoor, flow);
+    if (Double.isInfinite(most)) {
+      return "power without limit";
+    }
+    return (least > 0 ? Quantities.power(least) + " to " : "up to ") + Quantities.power(most);
   }
 
-  private void heatPump(HeatPump pump) {
-    add(
-        "source: switching",
-        switching(pump.switchingBand())
-            + "; runs "
-            + Dimension.DURATION.show(pump.minimumOnTime())
-            + " and rests "
-            + Dimension.DURATION.show(pump.minimumOffTime())
-            + " at least, needs "
-            + litresPerHour(pump.minimumFlow())
-            + ", flow never above "
-            + Quantities.setting(pump.highestFlow()));
-    pump.defrost().ifPresent(d -> add("source: defrost", defrost(d)));
-    pump.backup().ifPresent(b -> add("source: backup heater", backup(b)));
+  private String switching(Source source) {
+    String rest = Dimension.DURATION.show(source.minimumOffTime()) + " at least";
+    String flow = source.minimumFlow() > 0 ? ", needs " + litresPerHour(source.minimumFlow()) : "";
+    String highest =
+        Double.isFinite(source.highestFlow())
+            ? ", flow never above " + Quantities.setting(source.highestFlow())
+            : "";
+    return switching(source.switchingBand())
+        + (source.minimumOnTime() > 0
+            ? "; runs " + Dimension.DURATION.show(source.minimumOnTime()) + " and rests " + rest
+            : ", then rests "
+                + rest
+                + "; pump runs on "
+                + Dimension.DURATION.show(source.overRunTime()))
+        + flow
+        + highest;
   }
 
   private static String switching(double band) {
@@ -165,24 +151,16 @@ final class PlantInputs {
   }
 
   private static String pump(Pump pump) {
-    if (pump instanceof ConstantPump constant) {
-      return Dimension.PRESSURE.show(constant.head()) + ", held constant";
+    List<String> points =
+        pump.points().stream()
+            .map(p -> Dimension.PRESSURE.show(p[1]) + " at " + Dimension.FLOW.show(p[0]))
+            .toList();
+    if (pump.setHead().isEmpty()) {
+      return "fixed speed, " + String.join(", ", points);
     }
-    if (pump instanceof ProportionalPump proportional) {
-      return Dimension.PRESSURE.show(proportional.head())
-          + " at "
-          + Dimension.FLOW.show(proportional.flow())
-          + ", falling in proportion to half of it without flow";
-    }
-    CurvePump curve = (CurvePump) pump;
-    List<String> points = new ArrayList<>();
-    for (int i = 0; i < curve.flows().length; i++) {
-      points.add(
-          Dimension.PRESSURE.show(curve.heads()[i])
-              + " at "
-              + Dimension.FLOW.show(curve.flows()[i]));
-    }
-    return "fixed speed, " + String.join(", ", points);
+    return points.isEmpty()
+        ? Dimension.PRESSURE.show(pump.setHead().getAsDouble()) + ", held constant"
+        : points.get(0) + ", falling in proportion to half of it without flow";
   }
 
   private static String main(Main main) {
@@ -222,7 +200,7 @@ final class PlantInputs {
   private void controls() {
     Control control = house.control();
     add("set-back by", setback(control));
-    if (!(control.thermostat() instanceof Thermostat.None)) {
+    if (control.thermostat().isFitted()) {
       add("room thermostat", thermostat(control));
     }
     control.flowCurve().ifPresent(c -> add("weather compensation", curve(c, control)));

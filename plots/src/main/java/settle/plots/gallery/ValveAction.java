@@ -17,7 +17,7 @@ import settle.sim.recording.BranchColumn;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.RunResult;
-import settle.sim.valve.WaxValve;
+import settle.sim.valve.Valve;
 
 /**
  * What the thermostatic head in one room senses, and how far it opens, arrangements overlaid.
@@ -28,7 +28,7 @@ record ValveAction(Comparison comparison, TimeWindow window, int room) {
 
   Chart chart(String name, String title, String meaning) {
     List<Key> keys = Overlaid.keys(comparison);
-    WaxValve head = commonHead();
+    Valve head = commonHead();
     if (head != null) {
       keys.add(Key.band("head throttles: fully open below, shut above"));
       keys.add(Key.line("set-point", Stroke.THIN));
@@ -45,7 +45,7 @@ record ValveAction(Comparison comparison, TimeWindow window, int room) {
             150, window.axis(), Axis.round(0, 100, 4, "%"), Overlaid.lines(comparison, opening)));
   }
 
-  private Panel sensed(WaxValve head) {
+  private Panel sensed(Valve head) {
     List<Curve> sensed = Overlaid.curves(comparison, r -> curve(r, BranchColumn.SENSED));
     double least = Overlaid.least(sensed);
     double most = Overlaid.most(sensed);
@@ -88,14 +88,14 @@ record ValveAction(Comparison comparison, TimeWindow window, int room) {
   }
 
   /** The head all arrangements have in that room, if they have the same; otherwise null. */
-  private WaxValve commonHead() {
-    WaxValve common = null;
+  private Valve commonHead() {
+    Valve common = null;
     for (RunResult result : comparison.results()) {
       int b = branch(result);
       if (b < 0) {
         continue;
       }
-      WaxValve head = (WaxValve) result.arrangement().branches().get(b).valve();
+      Valve head = result.arrangement().branches().get(b).valve();
       if (common != null
           && (common.setPoint() != head.setPoint()
               || common.proportionalBand() != head.proportionalBand())) {
@@ -107,7 +107,7 @@ record ValveAction(Comparison comparison, TimeWindow window, int room) {
   }
 
   /** The set-point over time: a programmable head's moves as much as want does. */
-  private Curve setPoint(WaxValve head) {
+  private Curve setPoint(Valve head) {
     Trace trace = comparison.results().get(0).trace();
     Curve want = Courses.ofMeans(trace, trace.column(RoomColumn.WANT, room), window, 1);
     double dayWant = comparison.house().rooms().get(room).want().maximum();
@@ -120,7 +120,7 @@ record ValveAction(Comparison comparison, TimeWindow window, int room) {
   }
 
   /** Rise of sensed temperature that takes the valve from fully open to shut [K]. */
-  private static double throttlingRange(WaxValve head) {
+  private static double throttlingRange(Valve head) {
     return head.proportionalBand() * head.kvMaximum() / head.kvNominal();
   }
 }

@@ -12,11 +12,7 @@ import settle.sim.bench.En215;
 import settle.sim.bench.InBranch;
 import settle.sim.bench.LoadLine;
 import settle.sim.control.Control;
-import settle.sim.control.Thermostat;
-import settle.sim.valve.FixedOpening;
-import settle.sim.valve.MotorHead;
-import settle.sim.valve.OnOffActuator;
-import settle.sim.valve.WaxValve;
+import settle.sim.valve.Valve;
 
 /**
  * What the bench found of a valve, in words.
@@ -58,19 +54,18 @@ public record BenchWords(BenchFindings findings) {
   }
 
   private String kind() {
-    String name = findings.valve().name();
-    if (findings.valve() instanceof WaxValve wax) {
-      String bias = wax.bias() == 0 ? "" : ", head " + kelvin(wax.bias()) + " warmer than its room";
+    Valve valve = findings.valve();
+    if (!valve.hasHead()) {
+      return valve.name();
+    }
+    String set = Quantities.setting(valve.setPoint());
+    if (!valve.thermostatic()) {
       return say(
-          "{} set to {} (nominal flow there){}", name, Quantities.setting(wax.setPoint()), bias);
+          valve.switches() ? "{}, its thermostat set to {}" : "{} set to {}", valve.name(), set);
     }
-    if (findings.valve() instanceof OnOffActuator actuator) {
-      return name + ", its thermostat set to " + Quantities.setting(actuator.setPoint());
-    }
-    if (findings.valve() instanceof MotorHead motor) {
-      return name + " set to " + Quantities.setting(motor.setPoint());
-    }
-    return name;
+    String bias =
+        valve.bias() == 0 ? "" : ", head " + kelvin(valve.bias()) + " warmer than its room";
+    return say("{} set to {} (nominal flow there){}", valve.name(), set, bias);
   }
 
   /** The answer in a few sentences: limits, branch, room. */
@@ -133,7 +128,7 @@ public record BenchWords(BenchFindings findings) {
 
   private boolean thermostatHere() {
     Control control = findings.house().control();
-    return !(control.thermostat() instanceof Thermostat.None)
+    return control.thermostat().isFitted()
         && control.referenceRoom().equals(findings.branch().room());
   }
 
@@ -148,7 +143,7 @@ public record BenchWords(BenchFindings findings) {
         Quantities.difference(widest),
         switches()
             ? "its actuator only opens and shuts."
-            : findings.valve() instanceof FixedOpening
+            : !findings.valve().hasHead()
                 ? "what stops and starts the source swings it, not the valve."
                 : "valve, or what stops and starts its source, hunts.");
   }
@@ -164,15 +159,13 @@ public record BenchWords(BenchFindings findings) {
     return widest > 0
         ? say(
             "; but while the sun shines and little heat is needed {}, and the room swings by {}.",
-            findings.valve() instanceof FixedOpening
-                ? "the source starts and stops"
-                : "the valve hunts",
+            findings.valve().hasHead() ? "the valve hunts" : "the source starts and stops",
             Quantities.difference(widest))
         : ".";
   }
 
   private boolean switches() {
-    return findings.valve() instanceof OnOffActuator;
+    return findings.valve().switches();
   }
 
   /** A figure of EN 215 by its name. */

@@ -3,7 +3,6 @@ package settle.plots.words;
 import static settle.plots.words.Sentences.say;
 
 import java.util.OptionalDouble;
-import settle.sim.control.Thermostat;
 import settle.sim.engine.HeldRun;
 import settle.sim.house.House;
 import settle.sim.study.Holding;
@@ -56,8 +55,7 @@ record FlowWords(House house, Verdict verdict) {
                 ", {} kept since the source gives no more",
                 Quantities.temperature(verdict.flowHeld()));
     OptionalDouble called = calledInDesignWeather();
-    if (house.control().thermostat() instanceof Thermostat.None
-        || called.orElse(1) > ALL_THE_TIME) {
+    if (!house.control().thermostat().isFitted() || called.orElse(1) > ALL_THE_TIME) {
       return kept;
     }
     return say(

@@ -9,11 +9,7 @@ import settle.sim.house.House;
 import settle.sim.recording.BranchColumn;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
-import settle.sim.valve.FixedOpening;
-import settle.sim.valve.MotorHead;
-import settle.sim.valve.OnOffActuator;
 import settle.sim.valve.Valve;
-import settle.sim.valve.WaxValve;
 
 /**
  * Why a room is warmer than it is wanted, and what brings it down: that depends on where its heat
@@ -52,21 +48,15 @@ record WarmerWords(House house, RunResult result, int index) {
 
   private String of(Valve valve) {
     double want = house.rooms().get(index).want().maximum();
-    if (valve instanceof WaxValve wax) {
-      return wax.setPoint() > want + SET_ABOVE
-          ? setTooHigh(wax.setPoint())
+    if (valve.thermostatic()) {
+      return valve.setPoint() > want + SET_ABOVE
+          ? setTooHigh(valve.setPoint())
           : "at little load a proportional valve does so by design; a lower knob setting brings it down.";
     }
-    if (valve instanceof OnOffActuator actuator) {
-      return electric(actuator.setPoint(), want, "its actuator");
+    if (valve.hasHead()) {
+      return electric(valve.setPoint(), want, valve.switches() ? "its actuator" : "its motor head");
     }
-    if (valve instanceof MotorHead motor) {
-      return electric(motor.setPoint(), want, "its motor head");
-    }
-    if (valve instanceof FixedOpening) {
-      return "its valve stays as it is set, however warm the room gets: less open, or a head on it, brings it down.";
-    }
-    throw new IllegalStateException("no words for " + valve.getClass());
+    return "its valve stays as it is set, however warm the room gets: less open, or a head on it, brings it down.";
   }
 
   private static String setTooHigh(double set) {

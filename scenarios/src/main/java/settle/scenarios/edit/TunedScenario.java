@@ -12,7 +12,6 @@ import settle.scenarios.format.Key;
 import settle.scenarios.house.ArrangementKeys;
 import settle.scenarios.house.ScenarioFormat;
 import settle.scenarios.pipes.DistributionKeys;
-import settle.scenarios.valve.MotorType;
 import settle.scenarios.valve.ValveKeys;
 import settle.scenarios.valve.ValveKinds;
 import settle.sim.house.Branch;
@@ -78,9 +77,9 @@ public final class TunedScenario {
           ControlKeys.THERMOSTAT_DIFFERENTIAL,
           value);
     } else if (setting instanceof Setting.MotorGain gain) {
-      motor(gain.branch(), MotorType.GAIN, value);
+      motor(gain.branch(), ValveKeys.GAIN, value);
     } else if (setting instanceof Setting.MotorIntegralTime time) {
-      motor(time.branch(), MotorType.INTEGRAL_TIME, value);
+      motor(time.branch(), ValveKeys.INTEGRAL_TIME, value);
     }
   }
 

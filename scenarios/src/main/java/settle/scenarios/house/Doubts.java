@@ -18,8 +18,6 @@ import settle.scenarios.room.RoomKeys;
 import settle.scenarios.weather.SiteKeys;
 import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
-import settle.sim.control.OptimumStart;
-import settle.sim.control.Thermostat;
 import settle.sim.control.Timetable;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
@@ -179,11 +177,7 @@ final class Doubts {
     if (followed.valueAt(start) < followed.maximum()) {
       return 0;
     }
-    OptimumStart early = house.control().optimumStart();
-    if (early instanceof OptimumStart.Fixed fixed) {
-      return fixed.lead();
-    }
-    return early instanceof OptimumStart.Learned learned ? learned.longest() : 0;
+    return house.control().optimumStart().longest();
   }
 
   /** A setback that nothing carries out. */
@@ -199,8 +193,7 @@ final class Doubts {
                 .filter(b -> b.room().equals(room.name))
                 .anyMatch(b -> !b.valve().hasHead());
         boolean stopped =
-            !(control.thermostat() instanceof Thermostat.None)
-                && control.referenceRoom().equals(room.name);
+            control.thermostat().isFitted() && control.referenceRoom().equals(room.name);
         if (byHand && !stopped) {
           at(room)
               .accept(

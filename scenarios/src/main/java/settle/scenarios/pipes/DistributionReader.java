@@ -133,7 +133,7 @@ public final class DistributionReader {
     }
     Section s = section.section(DistributionKeys.BYPASS);
     double opensAt = s.number(DistributionKeys.SET_PRESSURE);
-    double most = mostHead(pump);
+    double most = pump.mostHead();
     if (opensAt >= most) {
       s.warn(
           "opens at "
@@ -147,13 +147,6 @@ public final class DistributionReader {
             opensAt,
             s.number(DistributionKeys.BAND),
             s.number(DistributionKeys.BYPASS_KV)));
-  }
-
-  private static double mostHead(Pump pump) {
-    if (pump instanceof CurvePump curve) {
-      return curve.heads()[0];
-    }
-    return pump instanceof ProportionalPump p ? p.head() : pump.head(0, 1000);
   }
 
   // Mains.

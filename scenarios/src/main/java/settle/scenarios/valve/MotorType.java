@@ -26,7 +26,7 @@ import settle.sim.valve.Valve;
  * @param kvOpen fully open [m³/h at 1 bar]
  * @param sensing what it feels
  */
-public record MotorType(
+record MotorType(
     Described described,
     double gain,
     double integralTime,
@@ -35,20 +35,6 @@ public record MotorType(
     RoomSensing sensing)
     implements ValveType {
 
-  public static final Key GAIN =
-      Key.optional(
-              "gain",
-              Forms.of(Dimension.SHARE_PER_KELVIN, 0.001, 20, "hardly at all to open and shut")
-                  .usually(0.05, 5),
-              "share of its lift per kelvin that the room lacks")
-          .orElse("0.5 /K", PRACTICE);
-  public static final Key INTEGRAL_TIME =
-      Key.optional(
-              "integral time",
-              Forms.of(Dimension.DURATION, 0, 7 * Forms.DAY, "none to a week")
-                  .usually(0, 6 * 3600.0),
-              "time in which the integral part adds as much again; 0 for none")
-          .orElse("60 min", PRACTICE);
   private static final Key TRAVEL =
       Key.optional(
               "travel time",
@@ -63,8 +49,8 @@ public record MotorType(
           Table.of(
               "a motor head with a PI controller",
               ValveKeys.KV_OPEN,
-              GAIN,
-              INTEGRAL_TIME,
+              ValveKeys.GAIN,
+              ValveKeys.INTEGRAL_TIME,
               TRAVEL,
               ValveKeys.SENSES),
           MotorType::read,
@@ -73,10 +59,10 @@ public record MotorType(
 
   private static MotorType read(Described described, Section s, Definitions known) {
     double kvOpen = s.number(ValveKeys.KV_OPEN);
-    double integralTime = s.number(INTEGRAL_TIME);
+    double integralTime = s.number(ValveKeys.INTEGRAL_TIME);
     return new MotorType(
         described,
-        s.number(GAIN),
+        s.number(ValveKeys.GAIN),
         integralTime > 0 ? integralTime : Double.POSITIVE_INFINITY,
         s.number(TRAVEL),
         kvOpen,
@@ -87,8 +73,8 @@ public record MotorType(
     MotorHead head = (MotorHead) valve;
     return new Typed()
         .put(ValveKeys.KV_OPEN, head.kvMaximum())
-        .put(GAIN, head.gain())
-        .put(INTEGRAL_TIME, head.integralTime())
+        .put(ValveKeys.GAIN, head.gain())
+        .put(ValveKeys.INTEGRAL_TIME, head.integralTime())
         .put(TRAVEL, head.travelTime())
         .put(ValveKeys.SENSES, head.sensing() == RoomSensing.AIR ? "air" : "operative");
   }

@@ -35,6 +35,23 @@ public final class ValveKeys {
               "how much warmer than the room it is where the head sits")
           .orElse("0 K", "a head in free air, " + PRACTICE);
 
+  // Of a controller.
+
+  public static final Key GAIN =
+      Key.optional(
+              "gain",
+              Forms.of(Dimension.SHARE_PER_KELVIN, 0.001, 20, "hardly at all to open and shut")
+                  .usually(0.05, 5),
+              "share of its lift per kelvin that the room lacks")
+          .orElse("0.5 /K", PRACTICE);
+  public static final Key INTEGRAL_TIME =
+      Key.optional(
+              "integral time",
+              Forms.of(Dimension.DURATION, 0, 7 * Forms.DAY, "none to a week")
+                  .usually(0, 6 * 3600.0),
+              "time in which the integral part adds as much again; 0 for none")
+          .orElse("60 min", PRACTICE);
+
   // In an arrangement.
 
   public static final Key SET =

@@ -3,6 +3,7 @@ package settle.sim.atrest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
@@ -10,14 +11,11 @@ import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.Balance.BranchBalance;
-import settle.sim.hydraulics.ConstantPump;
-import settle.sim.hydraulics.CurvePump;
 import settle.sim.hydraulics.FlowCoefficient;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.PipeResistance;
-import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Pump;
 import settle.sim.model.HouseModel;
 import settle.sim.notice.Code;
@@ -229,14 +227,10 @@ public final class Balancing {
 
   private Pump set(double head) {
     Pump as = distribution.pump();
-    if (as instanceof ConstantPump constant) {
-      return new ConstantPump(Math.min(head, constant.head()), constant.efficiency());
-    }
-    if (as instanceof ProportionalPump proportional) {
-      return new ProportionalPump(
-          Math.min(head, proportional.head()), total(1) / density, proportional.efficiency());
-    }
-    return as;
+    OptionalDouble most = as.setHead();
+    return most.isPresent()
+        ? as.setTo(Math.min(head, most.getAsDouble())).setFor(total(1) / density)
+        : as;
   }
 
   /** Branches with every lockshield that is not shut taking what its branch is offered too much. */
@@ -334,7 +328,7 @@ public final class Balancing {
       }
     }
     double shut = pump.head(0, density);
-    if (shut > NOISY_PRESSURE && (distribution.bypass().isEmpty() || pump instanceof CurvePump)) {
+    if (shut > NOISY_PRESSURE && (distribution.bypass().isEmpty() || pump.setHead().isEmpty())) {
       notices.add(Notice.of(Code.NOISY_VALVES, shut, NOISY_PRESSURE));
     }
   }

@@ -345,7 +345,7 @@ public final class SettledHouse {
    */
   private boolean byThermostat(double hot) {
     Thermostat thermostat = house.control().thermostat();
-    if (thermostat instanceof Thermostat.None) {
+    if (!thermostat.isFitted()) {
       return true;
     }
     int room = house.roomIndex(house.control().referenceRoom());

@@ -14,9 +14,6 @@ import settle.sim.fabric.Partition;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
-import settle.sim.hydraulics.ConstantPump;
-import settle.sim.hydraulics.CurvePump;
-import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Pump;
 import settle.sim.model.HouseModel;
 import settle.sim.recording.BranchColumn;
@@ -164,22 +161,9 @@ final class RoomTest {
   }
 
   private Course pump() {
-    Pump stronger = multiplied(quiet.distribution().pump(), Disturbance.PUMP.size());
+    Pump stronger = quiet.distribution().pump().times(Disturbance.PUMP.size());
     House later = quiet.withDistribution(quiet.distribution().withPump(stronger));
     return course(Disturbance.PUMP, "", quiet, Optional.of(later), later, mild);
-  }
-
-  private static Pump multiplied(Pump pump, double by) {
-    if (pump instanceof ConstantPump constant) {
-      return new ConstantPump(by * constant.head(), constant.efficiency());
-    }
-    if (pump instanceof ProportionalPump proportional) {
-      return new ProportionalPump(
-          by * proportional.head(), proportional.flow(), proportional.efficiency());
-    }
-    CurvePump curve = (CurvePump) pump;
-    double[] heads = Arrays.stream(curve.heads()).map(head -> by * head).toArray();
-    return new CurvePump(curve.flows(), heads, curve.efficiency());
   }
 
   private Course door(String other) {

@@ -106,7 +106,7 @@ public record Control(
   /** Whether anything measures in the reference room. */
   public boolean usesReferenceRoom() {
     return setback != Setback.HEADS
-        || !(thermostat instanceof Thermostat.None)
+        || thermostat.isFitted()
         || !(optimumStart instanceof OptimumStart.None)
         || (flowCurve.isPresent() && flowCurve.get().roomInfluence() != 0);
   }

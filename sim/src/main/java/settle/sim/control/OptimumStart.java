@@ -5,6 +5,16 @@ import settle.sim.units.Range;
 /** How early heating begins before a day period, so that the room is warm when it begins. */
 public sealed interface OptimumStart {
 
+  /** How early it always begins [s]; 0 where that is not fixed. */
+  default double lead() {
+    return 0;
+  }
+
+  /** How early it begins at most [s]. */
+  default double longest() {
+    return lead();
+  }
+
   /** With the period. */
   record None() implements OptimumStart {}
 

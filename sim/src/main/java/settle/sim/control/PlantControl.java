@@ -71,7 +71,7 @@ public final class PlantControl {
     dayCycle = cycle;
     sensor = new RoomSensor(lag, start);
     OptimumStart early = control.optimumStart();
-    fixedLead = early instanceof OptimumStart.Fixed fixed ? fixed.lead() : 0;
+    fixedLead = early.lead();
     learner = early instanceof OptimumStart.Learned learned ? new WarmUpLearner(learned) : null;
   }
 

@@ -5,8 +5,18 @@ import settle.sim.units.Range;
 /** What stops the source in a day period: a room thermostat in the reference room, or nothing. */
 public sealed interface Thermostat {
 
+  /** Whether there is one. */
+  default boolean isFitted() {
+    return true;
+  }
+
   /** None: by day heat is always called for, and the valves decide. */
-  record None() implements Thermostat {}
+  record None() implements Thermostat {
+    @Override
+    public boolean isFitted() {
+      return false;
+    }
+  }
 
   /**
    * On below want - differential/2, off above want + differential/2.

@@ -1,5 +1,6 @@
 package settle.sim.hydraulics;
 
+import java.util.OptionalDouble;
 import settle.sim.units.Range;
 
 /**
@@ -13,6 +14,16 @@ public record ConstantPump(double head, double efficiency) implements Pump {
   public ConstantPump {
     Range.positive("pump head", head, "Pa");
     Range.within("pump efficiency", efficiency, 1e-3, 1, "1");
+  }
+
+  @Override
+  public OptionalDouble setHead() {
+    return OptionalDouble.of(head);
+  }
+
+  @Override
+  public Pump setTo(double other) {
+    return new ConstantPump(other, efficiency);
   }
 
   @Override

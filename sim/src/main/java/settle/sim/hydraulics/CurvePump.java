@@ -1,5 +1,9 @@
 package settle.sim.hydraulics;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
 import settle.sim.units.Range;
 
 /**
@@ -27,6 +31,36 @@ public record CurvePump(double[] flows, double[] heads, double efficiency) imple
       }
     }
     Range.within("pump efficiency", efficiency, 1e-3, 1, "1");
+  }
+
+  @Override
+  public OptionalDouble setHead() {
+    return OptionalDouble.empty();
+  }
+
+  @Override
+  public Pump setTo(double head) {
+    throw new IllegalStateException("a pump of fixed speed has no head to set");
+  }
+
+  @Override
+  public Pump times(double factor) {
+    return new CurvePump(
+        flows, Arrays.stream(heads).map(head -> factor * head).toArray(), efficiency);
+  }
+
+  @Override
+  public double mostHead() {
+    return heads[0];
+  }
+
+  @Override
+  public List<double[]> points() {
+    List<double[]> points = new ArrayList<>();
+    for (int i = 0; i < flows.length; i++) {
+      points.add(new double[] {flows[i], heads[i]});
+    }
+    return points;
   }
 
   @Override

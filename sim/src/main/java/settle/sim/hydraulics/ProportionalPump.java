@@ -1,5 +1,7 @@
 package settle.sim.hydraulics;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import settle.sim.units.Range;
 
 /**
@@ -16,6 +18,26 @@ public record ProportionalPump(double head, double flow, double efficiency) impl
     Range.positive("pump head", head, "Pa");
     Range.positive("flow the pump is set for", flow, "m³/s");
     Range.within("pump efficiency", efficiency, 1e-3, 1, "1");
+  }
+
+  @Override
+  public OptionalDouble setHead() {
+    return OptionalDouble.of(head);
+  }
+
+  @Override
+  public Pump setTo(double other) {
+    return new ProportionalPump(other, flow, efficiency);
+  }
+
+  @Override
+  public Pump setFor(double other) {
+    return new ProportionalPump(head, other, efficiency);
+  }
+
+  @Override
+  public List<double[]> points() {
+    return List.of(new double[] {flow, head});
   }
 
   @Override

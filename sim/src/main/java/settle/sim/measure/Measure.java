@@ -10,8 +10,6 @@ import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Bypass;
-import settle.sim.hydraulics.ConstantPump;
-import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Pump;
 import settle.sim.room.Room;
 import settle.sim.source.Buffer;
@@ -247,19 +245,12 @@ public sealed interface Measure {
 
     /** What a pump is set to [Pa]; not a number where it has no setting. */
     public static double of(Pump pump) {
-      if (pump instanceof ConstantPump constant) {
-        return constant.head();
-      }
-      return pump instanceof ProportionalPump proportional ? proportional.head() : Double.NaN;
+      return pump.setHead().orElse(Double.NaN);
     }
 
     @Override
     public House on(House house, String arrangement) {
-      Pump as = house.distribution().pump();
-      Pump set =
-          as instanceof ProportionalPump p
-              ? new ProportionalPump(to, p.flow(), p.efficiency())
-              : new ConstantPump(to, as.efficiency());
+      Pump set = house.distribution().pump().setTo(to);
       return house.withDistribution(house.distribution().withPump(set));
     }
   }

@@ -69,6 +69,11 @@ public record HeatPump(
   }
 
   @Override
+  public Optional<HeatPumpPerformance> ratings() {
+    return Optional.of(performance);
+  }
+
+  @Override
   public String kind() {
     return "heat pump";
   }

@@ -121,6 +121,16 @@ public interface Source {
     return OptionalDouble.empty();
   }
 
+  /** Its capacity and COP as they are declared; empty for one that takes no heat from outdoors. */
+  default Optional<HeatPumpPerformance> ratings() {
+    return Optional.empty();
+  }
+
+  /** What gives electrically what it lacks; empty if nothing does. */
+  default Optional<BackupHeater> backup() {
+    return Optional.empty();
+  }
+
   /** How its coil is defrosted; empty if it does not ice. */
   default Optional<Defrost> defrost() {
     return Optional.empty();

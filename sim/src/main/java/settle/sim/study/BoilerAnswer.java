@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.notice.Notice;
-import settle.sim.source.Boiler;
+import settle.sim.source.Source;
 
 /**
  * Whether a boiler fits a house as one arrangement heats it.
@@ -46,11 +46,12 @@ public record BoilerAnswer(
    * @param arrangement one of its arrangements
    * @param season what that takes over a season
    * @param days how the source worked in the weathers that were run
-   * @return empty if the house has no boiler
+   * @return empty if the house has no source that can condense
    */
   public static Optional<BoilerAnswer> of(
       House house, Arrangement arrangement, Season season, List<SourceDay> days) {
-    if (!(house.source() instanceof Boiler boiler)) {
+    Source boiler = house.source();
+    if (boiler.dewPoint().isEmpty()) {
       return Optional.empty();
     }
     SeasonAtRest rest = new SeasonAtRest(house, arrangement, season.climate());
@@ -59,7 +60,7 @@ public record BoilerAnswer(
         new BoilerAnswer(
             boiler.name(),
             rest.controlled(outdoor).load(),
-            boiler.maximumPower(),
+            boiler.maximumPower(outdoor, boiler.flowSetPoint()),
             rest.holding().asked(outdoor),
             rest.holding().leastFlow(outdoor),
             season,

@@ -10,7 +10,7 @@ import settle.sim.house.WaterProperties;
 import settle.sim.model.HouseModel;
 import settle.sim.notice.Notice;
 import settle.sim.source.Delivery;
-import settle.sim.source.HeatPump;
+import settle.sim.source.Source;
 import settle.sim.source.WaterNeeded;
 
 /**
@@ -78,7 +78,8 @@ public record HeatPumpAnswer(
    */
   public static Optional<HeatPumpAnswer> of(
       House house, Arrangement arrangement, Season season, List<SourceDay> days) {
-    if (!(house.source() instanceof HeatPump pump)) {
+    Source pump = house.source();
+    if (pump.ratings().isEmpty()) {
       return Optional.empty();
     }
     SeasonAtRest rest = new SeasonAtRest(house, arrangement, season.climate());
@@ -111,7 +112,7 @@ public record HeatPumpAnswer(
             rest.holding().asked(outdoor),
             rest.holding().leastFlow(outdoor),
             pump.highestFlow(),
-            pump.performance().covers(outdoor, design.flow()),
+            pump.ratings().get().covers(outdoor, design.flow()),
             season,
             season.asControlled().bivalence(),
             season.asControlled().cyclesAbove(),
@@ -197,7 +198,7 @@ public record HeatPumpAnswer(
      * @param capacity C of the water [J/K]
      * @return empty if it runs through, or has nothing to heat
      */
-    static Optional<Cycling> of(HeatPump pump, double load, double least, double capacity) {
+    static Optional<Cycling> of(Source pump, double load, double least, double capacity) {
       if (!(load > 0 && load < least)) {
         return Optional.empty();
       }
@@ -216,7 +217,7 @@ public record HeatPumpAnswer(
      * @param heatOfWater rho c of the water [J/(m³ K)]
      */
     static Optional<Cycling> of(
-        HeatPump pump, double load, double least, DoubleUnaryOperator moved, double heatOfWater) {
+        Source pump, double load, double least, DoubleUnaryOperator moved, double heatOfWater) {
       Optional<Cycling> cycling = Optional.empty();
       double time = pump.minimumOnTime();
       for (int k = 0; k < ROUNDS; k++) {

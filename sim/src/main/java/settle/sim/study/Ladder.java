@@ -12,7 +12,6 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import settle.sim.atrest.Balancing;
 import settle.sim.control.FlowCurve;
-import settle.sim.control.Thermostat;
 import settle.sim.emitter.Emitter;
 import settle.sim.emitter.PlainPlate;
 import settle.sim.fabric.Window;
@@ -21,7 +20,6 @@ import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.Bypass;
-import settle.sim.hydraulics.CurvePump;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.measure.Measure;
@@ -244,7 +242,7 @@ record Ladder(Kind kind, String room, List<Measure> rungs, double limit, boolean
 
     private String warmest(House throttled, double outdoor, List<String> cold, double[] turns) {
       Holding at = new Holding(throttled, throttled.arrangement(arrangement.name()));
-      boolean thermostat = !(house.control().thermostat() instanceof Thermostat.None);
+      boolean thermostat = house.control().thermostat().isFitted();
       String warmest = null;
       double most = HALF_KELVIN;
       for (Judgement.Asked room : judged.rooms()) {
@@ -289,7 +287,7 @@ record Ladder(Kind kind, String room, List<Measure> rungs, double limit, boolean
     }
 
     private void thermostat() {
-      if (house.control().thermostat() instanceof Thermostat.None) {
+      if (!house.control().thermostat().isFitted()) {
         return;
       }
       String now = house.control().referenceRoom();
@@ -409,9 +407,7 @@ record Ladder(Kind kind, String room, List<Measure> rungs, double limit, boolean
     }
 
     private double headAtNoFlow() {
-      return house.distribution().pump() instanceof CurvePump curve
-          ? curve.heads()[0]
-          : Measure.PumpHead.of(house.distribution().pump());
+      return house.distribution().pump().mostHead();
     }
 
     private void vessels(Buffer.Placement placement, double sourceFlow) {

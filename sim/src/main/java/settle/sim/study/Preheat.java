@@ -3,7 +3,6 @@ package settle.sim.study;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import settle.sim.control.OptimumStart;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.measure.Measure;
@@ -40,8 +39,7 @@ final class Preheat {
     }
     List<WarmUp> now = warmUps.fromSetback().get();
     double allowed = house.aims().warmUp().orElseThrow();
-    double from =
-        house.control().optimumStart() instanceof OptimumStart.Fixed fixed ? fixed.lead() : 0;
+    double from = house.control().optimumStart().lead();
     String slowest =
         now.stream().max(Comparator.comparingDouble(Preheat::time)).orElseThrow().room();
     double before = late(now, allowed);

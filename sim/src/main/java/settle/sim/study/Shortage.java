@@ -2,7 +2,6 @@ package settle.sim.study;
 
 import java.util.OptionalDouble;
 import settle.sim.atrest.Balancing;
-import settle.sim.control.Thermostat;
 import settle.sim.engine.HeldRun;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
@@ -150,8 +149,7 @@ public record Shortage(
   }
 
   private static boolean thermostatElsewhere(House house, String room) {
-    return !(house.control().thermostat() instanceof Thermostat.None)
-        && !house.control().referenceRoom().equals(room);
+    return house.control().thermostat().isFitted() && !house.control().referenceRoom().equals(room);
   }
 
   private static boolean unbalanced(

@@ -9,8 +9,6 @@ import settle.sim.control.OptimumStart;
 import settle.sim.control.Thermostat;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
-import settle.sim.hydraulics.ConstantPump;
-import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Pump;
 import settle.sim.valve.KnobScale;
 import settle.sim.valve.Valve;
@@ -247,9 +245,7 @@ public sealed interface Setting {
 
     @Override
     public double of(Plant plant) {
-      return plant.house().control().optimumStart() instanceof OptimumStart.Fixed fixed
-          ? fixed.lead()
-          : 0;
+      return plant.house().control().optimumStart().lead();
     }
 
     @Override
@@ -331,24 +327,17 @@ public sealed interface Setting {
 
     /** Whether a pump has a head to set. */
     static boolean settable(Pump pump) {
-      return pump instanceof ConstantPump || pump instanceof ProportionalPump;
+      return pump.setHead().isPresent();
     }
 
     @Override
     public double of(Plant plant) {
-      Pump pump = plant.house().distribution().pump();
-      return pump instanceof ProportionalPump proportional
-          ? proportional.head()
-          : ((ConstantPump) pump).head();
+      return plant.house().distribution().pump().setHead().orElseThrow();
     }
 
     @Override
     public Plant with(Plant plant, double value) {
-      Pump as = plant.house().distribution().pump();
-      Pump other =
-          as instanceof ProportionalPump proportional
-              ? new ProportionalPump(value, proportional.flow(), as.efficiency())
-              : new ConstantPump(value, as.efficiency());
+      Pump other = plant.house().distribution().pump().setTo(value);
       return plant.with(
           plant.house().withDistribution(plant.house().distribution().withPump(other)));
     }

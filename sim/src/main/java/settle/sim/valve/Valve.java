@@ -45,6 +45,16 @@ public interface Valve {
     return proportionalBand() > 0;
   }
 
+  /** How much warmer than the room it is where its head sits [K]. */
+  default double bias() {
+    return 0;
+  }
+
+  /** From shut to open [s]; 0 for one that nothing drives that way. */
+  default double travelTime() {
+    return 0;
+  }
+
   /** Full width of its play [K]. */
   default double play() {
     return 0;
