@@ -216,8 +216,7 @@ public sealed interface Mark {
   }
 
   /** A number in a circle. */
-  @SuppressWarnings("JavaLangClash") // Mark.Number is how it is named; numbers are not boxed here
-  record Number(int number, double x, double y) implements Mark {
+  record Numbered(int number, double x, double y) implements Mark {
 
     private static final double RADIUS = 13;
 

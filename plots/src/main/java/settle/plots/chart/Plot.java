@@ -15,6 +15,9 @@ import settle.plots.drawing.Theme;
  */
 record Plot(Sketch g, Box area, Axis x, Axis y) {
 
+  /** So far beyond the plot a line shows that runs along its edge [px]. */
+  private static final double RIM = 2;
+
   /** Where a value lies [px]. */
   double px(double value) {
     return area.x() + (value - x.min()) * perX();
@@ -55,7 +58,8 @@ record Plot(Sketch g, Box area, Axis x, Axis y) {
         on = true;
       }
     }
-    g.line(path, look.colour(), look.stroke(), area);
+    Box within = new Box(area.x(), area.y() - RIM, area.width(), area.height() + 2 * RIM);
+    g.line(path, look.colour(), look.stroke(), within);
   }
 
   /** Shades between two curves. */

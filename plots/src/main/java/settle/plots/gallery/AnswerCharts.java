@@ -88,21 +88,18 @@ public final class AnswerCharts {
     Axis x = Axis.exact(outdoors[0], outdoors[outdoors.length - 1], 7, "outdoors, °C");
     double most = Math.max(0, Math.max(Overlaid.most(need), Overlaid.most(delivery)));
     Axis y = Axis.round(0, most, 6, "kW");
-    List<Mark> marks = new ArrayList<>();
-    marks.add(new Mark.Line("need", need.get(0), NEED));
+    Panel panel = Panel.of("", 360, x, y).line("need", need.get(0), NEED);
     for (int i = 0; i < verdicts.size(); i++) {
       Look look = Look.arrangement(i);
-      marks.add(new Mark.Line(name(verdicts.get(i)), delivery.get(i), look));
+      panel = panel.line(name(verdicts.get(i)), delivery.get(i), look);
       double held = verdicts.get(i).holdingOutdoor().orElse(Double.NaN);
       if (held >= x.min() && held <= x.max()) {
-        marks.add(new Mark.Point(held, need.get(i).at(held), look));
+        panel = panel.with(new Mark.Point(held, need.get(i).at(held), look));
       }
     }
     double design = house.designOutdoor();
     String words = "design day, " + Quantities.setting(design);
-    marks.add(Overlaid.upright(words, design, y));
-    marks.add(new Mark.Words(words, design, y.min(), Side.ABOVE_RIGHT));
-    return new Panel("", 360, x, y, marks);
+    return panel.upright(words, design).remark(words, design, y.min(), Side.ABOVE_RIGHT);
   }
 
   private static Curve demand(List<Verdict.Demand> demand, boolean need) {
@@ -165,13 +162,10 @@ public final class AnswerCharts {
             .flowCurve()
             .map(c -> flowCurve(c, cold))
             .orElse(Curve.straight(cold, asked, Holding.MILDEST, asked));
-    marks.add(new Mark.Line("as set", set, Look.ink(Stroke.FINE_DASH)));
-    return new Panel(
-        "",
-        320,
-        Axis.exact(cold, Holding.MILDEST, 7, "outdoors, °C"),
-        Axis.round(least - 2, most + 2, 6, "°C"),
-        marks);
+    Axis outdoors = Axis.exact(cold, Holding.MILDEST, 7, "outdoors, °C");
+    return Panel.of("", 320, outdoors, Axis.round(least - 2, most + 2, 6, "°C"))
+        .with(marks)
+        .line("as set", set, Look.ink(Stroke.FINE_DASH));
   }
 
   /** What weather compensation asks for from the coldest to the mildest outdoors. */
@@ -202,14 +196,10 @@ public final class AnswerCharts {
         most = Double.isNaN(flow) ? most : Math.max(most, flow);
       }
     }
-    Axis y = Axis.names(rooms);
-    marks.add(Overlaid.upright("asked for", asked, y));
-    return new Panel(
-        "",
-        rows.height(),
-        Axis.round(Math.min(least - 5, 30), most + 2, 7, "flow temperature, °C"),
-        y,
-        marks);
+    Axis flow = Axis.round(Math.min(least - 5, 30), most + 2, 7, "flow temperature, °C");
+    return Panel.of("", rows.height(), flow, Axis.names(rooms))
+        .with(marks)
+        .upright("asked for", asked);
   }
 
   /** Least flow temperature that holds a room [°C]; not a number if none does. */

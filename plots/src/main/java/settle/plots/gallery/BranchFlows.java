@@ -88,14 +88,9 @@ record BranchFlows(Comparison comparison, TimeWindow window) {
       marks.add(new Mark.Line(name, flow, Look.arrangement(i)));
       most = Math.max(most, Math.max(flow.most(), design));
     }
-    return new Panel(
-        place.name(),
-        height,
-        time,
-        Axis.round(0, most, height / 30, "l/h"),
-        marks,
-        designs.isEmpty() ? List.of() : List.of(new Panel.Note(design(designs), null)),
-        List.of());
+    Axis axis = Axis.round(0, most, height / 30, "l/h");
+    Panel panel = Panel.of(place.name(), height, time, axis).with(marks);
+    return designs.isEmpty() ? panel : panel.noted(design(designs));
   }
 
   /** What it is designed for, once if all arrangements agree. */

@@ -74,30 +74,22 @@ record EmitterProfiles(Comparison comparison, int room) {
             .map(r -> Axis.exact(0, r.length(), 6, "along the skirting from the inlet, m"))
             .orElseGet(() -> Axis.exact(0, 100, 5, "water’s way through the radiator, %"));
     List<Profile> profiles = profiles(result);
-    List<Mark> marks = new ArrayList<>();
+    Panel panel =
+        Panel.of(arrangement.name() + ": " + arrangement.label(b), HEIGHT, way, temperature);
     List<Mark.Words> fronts = new ArrayList<>();
-    List<Panel.End> ends = new ArrayList<>();
     for (int k = 0; k < profiles.size(); k++) {
       Profile p = profiles.get(k);
       String words = Quantities.duration(p.sinceCall());
       Curve curve = curve(p, run ? 1 : 100);
-      marks.add(new Mark.Line(words, curve, look(k, profiles.size())));
+      panel = panel.line(words, curve, look(k, profiles.size()));
       int front = run ? front(p) : -1;
       if (front < 0) {
-        ends.add(new Panel.End(curve.last(), words, Theme.INK, false));
+        panel = panel.ended(curve.last(), words);
       } else {
         fronts.add(atFront(words, curve, front, temperature, k));
       }
     }
-    marks.addAll(apart(fronts, way, plotWidth));
-    return new Panel(
-        arrangement.name() + ": " + arrangement.label(b),
-        HEIGHT,
-        way,
-        temperature,
-        marks,
-        List.of(),
-        ends);
+    return panel.with(apart(fronts, way, plotWidth));
   }
 
   private List<Profile> profiles(RunResult result) {

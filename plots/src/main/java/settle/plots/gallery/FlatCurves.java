@@ -61,16 +61,12 @@ record FlatCurves(Tuning tuning, List<Flatness> flatness, double day) {
     double pad = high > low ? 0 : 1;
     double tuned = scaled(flat.setting(), flat.setting().of(tuning.tuned()));
     Axis x = Axis.exact(low - pad, high + pad, 4, caption(flat.setting()));
+    Axis y = Axis.exact(-BELOW * day, highest(), 5, "");
     Curve nothing = Curve.straight(x.min(), 0, x.max(), 0);
-    return new Panel(
-        TuningWords.name(flat.setting()),
-        130,
-        x,
-        Axis.exact(-BELOW * day, highest(), 5, ""),
-        List.of(
-            new Mark.Band(nothing, nothing.raised(Flatness.DEARER * day)),
-            new Mark.Line("dearer", shown, LINE),
-            new Mark.Point(tuned, 0, LINE)));
+    return Panel.of(TuningWords.name(flat.setting()), 130, x, y)
+        .with(new Mark.Band(nothing, nothing.raised(Flatness.DEARER * day)))
+        .line("dearer", shown, LINE)
+        .with(new Mark.Point(tuned, 0, LINE));
   }
 
   /** Where the scale ends [currency/d]. */

@@ -1,6 +1,5 @@
 package settle.plots.gallery;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import settle.plots.chart.Axis;
@@ -77,16 +76,17 @@ record FlowAndReturn(Comparison comparison, TimeWindow window) {
       List<Mark> below,
       OptionalDouble level,
       String meaning) {
-    List<Mark> marks = new ArrayList<>(below);
-    marks.addAll(Overlaid.lines(comparison, curves));
-    List<Panel.Note> notes = new ArrayList<>();
-    if (level.isPresent()) {
-      marks.add(Overlaid.level(meaning, window.axis(), level.getAsDouble()));
-      notes.add(new Panel.Note(meaning, new Key.LineSample(Look.ink(Stroke.FINE_DASH), 34)));
-    }
     String means =
         everyStep() ? "" : ", means over " + Quantities.duration(window.readableInterval());
-    return new Panel(name + means, HEIGHT, window.axis(), axis, marks, notes, List.of());
+    Panel panel =
+        Panel.of(name + means, HEIGHT, window.axis(), axis)
+            .with(below)
+            .with(Overlaid.lines(comparison, curves));
+    return level.isEmpty()
+        ? panel
+        : panel
+            .level(meaning, level.getAsDouble())
+            .noted(meaning, new Key.LineSample(Look.ink(Stroke.FINE_DASH), 34));
   }
 
   private boolean everyStep() {

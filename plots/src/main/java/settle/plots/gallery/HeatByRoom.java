@@ -61,17 +61,10 @@ record HeatByRoom(Comparison comparison) {
       keys.add(
           Key.bar("dotted: from pipes in the room", Look.arrangement(0).colour(), Pattern.DOTTED));
     }
+    Axis heat = Axis.round(0, most, 6, "heat given to the room, kWh");
+    Axis rooms = Axis.names(comparison.house().rooms().stream().map(r -> r.name()).toList());
     return new Chart(
-        name,
-        title,
-        meaning,
-        keys,
-        new Panel(
-            "",
-            rows.height(),
-            Axis.round(0, most, 6, "heat given to the room, kWh"),
-            Axis.names(comparison.house().rooms().stream().map(r -> r.name()).toList()),
-            bars));
+        name, title, meaning, keys, Panel.of("", rows.height(), heat, rooms).with(bars));
   }
 
   private static String words(RoomFigures figures) {

@@ -30,20 +30,18 @@ record HysteresisPicture(HysteresisLoop loop, WaterProperties water) {
     double warm = loop.closingTemperature() + MARGIN;
     Axis x = Axis.exact(cold, warm, 10, "temperature at the head, °C");
     Axis y = Axis.exact(0, water.litresPerHour(loop.opening().most()) * 1.12, 6, "l/h");
-    List<Mark> marks = new ArrayList<>();
-    marks.add(new Mark.Line("warming", curve(loop.closing(), x), WARMING));
-    marks.add(new Mark.Line("cooling", curve(loop.opening(), x), COOLING));
-    if (loop.throttles()) {
-      temperaturePoint(marks, x);
-    }
-    path(marks);
+    Panel panel =
+        Panel.of("", 380, x, y)
+            .line("warming", curve(loop.closing(), x), WARMING)
+            .line("cooling", curve(loop.opening(), x), COOLING);
+    Panel read = loop.throttles() ? temperaturePoint(panel) : panel;
     return new Chart(
         name,
         title,
         meaning,
         List.of(Key.line("warming: it shuts", WARMING), Key.line("cooling: it opens", COOLING)),
         1,
-        List.of(new Panel("", 380, x, y, marks)),
+        List.of(read.with(path())),
         steps());
   }
 
@@ -62,7 +60,8 @@ record HysteresisPicture(HysteresisLoop loop, WaterProperties water) {
   }
 
   /** The corners 1 to 4 and arrows on the ways between them. */
-  private void path(List<Mark> marks) {
+  private List<Mark> path() {
+    List<Mark> marks = new ArrayList<>();
     double top = water.litresPerHour(loop.opening().most());
     double[] x = {
       loop.opening().openUpTo(),
@@ -76,25 +75,28 @@ record HysteresisPicture(HysteresisLoop loop, WaterProperties water) {
     boolean play = loop.hysteresis() > 0.02;
     for (int i = 0; i < x.length; i++) {
       if (play || i % 2 == 0) {
-        marks.add(new Mark.Number(i + 1, x[i], y[i]));
+        marks.add(new Mark.Numbered(i + 1, x[i], y[i]));
       }
     }
+    return marks;
   }
 
   /** S, the flows read below it, and the hysteresis where EN 215 reads it. */
-  private void temperaturePoint(List<Mark> marks, Axis x) {
+  private Panel temperaturePoint(Panel panel) {
     double s = loop.temperaturePoint();
+    double cold = panel.x().min();
     double nominal = water.litresPerHour(loop.nominalFlow());
     double one = water.litresPerHour(loop.flowOneKelvinBelow());
     String flow = "nominal flow " + Quantities.number(nominal, 0) + " l/h";
-    marks.add(Overlaid.fine("S − 2 K", s - 2, nominal, s - 2, 0));
-    marks.add(Overlaid.fine("S − 1 K", s - 1, one, s - 1, 0));
-    marks.add(Overlaid.fine(flow, x.min(), nominal, s - 2, nominal));
-    marks.add(new Mark.Words("S − 2 K", s - 2, 0, Side.ABOVE_RIGHT));
-    marks.add(new Mark.Words("S − 1 K", s - 1, 0, Side.ABOVE_RIGHT));
-    marks.add(new Mark.Words(flow, x.min(), nominal, Side.ABOVE_RIGHT));
     String hysteresis = "hysteresis C = " + Quantities.number(loop.hysteresis(), 2) + " K";
-    marks.add(new Mark.Span(s - 2, s - 2 + loop.hysteresis(), nominal, hysteresis));
+    return panel
+        .fine("S − 2 K", s - 2, nominal, s - 2, 0)
+        .fine("S − 1 K", s - 1, one, s - 1, 0)
+        .fine(flow, cold, nominal, s - 2, nominal)
+        .remark("S − 2 K", s - 2, 0, Side.ABOVE_RIGHT)
+        .remark("S − 1 K", s - 1, 0, Side.ABOVE_RIGHT)
+        .remark(flow, cold, nominal, Side.ABOVE_RIGHT)
+        .with(new Mark.Span(s - 2, s - 2 + loop.hysteresis(), nominal, hysteresis));
   }
 
   private List<String> steps() {

@@ -10,7 +10,6 @@ import settle.plots.chart.Mark;
 import settle.plots.chart.Mark.Side;
 import settle.plots.chart.Panel;
 import settle.plots.drawing.Stroke;
-import settle.plots.drawing.Theme;
 import settle.plots.words.Lesson;
 import settle.plots.words.Quantities;
 import settle.plots.words.ReadingWords;
@@ -105,21 +104,22 @@ public final class LessonChart {
         figure.reading().stepMean()
             ? Axis.round(0, most, height / 40, words.axisUnit())
             : Axis.padded(least - 0.3, most + 0.3, LEAST_SPAN, height / 35, words.axisUnit());
-    List<Mark> marks = new ArrayList<>();
-    List<Panel.End> ends = new ArrayList<>();
-    marks.add(new Mark.Line("want", want, Look.ink(Stroke.FINE_DASH)));
+    Panel panel =
+        Panel.of(name(figure), height, window.axis(), vertical)
+            .line("want", want, Look.ink(Stroke.FINE_DASH));
     for (int side = 0; side < SIDES.size(); side++) {
       Curve curve = curves.get(side);
       Look look = Look.arrangement(side);
-      marks.add(new Mark.Line(SIDES.get(side), curve, look));
-      ends.add(new Panel.End(curve.last(), words(figure, side, curve), look.colour(), true));
+      String end = words(figure, side, curve);
+      panel =
+          panel
+              .line(SIDES.get(side), curve, look)
+              .ended(new Panel.End(curve.last(), end, look.colour(), true));
     }
     if (!want.isEmpty()) {
-      String wanted = "want " + Quantities.setting(want.last());
-      ends.add(new Panel.End(want.last(), wanted, Theme.INK, false));
+      panel = panel.ended(want.last(), "want " + Quantities.setting(want.last()));
     }
-    marks.addAll(moments(figure, curves, vertical));
-    return new Panel(name(figure), height, window.axis(), vertical, marks, List.of(), ends);
+    return panel.with(moments(figure, curves, vertical));
   }
 
   /** What stands at the end of a curve: its side and, unless it is marked elsewhere, the figure. */

@@ -12,7 +12,6 @@ import settle.plots.chart.Mark;
 import settle.plots.chart.Mark.Side;
 import settle.plots.chart.Panel;
 import settle.plots.drawing.Stroke;
-import settle.plots.drawing.Theme;
 import settle.plots.words.Quantities;
 import settle.sim.bench.BenchFindings;
 import settle.sim.bench.HysteresisLoop;
@@ -24,60 +23,54 @@ record LoadLinePicture(BenchFindings findings) {
   /** Water temperatures closer than this make one valve line for all weathers [K]. */
   private static final double SAME_WATER = 0.5;
 
+  private static final Stroke VALVE = new Stroke(4);
+
   Chart chart(String name, String title, String meaning) {
     List<LoadLine> lines = findings.lines();
     LoadLine first = lines.get(0);
     List<Key> keys = new ArrayList<>();
-    List<Mark> marks = new ArrayList<>();
-    List<Panel.End> ends = new ArrayList<>();
+    double warm = lines.stream().mapToDouble(l -> last(l.room())).max().orElseThrow();
+    double cold = lines.stream().mapToDouble(l -> l.room()[0]).min().orElseThrow();
+    Axis x = Axis.exact(cold, warm, 8, "room temperature, °C");
+    Axis y = Axis.round(0, most() / unit(), 6, unit() > 1 ? "kW" : "W");
+    Panel panel = Panel.of("", 420, x, y);
     boolean one = oneValveLine();
     double half = findings.rig().loop().map(HysteresisLoop::hysteresis).orElse(0.0) / 2;
     Curve offered = curve(first.room(), first.offered());
     if (half > 0 && findings.thermostatic()) {
-      marks.add(new Mark.Band(shifted(offered, -half), shifted(offered, half)));
+      panel = panel.with(new Mark.Band(shifted(offered, -half), shifted(offered, half)));
       keys.add(
           Key.band(
               "within its play"
                   + (one ? "" : ", " + Quantities.setting(first.outdoor()) + " outdoors")));
     }
     if (one) {
-      marks.add(new Mark.Line("valve", offered, Look.ink(Stroke.HEAVY)));
-      keys.add(Key.line("valve and emitter", Stroke.HEAVY));
+      panel = panel.line("valve", offered, Look.ink(VALVE));
+      keys.add(Key.line("valve and emitter", VALVE));
     }
+    String want = "want " + Quantities.setting(findings.want());
     for (int i = 0; i < lines.size(); i++) {
       LoadLine line = lines.get(i);
       Look look = Look.arrangement(i);
-      marks.add(new Mark.Line("load " + i, curve(line.room(), line.load()), look));
+      panel = panel.line("load " + i, curve(line.room(), line.load()), look);
       if (!one) {
-        marks.add(new Mark.Line("valve " + i, curve(line.room(), line.offered()), look));
+        panel = panel.line("valve " + i, curve(line.room(), line.offered()), look);
       }
-      keys.add(Key.line(Quantities.setting(line.outdoor()) + " outdoors", look));
-      double end = line.load()[line.load().length - 1] / unit();
-      String weather = "room at " + Quantities.setting(line.outdoor());
-      ends.add(new Panel.End(end, weather, Theme.INK, false));
+      String weather = Quantities.setting(line.outdoor());
+      keys.add(Key.line(weather + " outdoors", look));
+      panel = panel.ended(last(line.load()) / unit(), "room at " + weather);
     }
-    double warm = lines.stream().mapToDouble(l -> last(l.room())).max().orElseThrow();
-    double cold = lines.stream().mapToDouble(l -> l.room()[0]).min().orElseThrow();
-    Axis x = Axis.exact(cold, warm, 8, "room temperature, °C");
-    Axis y = Axis.round(0, most() / unit(), 6, unit() > 1 ? "kW" : "W");
-    String want = "want " + Quantities.setting(findings.want());
-    marks.add(Overlaid.upright(want, findings.want(), y));
-    marks.add(new Mark.Words(want, findings.want(), y.max(), Side.BELOW_RIGHT));
+    panel = panel.upright(want, findings.want());
+    panel = panel.remark(want, findings.want(), y.max(), Side.BELOW_RIGHT);
     for (int i = 0; i < lines.size(); i++) {
-      crossing(marks, lines.get(i), Look.arrangement(i));
+      LoadLine line = lines.get(i);
+      double heat = line.heat() / unit();
+      String words =
+          Quantities.number(line.crossing(), 2) + " °C, " + Quantities.power(line.heat());
+      panel = panel.with(new Mark.Point(line.crossing(), heat, Look.arrangement(i)));
+      panel = panel.remark(words, line.crossing(), heat, Side.BELOW_RIGHT);
     }
-    return new Chart(name, title, meaning, keys, new Panel("", 420, x, y, marks, List.of(), ends));
-  }
-
-  private void crossing(List<Mark> marks, LoadLine line, Look look) {
-    double heat = line.heat() / unit();
-    marks.add(new Mark.Point(line.crossing(), heat, look));
-    marks.add(
-        new Mark.Words(
-            Quantities.number(line.crossing(), 2) + " °C, " + Quantities.power(line.heat()),
-            line.crossing(),
-            heat,
-            Side.BELOW_RIGHT));
+    return new Chart(name, title, meaning, keys, panel);
   }
 
   private static double last(double[] values) {

@@ -13,7 +13,6 @@ import settle.plots.chart.Panel;
 import settle.plots.chart.Tick;
 import settle.plots.drawing.Picture;
 import settle.plots.drawing.Stroke;
-import settle.plots.drawing.Theme;
 import settle.plots.words.OddsWords;
 import settle.plots.words.Quantities;
 import settle.sim.house.Uncertainty;
@@ -71,9 +70,6 @@ public final class OddsCharts {
     List<Uncertainty> ranked = ranked();
     Rows rows = new Rows(ranked.size(), odds.size(), 15, 16);
     List<Mark> marks = new ArrayList<>();
-    Axis y = Axis.names(ranked.stream().map(this::label).toList());
-    double chance = odds.stream().mapToDouble(OddsWords::least).max().orElse(0);
-    marks.add(Overlaid.upright("no more than chance", chance, y));
     for (int k = 0; k < ranked.size(); k++) {
       for (int i = 0; i < odds.size(); i++) {
         double correlation = Math.abs(correlation(i, ranked.get(k)));
@@ -88,12 +84,10 @@ public final class OddsCharts {
                 Quantities.number(correlation, 2)));
       }
     }
-    return new Panel(
-        "",
-        rows.height(),
-        Axis.exact(0, 1, 5, "rank correlation with the shortfall of the coldest room"),
-        y,
-        marks);
+    double chance = odds.stream().mapToDouble(OddsWords::least).max().orElse(0);
+    Axis x = Axis.exact(0, 1, 5, "rank correlation with the shortfall of the coldest room");
+    Axis y = Axis.names(ranked.stream().map(this::label).toList());
+    return Panel.of("", rows.height(), x, y).upright("no more than chance", chance).with(marks);
   }
 
   /** What the first arrangement ranks, then what only others do. */
@@ -121,8 +115,10 @@ public final class OddsCharts {
     for (Odds.Estimate estimate : odds.get(0).odds().convergence()) {
       ticks.add(new Tick(log(estimate.samples()), Integer.toString(estimate.samples())));
     }
-    List<Mark> marks = new ArrayList<>();
-    List<Panel.End> ends = new ArrayList<>();
+    double first = ticks.get(0).value() - 0.5;
+    double end = ticks.get(ticks.size() - 1).value() + 0.5;
+    Axis houses = new Axis(first, end, ticks, "houses tried");
+    Panel panel = Panel.of("", 280, houses, Axis.exact(0, 100, 5, "of 100"));
     for (int i = 0; i < odds.size(); i++) {
       Look look = Look.arrangement(i);
       double aside = 0.12 * (i - (odds.size() - 1) / 2.0);
@@ -135,29 +131,23 @@ public final class OddsCharts {
         double error = 100 * seen.get(k).error();
         Curve bounds =
             Curve.straight(x[k], Math.max(0, y[k] - error), x[k], Math.min(100, y[k] + error));
-        marks.add(new Mark.Line(names.get(i) + " error " + k, bounds, look.with(Stroke.THIN)));
-        marks.add(new Mark.Point(x[k], y[k], look));
+        panel =
+            panel
+                .line(names.get(i) + " error " + k, bounds, look.with(Stroke.THIN))
+                .with(new Mark.Point(x[k], y[k], look));
       }
-      marks.add(new Mark.Line(names.get(i), new Curve(x, y), look));
       double last = y[y.length - 1];
-      ends.add(new Panel.End(last, Quantities.number(last, 0), Theme.INK, false));
+      panel = panel.line(names.get(i), new Curve(x, y), look);
+      panel = panel.ended(last, Quantities.number(last, 0));
       double turned = 100 * odds.get(i).odds().headsTurnedUp().keepUp();
       if (turned > last) {
-        marks.add(new Mark.Point(x[x.length - 1], turned, look));
-        String words = Quantities.number(turned, 0) + ", low heads turned up";
-        ends.add(new Panel.End(turned, words, Theme.INK, false));
+        panel =
+            panel
+                .with(new Mark.Point(x[x.length - 1], turned, look))
+                .ended(turned, Quantities.number(turned, 0) + ", low heads turned up");
       }
     }
-    double first = ticks.get(0).value() - 0.5;
-    double end = ticks.get(ticks.size() - 1).value() + 0.5;
-    return new Panel(
-        "",
-        280,
-        new Axis(first, end, ticks, "houses tried"),
-        Axis.exact(0, 100, 5, "of 100"),
-        marks,
-        List.of(),
-        ends);
+    return panel;
   }
 
   private static double log(int samples) {

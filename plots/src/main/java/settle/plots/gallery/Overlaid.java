@@ -3,12 +3,10 @@ package settle.plots.gallery;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import settle.plots.chart.Axis;
 import settle.plots.chart.Curve;
 import settle.plots.chart.Key;
 import settle.plots.chart.Look;
 import settle.plots.chart.Mark;
-import settle.plots.drawing.Stroke;
 import settle.plots.words.Comparison;
 import settle.sim.result.RunResult;
 
@@ -52,20 +50,5 @@ final class Overlaid {
 
   static double most(List<Curve> curves) {
     return curves.stream().mapToDouble(Curve::most).max().orElse(Double.NEGATIVE_INFINITY);
-  }
-
-  /** A level across a panel. */
-  static Mark level(String name, Axis x, double y) {
-    return fine(name, x.min(), y, x.max(), y);
-  }
-
-  /** An upright line through a panel. */
-  static Mark upright(String name, double x, Axis y) {
-    return fine(name, x, y.min(), x, y.max());
-  }
-
-  /** A finely dashed straight line. */
-  static Mark fine(String name, double x1, double y1, double x2, double y2) {
-    return new Mark.Line(name, Curve.straight(x1, y1, x2, y2), Look.ink(Stroke.FINE_DASH));
   }
 }

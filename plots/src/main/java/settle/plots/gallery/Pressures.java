@@ -109,11 +109,9 @@ record Pressures(Comparison comparison, TimeWindow window) {
                     window,
                     everyStep,
                     scale));
-    return new Panel(
-        everyStep ? name : name + ", means over " + Quantities.duration(window.readableInterval()),
-        HEIGHT,
-        window.axis(),
-        Axis.round(0, Math.max(0, Overlaid.most(curves)), 4, unit),
-        Overlaid.lines(comparison, curves));
+    String shown =
+        everyStep ? name : name + ", means over " + Quantities.duration(window.readableInterval());
+    Axis axis = Axis.round(0, Math.max(0, Overlaid.most(curves)), 4, unit);
+    return Panel.of(shown, HEIGHT, window.axis(), axis).with(Overlaid.lines(comparison, curves));
   }
 }

@@ -29,27 +29,22 @@ record ResponsePicture(BenchFindings findings) {
     Axis x = Axis.exact(0, shown(onward, back) / 60, 8, "minutes after the jump");
     Axis y = Axis.round(0, litresPerHour(most) * 1.08, 6, "l/h");
     List<Key> keys = new ArrayList<>();
-    List<Mark> marks = new ArrayList<>();
     keys.add(
         Key.line(
             back.isPresent() ? "1 K cooler, cooling before" : "2 K cooler, from shut", ONWARD));
-    marks.add(new Mark.Line("onward", curve(onward, x), ONWARD));
+    Panel panel = Panel.of("", 340, x, y).line("onward", curve(onward, x), ONWARD);
     if (back.isPresent()) {
       keys.add(Key.line("1 K warmer, after having cooled", BACK));
-      marks.add(new Mark.Line("back", curve(back.get(), x), BACK));
+      panel = panel.line("back", curve(back.get(), x), BACK);
     }
-    read(marks, onward, x);
+    panel = read(panel, onward);
     if (back.isPresent() && back.get().standsStill() > 60) {
       double still = back.get().standsStill() / 60;
-      double above = 0.04 * (y.max() - y.min());
-      marks.add(
-          new Mark.Span(
-              0,
-              still,
-              litresPerHour(back.get().before()) + above,
-              "play taken up: nothing for " + Quantities.number(still, 1) + " min"));
+      double above = litresPerHour(back.get().before()) + 0.04 * (y.max() - y.min());
+      String words = "play taken up: nothing for " + Quantities.number(still, 1) + " min";
+      panel = panel.with(new Mark.Span(0, still, above, words));
     }
-    return new Chart(name, title, meaning, keys, new Panel("", 340, x, y, marks));
+    return new Chart(name, title, meaning, keys, panel);
   }
 
   /** How long there is something to see [s]. */
@@ -70,18 +65,19 @@ record ResponsePicture(BenchFindings findings) {
         Arrays.stream(response.flow(), 0, n).map(this::litresPerHour).toArray());
   }
 
-  private void read(List<Mark> marks, StepResponse response, Axis x) {
+  private Panel read(Panel panel, StepResponse response) {
     double t = response.timeTo(StepResponse.READ_AT) / 60;
     double settled = litresPerHour(response.settled());
     double before = litresPerHour(response.before());
     double there = before + StepResponse.READ_AT * (settled - before);
     String constant =
         (findings.thermostatic() ? "time constant " : "") + Quantities.number(t, 1) + " min";
-    marks.add(Overlaid.fine("63 %", 0, there, t, there));
-    marks.add(Overlaid.fine(constant, t, there, t, 0));
-    marks.add(Overlaid.level("settled", x, settled));
-    marks.add(new Mark.Words("63 % of the change", 0, there, Side.ABOVE_RIGHT));
-    marks.add(new Mark.Words(constant, t, 0, Side.ABOVE_RIGHT));
-    marks.add(new Mark.Words("where it ends up", x.max(), settled, Side.ABOVE_LEFT));
+    return panel
+        .fine("63 %", 0, there, t, there)
+        .fine(constant, t, there, t, 0)
+        .level("settled", settled)
+        .remark("63 % of the change", 0, there, Side.ABOVE_RIGHT)
+        .remark(constant, t, 0, Side.ABOVE_RIGHT)
+        .remark("where it ends up", panel.x().max(), settled, Side.ABOVE_LEFT);
   }
 }

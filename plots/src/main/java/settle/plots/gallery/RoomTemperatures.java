@@ -16,6 +16,7 @@ import settle.plots.words.Comparison;
 import settle.plots.words.Quantities;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
+import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
 
 /**
@@ -71,15 +72,8 @@ record RoomTemperatures(Comparison comparison, TimeWindow window, boolean sinceC
     Axis temperature = temperatureAxis(height);
     List<Panel> panels = new ArrayList<>();
     for (int room = 0; room < rooms; room++) {
-      panels.add(
-          new Panel(
-              comparison.house().rooms().get(room).name(),
-              height,
-              time,
-              temperature,
-              marks(room),
-              season() ? List.of() : warmUps(room),
-              List.of()));
+      String name = comparison.house().rooms().get(room).name();
+      panels.add(noted(room, Panel.of(name, height, time, temperature).with(marks(room))));
     }
     return panels;
   }
@@ -106,18 +100,17 @@ record RoomTemperatures(Comparison comparison, TimeWindow window, boolean sinceC
     return marks;
   }
 
-  /** After how long each arrangement has the room warm, each figure behind its marker. */
-  private List<Panel.Note> warmUps(int room) {
-    List<Panel.Note> notes = new ArrayList<>();
-    for (int i = 0; i < comparison.results().size(); i++) {
-      var figures = comparison.results().get(i).rooms().get(room);
+  /** Notes after how long each arrangement has the room warm, each figure behind its marker. */
+  private Panel noted(int room, Panel panel) {
+    Panel noted = panel;
+    for (int i = 0; i < comparison.results().size() && !season(); i++) {
+      RoomFigures figures = comparison.results().get(i).rooms().get(room);
       if (figures.ratedOutput() > 0) {
-        notes.add(
-            new Panel.Note(
-                Quantities.warmUp(figures.warmUp()), new Key.MarkerSample(Look.arrangement(i))));
+        String warmUp = Quantities.warmUp(figures.warmUp());
+        noted = noted.noted(warmUp, new Key.MarkerSample(Look.arrangement(i)));
       }
     }
-    return notes;
+    return noted;
   }
 
   private Axis temperatureAxis(int height) {

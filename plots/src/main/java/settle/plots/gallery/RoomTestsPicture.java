@@ -6,7 +6,6 @@ import settle.plots.chart.Chart;
 import settle.plots.chart.Curve;
 import settle.plots.chart.Key;
 import settle.plots.chart.Look;
-import settle.plots.chart.Mark;
 import settle.plots.chart.Panel;
 import settle.plots.drawing.Stroke;
 import settle.plots.drawing.Stroke.Dash;
@@ -51,17 +50,11 @@ record RoomTestsPicture(BenchFindings findings) {
 
   private static Panel panel(Course course, Axis temperature) {
     double rest = course.atRest();
-    return new Panel(
-        BenchWords.change(course),
-        150,
-        TIME,
-        temperature,
-        List.of(
-            new Mark.Line("room", curve(course), ROOM),
-            Overlaid.level("want", TIME, course.want()),
-            new Mark.Line("at rest", Curve.straight(0, rest, TO, rest), REST)),
-        List.of(new Panel.Note(BenchWords.settled(course), null)),
-        List.of());
+    return Panel.of(BenchWords.change(course), 150, TIME, temperature)
+        .noted(BenchWords.settled(course))
+        .line("room", curve(course), ROOM)
+        .level("want", course.want())
+        .line("at rest", Curve.straight(0, rest, TO, rest), REST);
   }
 
   private static Curve curve(Course course) {

@@ -47,9 +47,9 @@ record SourceAtWork(Comparison comparison, TimeWindow window) {
   private List<Panel> panels() {
     List<Curve> given = curves(HouseColumn.SOURCE_HEAT, 1e-3);
     List<Curve> used = curves(HouseColumn.SOURCE_INPUT, 1e-3);
-    List<Curve> water = new ArrayList<>(curves(HouseColumn.SOURCE_FLOW, 1));
-    water.addAll(curves(HouseColumn.RETURN, 1));
-    water.addAll(curves(HouseColumn.SET_POINT, 1));
+    List<Curve> waters = new ArrayList<>(curves(HouseColumn.SOURCE_FLOW, 1));
+    waters.addAll(curves(HouseColumn.RETURN, 1));
+    waters.addAll(curves(HouseColumn.SET_POINT, 1));
     Axis power =
         Axis.round(
             Math.min(0, Overlaid.least(given)),
@@ -57,7 +57,7 @@ record SourceAtWork(Comparison comparison, TimeWindow window) {
             4,
             "kW");
     Axis temperature =
-        Axis.padded(Overlaid.least(water) - 1, Overlaid.most(water) + 1, 10, 5, "°C");
+        Axis.padded(Overlaid.least(waters) - 1, Overlaid.most(waters) + 1, 10, 5, "°C");
     List<Panel> panels = new ArrayList<>();
     for (int i = 0; i < comparison.results().size(); i++) {
       RunResult result = comparison.results().get(i);
@@ -66,21 +66,12 @@ record SourceAtWork(Comparison comparison, TimeWindow window) {
       String some = starts.length > Starts.MOST ? ", some marked" : "";
       String name = result.arrangement().name();
       panels.add(
-          new Panel(
-              name + ": heat given, power used",
-              HEIGHT,
-              window.axis(),
-              power,
-              power(result, look, starts, power),
-              List.of(new Panel.Note(count(starts.length) + some, null)),
-              List.of()));
+          Panel.of(name + ": heat given, power used", HEIGHT, window.axis(), power)
+              .with(power(result, look, starts, power))
+              .noted(count(starts.length) + some));
+      String water = name + ": water leaving the source and coming back";
       panels.add(
-          new Panel(
-              name + ": water leaving the source and coming back",
-              HEIGHT,
-              window.axis(),
-              temperature,
-              water(result, look, starts)));
+          Panel.of(water, HEIGHT, window.axis(), temperature).with(water(result, look, starts)));
     }
     return panels;
   }

@@ -5,7 +5,6 @@ import settle.plots.chart.Axis;
 import settle.plots.chart.Chart;
 import settle.plots.chart.Curve;
 import settle.plots.chart.Look;
-import settle.plots.chart.Mark;
 import settle.plots.chart.Panel;
 import settle.plots.drawing.Stroke;
 import settle.plots.words.Comparison;
@@ -30,22 +29,15 @@ record SourcePower(Comparison comparison, TimeWindow window) {
                     r.trace(), r.trace().column(HouseColumn.SOURCE_HEAT), window, interval, 1e-3));
     Trace trace = comparison.results().get(0).trace();
     Curve outdoor = Courses.ofMeans(trace, trace.column(HouseColumn.OUTDOOR), window, 1);
+    Axis power = Axis.round(0, Math.max(0, Overlaid.most(heat)), 5, "kW");
+    Axis cold = Axis.padded(outdoor.least() - 0.5, outdoor.most() + 0.5, 5, 4, "°C");
+    String means = "heat from the source, means over " + Quantities.duration(interval);
     return new Chart(
         name,
         title,
         meaning,
         Overlaid.keys(comparison),
-        new Panel(
-            "heat from the source, means over " + Quantities.duration(interval),
-            240,
-            time,
-            Axis.round(0, Math.max(0, Overlaid.most(heat)), 5, "kW"),
-            Overlaid.lines(comparison, heat)),
-        new Panel(
-            "outdoors",
-            80,
-            time,
-            Axis.padded(outdoor.least() - 0.5, outdoor.most() + 0.5, 5, 4, "°C"),
-            List.of(new Mark.Line("outdoors", outdoor, Look.ink(Stroke.THIN)))));
+        Panel.of(means, 240, time, power).with(Overlaid.lines(comparison, heat)),
+        Panel.of("outdoors", 80, time, cold).line("outdoors", outdoor, Look.ink(Stroke.THIN)));
   }
 }

@@ -7,7 +7,6 @@ import settle.plots.chart.Chart;
 import settle.plots.chart.Curve;
 import settle.plots.chart.Key;
 import settle.plots.chart.Look;
-import settle.plots.chart.Mark;
 import settle.plots.chart.Mark.Side;
 import settle.plots.chart.Panel;
 import settle.plots.drawing.Picture;
@@ -144,20 +143,17 @@ public final class TuningCharts {
     if (!least.isEmpty()) {
       keys.add(Key.line("least that holds every room", Stroke.FINE_DASH));
     }
+    Axis outdoors = Axis.exact(cold, Holding.MILDEST, 7, "outdoors, °C");
+    Axis flow = Axis.round(Overlaid.least(all) - 2, Overlaid.most(all) + 2, 6, "°C");
     return new Chart(
         "flow-temperature",
         title,
         meaning,
         keys,
-        new Panel(
-            "",
-            HEIGHT,
-            Axis.exact(cold, Holding.MILDEST, 7, "outdoors, °C"),
-            Axis.round(Overlaid.least(all) - 2, Overlaid.most(all) + 2, 6, "°C"),
-            List.of(
-                new Mark.Line("found", found, FOUND),
-                new Mark.Line("tuned", tuned, TUNED),
-                new Mark.Line("least", least, Look.ink(Stroke.FINE_DASH)))));
+        Panel.of("", HEIGHT, outdoors, flow)
+            .line("found", found, FOUND)
+            .line("tuned", tuned, TUNED)
+            .line("least", least, Look.ink(Stroke.FINE_DASH)));
   }
 
   private static Curve asked(Plant plant, double cold) {
@@ -196,22 +192,16 @@ public final class TuningCharts {
             Math.max(last(found.x()), Math.max(last(tuned.x()), tolerance)),
             8,
             "coldest room below want, K");
-    Axis y = Axis.exact(0, 100, 5, "%");
     return new Chart(
         "over-spreads",
         title,
         meaning,
         Overlaid.keys(List.of("found", "tuned")),
-        new Panel(
-            "",
-            HEIGHT,
-            x,
-            y,
-            List.of(
-                new Mark.Line("found", found, FOUND),
-                new Mark.Line("tuned", tuned, TUNED),
-                Overlaid.upright("held up to here", tolerance, y),
-                new Mark.Words("held up to here", tolerance, 0, Side.ABOVE_RIGHT))));
+        Panel.of("", HEIGHT, x, Axis.exact(0, 100, 5, "%"))
+            .line("found", found, FOUND)
+            .line("tuned", tuned, TUNED)
+            .upright("held up to here", tolerance)
+            .remark("held up to here", tolerance, 0, Side.ABOVE_RIGHT));
   }
 
   /** Share of houses in which the coldest room is at most so far below want, as steps [%]. */

@@ -40,9 +40,10 @@ record ValveAction(Comparison comparison, TimeWindow window, int room) {
         meaning,
         keys,
         sensed(head),
-        new Panel(
-            "valve opening (100 % is fully open)",
-            150, window.axis(), Axis.round(0, 100, 4, "%"), Overlaid.lines(comparison, opening)));
+        Panel.of(
+                "valve opening (100 % is fully open)",
+                150, window.axis(), Axis.round(0, 100, 4, "%"))
+            .with(Overlaid.lines(comparison, opening)));
   }
 
   private Panel sensed(Valve head) {
@@ -58,13 +59,10 @@ record ValveAction(Comparison comparison, TimeWindow window, int room) {
       least = Math.min(least, setPoint.least());
       most = Math.max(most, shut.most());
     }
-    marks.addAll(Overlaid.lines(comparison, sensed));
-    return new Panel(
-        "temperature the head senses",
-        200,
-        window.axis(),
-        Axis.exact(least - 0.3, most + 0.3, 6, "°C"),
-        marks);
+    Axis axis = Axis.exact(least - 0.3, most + 0.3, 6, "°C");
+    return Panel.of("temperature the head senses", 200, window.axis(), axis)
+        .with(marks)
+        .with(Overlaid.lines(comparison, sensed));
   }
 
   /** No curve where the room has no thermostatic head. */

@@ -3,7 +3,6 @@ package settle.plots.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jsoup.Jsoup;
@@ -111,7 +110,7 @@ class ChartDrawingTest {
 
   private static Panel panel(String name, Axis x, Mark... marks) {
     Axis y = name.isEmpty() ? WARMTH.captioned("") : WARMTH;
-    return new Panel(name, 200, x, y, Arrays.asList(marks));
+    return Panel.of(name, 200, x, y).with(marks);
   }
 
   private static Document svg(Panel panel) {
