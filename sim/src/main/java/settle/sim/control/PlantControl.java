@@ -201,14 +201,10 @@ public final class PlantControl {
     if (!control.usesReferenceRoom()) {
       return Double.POSITIVE_INFINITY;
     }
-    Programme programme = programmes[reference];
     double steady = frost.timeToSwitch(FROST_WANT, sensor);
-    if (programme.isDay() || control.setback() == Control.Setback.HEADS) {
-      if (dayRelay != null) {
-        steady = Math.min(steady, dayRelay.timeToSwitch(programme.inForce(), sensor));
-      }
-    } else if (control.setback() == Control.Setback.SOURCE) {
-      steady = Math.min(steady, setBack.timeToSwitch(programme.inForce(), sensor));
+    Relay relay = relayInForce();
+    if (relay != null) {
+      steady = Math.min(steady, relay.timeToSwitch(programmes[reference].inForce(), sensor));
     }
     if (learner != null) {
       for (int r = 0; r < programmes.length; r++) {
@@ -216,6 +212,44 @@ public final class PlantControl {
       }
     }
     return steady;
+  }
+
+  /**
+   * How far into a step that is being tried a room that is watched switches something [s]; infinite
+   * if it does not.
+   *
+   * @param room which
+   * @param length of the step [s]
+   * @param mean its mean operative temperature over the step [°C]
+   */
+  public double switchesAfter(int room, double length, double mean) {
+    double first = Double.POSITIVE_INFINITY;
+    if (room == reference && control.usesReferenceRoom()) {
+      first = frost.switchesAfter(FROST_WANT, sensor, length, mean);
+      Relay relay = relayInForce();
+      if (relay != null) {
+        double want = programmes[reference].inForce();
+        first = Math.min(first, relay.switchesAfter(want, sensor, length, mean));
+      }
+    }
+    if (learner != null) {
+      double left = programmes[room].nextDay() - time;
+      double want = programmes[room].dayWant();
+      double early = left - lead(room);
+      double tooLate = learner.lead(want - sensors[room].after(length, mean)) - (left - length);
+      if (early > 0 && tooLate > 0) {
+        first = Math.min(first, length * early / (early + tooLate));
+      }
+    }
+    return first;
+  }
+
+  /** What calls for heat by temperature now; null where nothing does. */
+  private Relay relayInForce() {
+    if (programmes[reference].isDay() || control.setback() == Control.Setback.HEADS) {
+      return dayRelay;
+    }
+    return control.setback() == Control.Setback.SOURCE ? setBack : null;
   }
 
   /** Time left and lead close in on each other at 1 + k |dT/dt| while the room cools [s]. */

@@ -39,4 +39,16 @@ public final class Relay {
         ? sensor.timeTo(want + differential / 2, true)
         : sensor.timeTo(want - differential / 2, false);
   }
+
+  /**
+   * How far into a step that is being tried it will switch [s]; infinite if it will not.
+   *
+   * @param length of the step [s]
+   * @param mean mean temperature of the sensor's room over it [°C]
+   */
+  public double switchesAfter(double want, RoomSensor sensor, double length, double mean) {
+    return on
+        ? sensor.passesAfter(want + differential / 2, true, length, mean)
+        : sensor.passesAfter(want - differential / 2, false, length, mean);
+  }
 }

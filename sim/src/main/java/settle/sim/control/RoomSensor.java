@@ -16,6 +16,7 @@ public final class RoomSensor {
   private double value;
   private double slope;
   private double bend;
+  private double room;
   private double lastRise;
   private double lastLength;
 
@@ -26,6 +27,7 @@ public final class RoomSensor {
   public RoomSensor(double timeConstant, double start) {
     this.timeConstant = timeConstant;
     value = start;
+    room = start;
   }
 
   /**
@@ -50,8 +52,46 @@ public final class RoomSensor {
       bend = lastLength > 0 ? (rise - lastRise) / apart : 0;
       slope = rise + bend * length / 3;
     }
+    room = end;
     lastRise = rise;
     lastLength = length;
+  }
+
+  /**
+   * Temperature sensed at the end of a step that is being tried [°C]: without lag on the parabola
+   * that has the slope it has now and the step's mean.
+   *
+   * @param length of the step [s]
+   * @param mean mean temperature of the room over it [°C]
+   */
+  public double after(double length, double mean) {
+    if (timeConstant > 0) {
+      double rise = 2 * (mean - room) / length;
+      double lagging = room - rise * timeConstant;
+      return lagging + rise * length + (value - lagging) * Math.exp(-length / timeConstant);
+    }
+    return 3 * mean - 2 * value - slope * length / 2;
+  }
+
+  /**
+   * How far into a step that is being tried it passes a temperature [s]; infinite if it does not.
+   *
+   * @param temperature [°C]; one already reached gives 0
+   * @param rising whether it is to be passed upwards
+   * @param length of the step [s]
+   * @param mean mean temperature of the room over it [°C]
+   */
+  public double passesAfter(double temperature, boolean rising, double length, double mean) {
+    double sign = rising ? 1 : -1;
+    double distance = sign * (temperature - value);
+    if (distance <= 0) {
+      return 0;
+    }
+    double towards = sign * slope;
+    double end = sign * (after(length, mean) - value);
+    double faster = 2 * (end - towards * length) / (length * length);
+    double speed = towards + Math.sqrt(towards * towards + 2 * faster * distance);
+    return speed * length >= 2 * distance ? 2 * distance / speed : Double.POSITIVE_INFINITY;
   }
 
   /** Temperature sensed now [°C]. */

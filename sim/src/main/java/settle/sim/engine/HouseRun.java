@@ -78,6 +78,15 @@ public final class HouseRun {
    */
   private static final double OPENING_AGREEMENT = 0.003;
 
+  /** How late after a switching a step ends, so that it surely is one [s]. */
+  private static final double MET_WITHIN = 0.1;
+
+  /**
+   * How much later each further step may end, of several in a row that were cut at a switching [-]:
+   * where things go to and fro about it, steps would else come to nothing.
+   */
+  private static final double LATER = 2;
+
   /** Steps without agreement after which none is made shorter than the shortest for it. */
   private static final int MANY = 100;
 
@@ -440,23 +449,58 @@ public final class HouseRun {
     }
     int level = ladder.next(steady, untilEvent);
     double h = level >= 0 ? ladder.lengths()[level] : untilEvent;
+    double late = mayBeLate;
+    mayBeLate = MET_WITHIN;
     while (true) {
       boolean agreed = attempt(level, h);
-      // A step across the seat would hold a mean of dry and wet; water reaches the head at once.
-      double longest = agreed ? Math.max(valves.leavesSeatAfter(), ladder.shortest()) : h / 2;
+      double longest = agreed ? mayLast(h, late) : h / 2;
       if (h <= longest) {
         return h;
       }
-      int shorter = h > leastStep() ? ladder.shorter(longest) : -1;
-      if (shorter < 0) {
-        stepsUnagreed += agreed ? 0 : 1;
-        return h;
+      if (agreed && longest < ladder.shortest()) {
+        level = -1;
+        h = longest;
+        ladder.reset();
+        mayBeLate = LATER * late;
+      } else {
+        int shorter = h > leastStep() ? ladder.shorter(longest) : -1;
+        if (shorter < 0) {
+          stepsUnagreed += agreed ? 0 : 1;
+          return h;
+        }
+        level = shorter;
+        h = ladder.lengths()[level];
       }
-      level = shorter;
-      h = ladder.lengths()[level];
       roomStepper.restore();
       circuit.restore();
     }
+  }
+
+  /**
+   * How long a step that was tried and agrees may last [s]. One across a valve's seat would hold a
+   * mean of dry and wet; water reaches the head at once. What switches by temperature or lift does
+   * so between two steps.
+   *
+   * @param h its length [s]
+   * @param late how late after a switching it may end [s]
+   */
+  private double mayLast(double h, double late) {
+    double switches = valves.switchesAfter(h);
+    if (house.control().interlock()) {
+      switches = Math.min(switches, valves.opensOrShutsAfter(h));
+    }
+    for (int r = 0; r < rooms; r++) {
+      if (watched[r]) {
+        switches = Math.min(switches, control.switchesAfter(r, h, settledOperative(r)));
+      }
+    }
+    double leavesSeat = Math.max(valves.leavesSeatAfter(), ladder.shortest());
+    return Math.min(switches + late, leavesSeat);
+  }
+
+  /** Mean operative temperature of a room over the tried step [°C]. */
+  private double settledOperative(int room) {
+    return (roomStepper.settledAir(room) + roomStepper.settledStar(room)) / 2;
   }
 
   /**
@@ -490,6 +534,7 @@ public final class HouseRun {
   }
 
   private double lastLength;
+  private double mayBeLate = MET_WITHIN;
   private double heatSteadyFor = Double.POSITIVE_INFINITY;
 
   private void decideCall() {
@@ -521,8 +566,7 @@ public final class HouseRun {
   private void observe(double h) {
     for (int r = 0; r < rooms; r++) {
       if (watched[r]) {
-        double mean = (roomStepper.settledAir(r) + roomStepper.settledStar(r)) / 2;
-        control.follow(r, h, mean, operative(r));
+        control.follow(r, h, settledOperative(r), operative(r));
       }
     }
     for (int b = 0; b < branches; b++) {

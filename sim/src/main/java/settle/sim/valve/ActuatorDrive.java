@@ -30,7 +30,8 @@ final class ActuatorDrive extends ElectricDrive {
   public double lookAhead(double length, double pressureDrop) {
     double reach = length / valve.travelTime();
     nextLift = Stroke.end(lift, goal(), goal(), reach);
-    return valve.kvMaximum() * Stroke.mean(lift, goal(), goal(), reach);
+    meanLift = Stroke.mean(lift, goal(), goal(), reach);
+    return valve.kvMaximum() * meanLift;
   }
 
   @Override
@@ -43,6 +44,11 @@ final class ActuatorDrive extends ElectricDrive {
       double pressureDrop) {
     mean = felt(air, operative);
     return lookAhead(length, pressureDrop);
+  }
+
+  @Override
+  public double switchesAfter(double length) {
+    return thermostat.switchesAfter(want, sensor, length, mean);
   }
 
   @Override

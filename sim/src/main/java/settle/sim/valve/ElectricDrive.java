@@ -13,6 +13,7 @@ abstract class ElectricDrive implements ValveDrive {
 
   // Attempt
   double nextLift;
+  double meanLift;
   double mean;
 
   ElectricDrive(double setPoint, RoomSensing sensing, double startTemperature) {
@@ -30,6 +31,20 @@ abstract class ElectricDrive implements ValveDrive {
   @Override
   public final void shiftSetPoint(double shift) {
     want = setPoint + shift;
+  }
+
+  /** Its course is taken as the parabola with the step's start, mean and end. */
+  @Override
+  public final double passesAfter(double there, double length) {
+    if (lift > there == nextLift > there) {
+      return Double.POSITIVE_INFINITY;
+    }
+    // way = start s + bend s², s from 0 to 1
+    double bend = 3 * (nextLift + lift - 2 * meanLift);
+    double start = nextLift - lift - bend;
+    double way = there - lift;
+    double root = Math.sqrt(Math.max(start * start + 4 * bend * way, 0));
+    return length * Math.min(2 * way / (start + Math.copySign(root, way)), 1);
   }
 
   @Override

@@ -74,7 +74,8 @@ final class MotorDrive extends ElectricDrive {
       sum += Stroke.mean(nextLift, goalBefore, goal, reach);
       nextLift = Stroke.end(nextLift, goalBefore, goal, reach);
     }
-    return valve.kvMaximum() * sum / PARTS;
+    meanLift = sum / PARTS;
+    return valve.kvMaximum() * meanLift;
   }
 
   private double asked(double error, double errorIntegral) {

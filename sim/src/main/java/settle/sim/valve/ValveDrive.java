@@ -45,6 +45,26 @@ public interface ValveDrive {
     return Double.POSITIVE_INFINITY;
   }
 
+  /**
+   * How far into the tried step its thermostat switches [s]; infinite if none does.
+   *
+   * @param length of the step [s]
+   */
+  default double switchesAfter(double length) {
+    return Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * How far into the tried step the valve passes a lift, opening or shutting [s]; infinite if it
+   * does not. Only of drives that an interlock waits for.
+   *
+   * @param there the lift, as a share of its stroke [-]
+   * @param length of the step [s]
+   */
+  default double passesAfter(double there, double length) {
+    return Double.POSITIVE_INFINITY;
+  }
+
   /** Makes the tried step the state. */
   void accept(double length);
 

@@ -190,6 +190,42 @@ public final class ValveStepper {
     return first;
   }
 
+  /** How far into the tried step the first thermostat of a valve switches [s]; infinite if none. */
+  public double switchesAfter(double length) {
+    double first = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < count; i++) {
+      if (electric[i]) {
+        first = Math.min(first, drives[i].switchesAfter(length));
+      }
+    }
+    return first;
+  }
+
+  /**
+   * How far into the tried step what {@link #anyElectricOpen} says changes [s]; infinite if it does
+   * not: the first valve opens, or the last one shuts.
+   */
+  public double opensOrShutsAfter(double length) {
+    double firstOpens = Double.POSITIVE_INFINITY;
+    double lastShuts = 0;
+    boolean open = false;
+    for (int i = 0; i < count; i++) {
+      if (electric[i]) {
+        double passes = drives[i].passesAfter(OPEN, length);
+        if (drives[i].lift() > OPEN) {
+          open = true;
+          lastShuts = Math.max(lastShuts, passes);
+        } else {
+          firstOpens = Math.min(firstOpens, passes);
+        }
+      }
+    }
+    if (!open) {
+      return firstOpens;
+    }
+    return firstOpens > lastShuts ? lastShuts : Double.POSITIVE_INFINITY;
+  }
+
   /**
    * Makes the tried step of all valves the state.
    *
