@@ -478,8 +478,9 @@ public final class HouseRun {
 
   /**
    * How long a step that was tried and agrees may last [s]. One across a valve's seat would hold a
-   * mean of dry and wet; water reaches the head at once. What switches by temperature or lift does
-   * so between two steps.
+   * mean of dry and wet; water reaches the head at once. A long one in which a head takes up its
+   * play would hold a mean of still and moving. What switches by temperature or lift does so
+   * between two steps.
    *
    * @param h its length [s]
    * @param late how late after a switching it may end [s]
@@ -494,8 +495,8 @@ public final class HouseRun {
         switches = Math.min(switches, control.switchesAfter(r, h, settledOperative(r)));
       }
     }
-    double leavesSeat = Math.max(valves.leavesSeatAfter(), ladder.shortest());
-    return Math.min(switches + late, leavesSeat);
+    double starts = Math.min(valves.leavesSeatAfter(), valves.longestAcrossPlay());
+    return Math.min(switches + late, Math.max(starts, ladder.shortest()));
   }
 
   /** Mean operative temperature of a room over the tried step [°C]. */

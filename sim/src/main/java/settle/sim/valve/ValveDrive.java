@@ -46,6 +46,14 @@ public interface ValveDrive {
   }
 
   /**
+   * Longest step that may be kept of a tried one in which the head has taken up its play and begins
+   * to move [s]; infinite if it does not.
+   */
+  default double longestAcrossPlay() {
+    return Double.POSITIVE_INFINITY;
+  }
+
+  /**
    * How far into the tried step its thermostat switches [s]; infinite if none does.
    *
    * @param length of the step [s]

@@ -190,6 +190,17 @@ public final class ValveStepper {
     return first;
   }
 
+  /** Longest step that may be kept of the tried one, if heads in it begin to move [s]. */
+  public double longestAcrossPlay() {
+    double first = Double.POSITIVE_INFINITY;
+    for (ValveDrive drive : drives) {
+      if (drive != null) {
+        first = Math.min(first, drive.longestAcrossPlay());
+      }
+    }
+    return first;
+  }
+
   /** How far into the tried step the first thermostat of a valve switches [s]; infinite if none. */
   public double switchesAfter(double length) {
     double first = Double.POSITIVE_INFINITY;

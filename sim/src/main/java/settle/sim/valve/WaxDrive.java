@@ -23,6 +23,15 @@ final class WaxDrive implements ValveDrive {
    */
   private static final double NO_CHANGE = 1e-9;
 
+  /**
+   * Longest step in which a head that stood within its play begins to move, as a share of its lag
+   * [-]: of a longer one the water would have the mean of still and moving.
+   */
+  private static final double ACROSS_PLAY = 0.15;
+
+  /** Share of its play up to which a head that moves by so much in a step counts as still [-]. */
+  private static final double STILL = 0.01;
+
   // Model
   private final boolean sensesAir;
   private final double setPoint;
@@ -46,6 +55,7 @@ final class WaxDrive implements ValveDrive {
   private double drift;
   private double shift;
   private double lastLength;
+  private boolean still;
 
   // Attempt
   private double nextElement;
@@ -203,6 +213,12 @@ final class WaxDrive implements ValveDrive {
   }
 
   @Override
+  public double longestAcrossPlay() {
+    boolean begins = still && Math.abs(nextPosition - position) > STILL * play;
+    return begins ? ACROSS_PLAY * lag : Double.POSITIVE_INFINITY;
+  }
+
+  @Override
   public void accept(double length) {
     if (deadTime > 0) {
       int slot = delayCount++ % DELAY_SLOTS;
@@ -214,6 +230,7 @@ final class WaxDrive implements ValveDrive {
     meanSense = nextMeanSense;
     drift = nextDrift;
     element = nextElement;
+    still = Math.abs(nextPosition - position) < STILL * play;
     position = nextPosition;
     time += length;
     lastLength = length;

@@ -22,9 +22,6 @@ import settle.sim.weather.Weather;
 /**
  * A head that a warm start or the sun has shut leaves its seat hours later, when steps have grown
  * long, and hot water comes at once: the run is where a run in steps of 5 s is.
- *
- * <p>Not so with an on/off actuator, which is not held here: its thermostat switches at a step's
- * beginning, up to 25 s late in these rooms, and the air is 0.05 K off after that.
  */
 class LeavingSeatRunTest {
 
