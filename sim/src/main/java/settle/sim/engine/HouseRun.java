@@ -184,7 +184,7 @@ public final class HouseRun {
     source = model.sourceStepper(start);
     span = new TemperatureSpan(model, start);
     ladder = new StepLadder(settings.shortestStep(), settings.longestStep());
-    roomStepper.prepare(ladder.lengths());
+    roomStepper.prepare(ladder.prepared());
     Control rules = house.control();
     int referenceRoom = rules.usesReferenceRoom() ? house.roomIndex(rules.referenceRoom()) : 0;
     List<Timetable> wants = house.rooms().stream().map(Room::want).toList();
@@ -448,7 +448,7 @@ public final class HouseRun {
       valveDrop[b] = circuit.network().valveDrop(b);
     }
     int level = ladder.next(steady, untilEvent);
-    double h = level >= 0 ? ladder.lengths()[level] : untilEvent;
+    double h = level >= 0 ? ladder.lengths()[level] : asPrepared(untilEvent);
     double late = mayBeLate;
     mayBeLate = MET_WITHIN;
     while (true) {
@@ -496,7 +496,17 @@ public final class HouseRun {
       }
     }
     double starts = Math.min(valves.leavesSeatAfter(), valves.longestAcrossPlay());
-    return Math.min(switches + late, Math.max(starts, ladder.shortest()));
+    double switched = switches + late;
+    if (switched < ladder.shortest()) {
+      switched = ladder.inParts(switched);
+    }
+    return Math.min(switched, Math.max(starts, ladder.shortest()));
+  }
+
+  /** A length that is whole parts of the shortest step but for rounding [s]; others as they are. */
+  private double asPrepared(double length) {
+    double parts = ladder.inParts(length);
+    return Math.abs(parts - length) < 1e-7 ? parts : length;
   }
 
   /** Mean operative temperature of a room over the tried step [°C]. */
@@ -515,8 +525,9 @@ public final class HouseRun {
   /** Tries a step; returns whether all that has to agree in it does. */
   private boolean attempt(int level, double h) {
     weatherAndGains(h);
-    if (level >= 0) {
-      roomStepper.beginPrepared(level);
+    int prepared = level >= 0 ? level : ladder.positionOf(h);
+    if (prepared >= 0) {
+      roomStepper.beginPrepared(prepared);
     } else {
       roomStepper.begin(h);
     }

@@ -1,12 +1,15 @@
 package settle.sim.engine;
 
+import java.util.Arrays;
+
 /**
  * Chooses the length of each step: short after an event, doubling as things calm down. The choice
  * depends on the model alone.
  *
  * <p>Lengths are the shortest step times powers of two, so that what a step needs is prepared once
  * per length; only the step that ends at an event which is no multiple of the shortest step has
- * another length. Below the shortest step are lengths for those steps only that came to no
+ * another length, and so has one that ends where something switches, in whole parts of the
+ * shortest. Below the shortest step are lengths for those steps only that came to no
  * agreement.
  */
 final class StepLadder {
@@ -14,7 +17,11 @@ final class StepLadder {
   /** Halvings of the shortest step that may be tried for the sake of agreement. */
   private static final int HALVINGS = 7;
 
+  /** Parts of the shortest step that a step may last that ends where something switches [-]. */
+  private static final int PARTS = 64;
+
   private final double[] lengths;
+  private final double part;
   private int level;
 
   StepLadder(double shortest, double longest) {
@@ -26,7 +33,28 @@ final class StepLadder {
     for (int i = 0; i < lengths.length; i++) {
       lengths[i] = shortest * Math.pow(2, i - HALVINGS);
     }
+    part = shortest / PARTS;
     reset();
+  }
+
+  /** Every length that is used again and again [s]: those of {@link #lengths}, then the parts. */
+  double[] prepared() {
+    double[] all = Arrays.copyOf(lengths, lengths.length + PARTS);
+    for (int k = 0; k < PARTS; k++) {
+      all[lengths.length + k] = part * (k + 1);
+    }
+    return all;
+  }
+
+  /** A length that is parts of the shortest step, up to as long as that and not shorter [s]. */
+  double inParts(double length) {
+    return part * Math.min(Math.ceil(length / part - 1e-6), PARTS);
+  }
+
+  /** Position in {@link #prepared} of a length that came from {@link #inParts}; -1 of others. */
+  int positionOf(double length) {
+    int k = (int) Math.round(length / part);
+    return k >= 1 && k <= PARTS && length == part * k ? lengths.length + k - 1 : -1;
   }
 
   double[] lengths() {
