@@ -190,8 +190,13 @@ public final class HouseRun {
     List<Timetable> wants = house.rooms().stream().map(Room::want).toList();
     control = new PlantControl(rules, wants, referenceRoom, house.wantTolerance(), start);
     watched = new boolean[rooms];
+    boolean switches = model.arrangement().branches().stream().anyMatch(b -> b.valve().electric());
     for (int r = 0; r < rooms; r++) {
       watched[r] = control.watches(r);
+      switches |= watched[r];
+    }
+    if (switches) {
+      roomStepper.makeRoom();
     }
     byHeads = rules.setback() == Control.Setback.HEADS;
     carriedOut = new double[rooms];

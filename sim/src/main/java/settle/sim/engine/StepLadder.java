@@ -9,8 +9,7 @@ import java.util.Arrays;
  * <p>Lengths are the shortest step times powers of two, so that what a step needs is prepared once
  * per length; only the step that ends at an event which is no multiple of the shortest step has
  * another length, and so has one that ends where something switches, in whole parts of the
- * shortest. Below the shortest step are lengths for those steps only that came to no
- * agreement.
+ * shortest. Below the shortest step are lengths for those steps only that came to no agreement.
  */
 final class StepLadder {
 

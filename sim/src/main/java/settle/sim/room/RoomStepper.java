@@ -228,12 +228,22 @@ public final class RoomStepper {
     prepared = new ModalStep[again.length];
   }
 
+  /** Makes room for all of these lengths now, so that no step has to. */
+  public void makeRoom() {
+    for (int i = 0; i < prepared.length; i++) {
+      prepared[i] = new ModalStep(fabric);
+    }
+  }
+
   /**
    * Begins a step of one of the lengths that are used again: what would come of the state alone.
    */
   public void beginPrepared(int index) {
     if (prepared[index] == null) {
-      prepared[index] = new ModalStep(fabric).over(conductance, lengths[index]);
+      prepared[index] = new ModalStep(fabric);
+    }
+    if (prepared[index].length == 0) {
+      prepared[index].over(conductance, lengths[index]);
     }
     begin(prepared[index]);
   }

@@ -36,8 +36,11 @@ abstract class ElectricDrive implements ValveDrive {
   /** Its course is taken as the parabola with the step's start, mean and end. */
   @Override
   public final double passesAfter(double there, double length) {
-    if (lift > there == nextLift > there) {
+    if ((lift > there) == (nextLift > there)) {
       return Double.POSITIVE_INFINITY;
+    }
+    if (lift == there) {
+      return 0;
     }
     // way = start s + bend s², s from 0 to 1
     double bend = 3 * (nextLift + lift - 2 * meanLift);
