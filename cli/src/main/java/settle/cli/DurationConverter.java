@@ -2,7 +2,7 @@ package settle.cli;
 
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import settle.scenarios.house.RunKeys;
+import settle.scenarios.house.RunSection;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.quantity.QuantityException;
 
@@ -13,16 +13,16 @@ final class DurationConverter implements ITypeConverter<Double> {
   public Double convert(String text) {
     try {
       double seconds = Dimension.DURATION.parse(text);
-      if (seconds >= RunKeys.STEP.least() && seconds <= RunKeys.STEP.most()) {
+      if (seconds >= RunSection.STEP.least() && seconds <= RunSection.STEP.most()) {
         return seconds;
       }
       throw new TypeConversionException(
           "found "
               + text
               + ", expected "
-              + Dimension.DURATION.show(RunKeys.STEP.least())
+              + Dimension.DURATION.show(RunSection.STEP.least())
               + " to "
-              + Dimension.DURATION.show(RunKeys.STEP.most()));
+              + Dimension.DURATION.show(RunSection.STEP.most()));
     } catch (QuantityException e) {
       throw new TypeConversionException(e.getMessage());
     }

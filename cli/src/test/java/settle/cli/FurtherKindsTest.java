@@ -102,6 +102,8 @@ class FurtherKindsTest {
     Path file = scenario("2 kW", "6 kW");
     assertThat(settle("check", file).status()).isZero();
     assertThat(settle("check", file).out()).contains("nothing wrong.");
+    // From the same tables follow schema and reference.
+    assertThat(FORMAT.table().names()).contains("flow heaters");
     CommandLineRun plain = CommandLineRun.of("check", file);
     assertThat(plain.status()).isEqualTo(2);
     assertThat(plain.err()).contains("expected one of perimeter, panel, towel rail");

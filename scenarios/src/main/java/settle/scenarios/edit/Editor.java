@@ -2,14 +2,14 @@ package settle.scenarios.edit;
 
 import java.util.ArrayList;
 import java.util.List;
-import settle.scenarios.control.ControlKeys;
+import settle.scenarios.control.ControlSection;
 import settle.scenarios.definition.DefinitionSection;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.Typed;
 import settle.scenarios.house.ArrangementKeys;
 import settle.scenarios.house.ScenarioFormat;
-import settle.scenarios.source.SourceKeys;
 import settle.scenarios.source.SourceKinds;
+import settle.scenarios.source.SourceSection;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 
@@ -76,28 +76,28 @@ final class Editor {
   void flowTemperature(double value) {
     List<Object> source = at(format.source());
     Key fixed = SourceKinds.IDEAL.key();
-    put(source, has(source, fixed) ? fixed : SourceKeys.FLOW_TEMPERATURE, value);
+    put(source, has(source, fixed) ? fixed : SourceSection.FLOW_TEMPERATURE, value);
   }
 
   /** How long before every period heating begins [s]. */
   void lead(double value) {
-    List<Object> start = at(ScenarioFormat.CONTROL, ControlKeys.OPTIMUM_START);
-    if (has(start, ControlKeys.LEAD)) {
-      put(start, ControlKeys.LEAD, value);
+    List<Object> start = at(ScenarioFormat.CONTROL, ControlSection.OPTIMUM_START);
+    if (has(start, ControlSection.LEAD)) {
+      put(start, ControlSection.LEAD, value);
     } else {
-      Typed keys = new Typed().put(Key.KIND, ControlKeys.FIXED).put(ControlKeys.LEAD, value);
+      Typed keys = new Typed().put(Key.KIND, ControlSection.FIXED).put(ControlSection.LEAD, value);
       text.put(start, keys.toString(), "");
     }
   }
 
   void curve(Key key, double value) {
-    put(at(ScenarioFormat.CONTROL, ControlKeys.WEATHER_COMPENSATION), key, value);
+    put(at(ScenarioFormat.CONTROL, ControlSection.WEATHER_COMPENSATION), key, value);
   }
 
   void slope(double value) {
     put(
-        at(ScenarioFormat.CONTROL, ControlKeys.WEATHER_COMPENSATION),
-        ControlKeys.SLOPE,
+        at(ScenarioFormat.CONTROL, ControlSection.WEATHER_COMPENSATION),
+        ControlSection.SLOPE,
         Typed.number(value));
   }
 

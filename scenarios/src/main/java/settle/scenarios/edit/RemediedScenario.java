@@ -4,7 +4,7 @@ import static settle.scenarios.edit.Editor.at;
 import static settle.scenarios.edit.Editor.further;
 
 import java.util.List;
-import settle.scenarios.control.ControlKeys;
+import settle.scenarios.control.ControlSection;
 import settle.scenarios.definition.Kind;
 import settle.scenarios.emitter.EmitterKinds;
 import settle.scenarios.fabric.Glazing;
@@ -14,8 +14,8 @@ import settle.scenarios.house.ScenarioFormat;
 import settle.scenarios.pipes.DistributionKeys;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.room.RoomKeys;
-import settle.scenarios.source.SourceKeys;
 import settle.scenarios.source.SourceKind;
+import settle.scenarios.source.SourceSection;
 import settle.scenarios.valve.ValveKeys;
 import settle.sim.control.FlowCurve;
 import settle.sim.emitter.Emitter;
@@ -84,7 +84,7 @@ public final class RemediedScenario {
       case REFERENCE_ROOM ->
           editor.put(
               at(ScenarioFormat.CONTROL),
-              ControlKeys.REFERENCE_ROOM,
+              ControlSection.REFERENCE_ROOM,
               Typed.word(((Measure.ThermostatMoved) measure).toRoom()));
       case PREHEAT -> editor.lead(measure.to());
       case CURVE -> curve(((Measure.Curve) measure).before(), ((Measure.Curve) measure).after());
@@ -130,10 +130,10 @@ public final class RemediedScenario {
       editor.slope(after.slope());
     }
     if (after.shift() != before.shift()) {
-      editor.curve(ControlKeys.SHIFT, after.shift());
+      editor.curve(ControlSection.SHIFT, after.shift());
     }
     if (after.highest() != before.highest()) {
-      editor.curve(ControlKeys.HIGHEST, after.highest());
+      editor.curve(ControlSection.HIGHEST, after.highest());
     }
   }
 
@@ -153,19 +153,19 @@ public final class RemediedScenario {
   private void buffer(Buffer buffer) {
     Typed keys =
         new Typed()
-            .put(SourceKeys.VOLUME, buffer.volume())
+            .put(SourceSection.VOLUME, buffer.volume())
             .put(
-                SourceKeys.PLACEMENT,
+                SourceSection.PLACEMENT,
                 switch (buffer.placement()) {
-                  case FLOW -> SourceKeys.FLOW;
-                  case RETURN -> SourceKeys.RETURN;
-                  case PARALLEL -> SourceKeys.PARALLEL;
+                  case FLOW -> SourceSection.FLOW;
+                  case RETURN -> SourceSection.RETURN;
+                  case PARALLEL -> SourceSection.PARALLEL;
                 });
     if (buffer.placement() == Buffer.Placement.PARALLEL) {
       double flow = house.water().litresPerHour(buffer.sourceFlow());
-      keys.put(SourceKeys.SOURCE_FLOW, Typed.number(Typed.rounded(flow)) + " l/h");
+      keys.put(SourceSection.SOURCE_FLOW, Typed.number(Typed.rounded(flow)) + " l/h");
     }
-    editor.put(at(editor.format.source()), SourceKeys.BUFFER, keys.toString());
+    editor.put(at(editor.format.source()), SourceSection.BUFFER, keys.toString());
   }
 
   private void source() {
@@ -184,7 +184,7 @@ public final class RemediedScenario {
                 () ->
                     editor.put(
                         place,
-                        SourceKeys.LARGEST_OUTPUT,
+                        SourceSection.LARGEST_OUTPUT,
                         house.source().maximumPower(house.designOutdoor(), 0)));
       }
     }

@@ -6,7 +6,7 @@ import static settle.scenarios.edit.Editor.further;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import settle.scenarios.control.ControlKeys;
+import settle.scenarios.control.ControlSection;
 import settle.scenarios.definition.Kind;
 import settle.scenarios.format.Key;
 import settle.scenarios.house.ArrangementKeys;
@@ -60,7 +60,7 @@ public final class TunedScenario {
     } else if (setting instanceof Setting.CurveSlope) {
       editor.slope(value);
     } else if (setting instanceof Setting.CurveShift) {
-      editor.curve(ControlKeys.SHIFT, value);
+      editor.curve(ControlSection.SHIFT, value);
     } else if (setting instanceof Setting.StartLead) {
       editor.lead(value);
     } else if (setting instanceof Setting.LockshieldTurns turns) {
@@ -73,8 +73,8 @@ public final class TunedScenario {
       editor.put(at(ScenarioFormat.DISTRIBUTION), DistributionKeys.PUMP_HEAD, value);
     } else if (setting instanceof Setting.ThermostatDifferential) {
       editor.put(
-          at(ScenarioFormat.CONTROL, ControlKeys.THERMOSTAT),
-          ControlKeys.THERMOSTAT_DIFFERENTIAL,
+          at(ScenarioFormat.CONTROL, ControlSection.THERMOSTAT),
+          ControlSection.THERMOSTAT_DIFFERENTIAL,
           value);
     } else if (setting instanceof Setting.MotorGain gain) {
       motor(gain.branch(), ValveKeys.GAIN, value);

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import settle.scenarios.control.ControlKeys;
+import settle.scenarios.control.ControlSection;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
@@ -15,7 +15,7 @@ import settle.scenarios.quantity.ClockText;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.room.RoomDraft;
 import settle.scenarios.room.RoomKeys;
-import settle.scenarios.weather.SiteKeys;
+import settle.scenarios.weather.SiteSection;
 import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.Timetable;
@@ -113,7 +113,7 @@ final class Doubts {
           Dimension.TEMPERATURE.show(house.designOutdoor())
               + " is not below what any room is wanted at: there is nothing to heat for";
       root.section(ScenarioFormat.SITE)
-          .value(SiteKeys.DESIGN_OUTDOOR)
+          .value(SiteSection.DESIGN_OUTDOOR)
           .ifPresent(v -> v.warn(message));
     }
   }
@@ -134,7 +134,7 @@ final class Doubts {
                 + reference
                 + "', the room that source and thermostat go by";
         control
-            .value(ControlKeys.REFERENCE_ROOM)
+            .value(ControlSection.REFERENCE_ROOM)
             .ifPresentOrElse(v -> v.warn(message), () -> control.warn(message));
       }
     }

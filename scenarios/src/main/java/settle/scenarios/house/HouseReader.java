@@ -3,7 +3,7 @@ package settle.scenarios.house;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import settle.scenarios.control.ControlReader;
+import settle.scenarios.control.ControlSection;
 import settle.scenarios.definition.Definitions;
 import settle.scenarios.document.ScenarioFolder;
 import settle.scenarios.format.Key;
@@ -12,8 +12,8 @@ import settle.scenarios.format.Value;
 import settle.scenarios.pipes.DistributionReader;
 import settle.scenarios.room.Programmes;
 import settle.scenarios.room.RoomsReader;
-import settle.scenarios.source.SourceReader;
-import settle.scenarios.weather.SiteReader;
+import settle.scenarios.source.SourceSection;
+import settle.scenarios.weather.SiteSection;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
@@ -48,7 +48,7 @@ public final class HouseReader {
 
     Section control = root.section(ScenarioFormat.CONTROL);
     Programmes programmes = new Programmes(control);
-    SiteReader site = new SiteReader(root.section(ScenarioFormat.SITE));
+    SiteSection site = new SiteSection(root.section(ScenarioFormat.SITE));
     RoomsReader rooms = new RoomsReader(known, site, programmes, roomNames);
     roomValues.forEach(rooms::read);
     rooms.close();
@@ -60,12 +60,12 @@ public final class HouseReader {
     List<Arrangement> arrangements = arranged.read(root.named(ScenarioFormat.ARRANGEMENTS));
     distribution.warnOfMainsUnused(arrangements);
     Key sourceKey = format.source();
-    SourceReader sourceReader =
-        new SourceReader(
+    SourceSection sourceReader =
+        new SourceSection(
             root.has(sourceKey) ? Optional.of(root.section(sourceKey)) : Optional.empty(),
             format.sources());
     Source source = sourceReader.source(known);
-    RunSettings run = RunReader.run(root.section(ScenarioFormat.RUN), programmes.any());
+    RunSettings run = RunSection.run(root.section(ScenarioFormat.RUN), programmes.any());
     House house =
         new House(
             title(root, file),
@@ -79,9 +79,9 @@ public final class HouseReader {
             distribution.read(sourceReader.usualDrop()),
             source,
             sourceReader.buffer(),
-            new ControlReader(control, roomNames, programmes.any())
+            new ControlSection(control, roomNames, programmes.any())
                 .read(source, sourceReader.it(), arrangements),
-            AimsReader.read(root.section(ScenarioFormat.AIMS)),
+            AimsSection.read(root.section(ScenarioFormat.AIMS)),
             run);
     new Doubts(house, root, sourceKey, rooms.drafts()).note();
     arranged.warnOfPipesAssumed(house);

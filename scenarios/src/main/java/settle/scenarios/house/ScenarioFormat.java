@@ -3,7 +3,7 @@ package settle.scenarios.house;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import settle.scenarios.control.ControlKeys;
+import settle.scenarios.control.ControlSection;
 import settle.scenarios.definition.DefinitionSection;
 import settle.scenarios.definition.Kind;
 import settle.scenarios.emitter.EmitterKinds;
@@ -19,12 +19,12 @@ import settle.scenarios.format.Table;
 import settle.scenarios.pipes.DistributionKeys;
 import settle.scenarios.pipes.PipeType;
 import settle.scenarios.room.RoomKeys;
-import settle.scenarios.source.SourceKeys;
 import settle.scenarios.source.SourceKind;
 import settle.scenarios.source.SourceKinds;
+import settle.scenarios.source.SourceSection;
 import settle.scenarios.valve.ValveKinds;
 import settle.scenarios.valve.ValveType;
-import settle.scenarios.weather.SiteKeys;
+import settle.scenarios.weather.SiteSection;
 import settle.sim.emitter.Emitter;
 import settle.sim.valve.Valve;
 
@@ -42,7 +42,7 @@ public record ScenarioFormat(
 
   public static final Key TITLE =
       Key.optional("title", new Words(), "what the house is called").orElse("the file's name");
-  public static final Key SITE = section("site", SiteKeys.TABLE);
+  public static final Key SITE = section("site", SiteSection.TABLE);
   public static final Key ROOMS =
       Key.required(
           "rooms", new Named(RoomKeys.ROOM, new Keys(RoomKeys.TABLE)), "the rooms by name");
@@ -52,9 +52,9 @@ public record ScenarioFormat(
           new Named("arrangement", new Keys(ArrangementKeys.TABLE)),
           "ways of heating the house by name, to be compared");
   public static final Key DISTRIBUTION = section("distribution", DistributionKeys.TABLE);
-  public static final Key CONTROL = section("control", ControlKeys.TABLE);
-  public static final Key AIMS = section("aims", AimsKeys.TABLE);
-  public static final Key RUN = section("run", RunKeys.RUN_TABLE);
+  public static final Key CONTROL = section("control", ControlSection.TABLE);
+  public static final Key AIMS = section("aims", AimsSection.TABLE);
+  public static final Key RUN = section("run", RunSection.RUN_TABLE);
 
   /** What the program comes with. */
   public static final ScenarioFormat BUILT_IN =
@@ -79,7 +79,7 @@ public record ScenarioFormat(
 
   /** The key of the source. */
   public Key source() {
-    Table keys = SourceKeys.table(sources);
+    Table keys = SourceSection.table(sources);
     return Key.required("source", new Keys(keys), keys.about());
   }
 

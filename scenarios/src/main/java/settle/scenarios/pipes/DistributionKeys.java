@@ -37,7 +37,7 @@ public final class DistributionKeys {
   // Pump.
 
   public static final String CONSTANT = "constant";
-  public static final String PROPORTIONAL = "proportional";
+  private static final String PROPORTIONAL = "proportional";
   public static final Key PUMP_HEAD =
       Key.optional(
               "pump head",

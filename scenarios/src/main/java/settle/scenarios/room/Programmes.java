@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import settle.scenarios.control.ControlKeys;
+import settle.scenarios.control.ControlSection;
 import settle.scenarios.format.Form;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
@@ -50,7 +50,7 @@ public final class Programmes {
   Timetable want(Section room, double want) {
     Optional<Value> programme = room.value(RoomKeys.PROGRAMME);
     if (programme.isEmpty()) {
-      programme = control.value(ControlKeys.PROGRAMME);
+      programme = control.value(ControlSection.PROGRAMME);
     }
     if (programme.isEmpty()) {
       room.value(RoomKeys.SETBACK).ifPresent(v -> v.warn("has no effect without a programme"));
@@ -70,7 +70,7 @@ public final class Programmes {
 
   private double houseSetback() {
     if (Double.isNaN(houseSetback)) {
-      houseSetback = control.number(ControlKeys.SETBACK);
+      houseSetback = control.number(ControlSection.SETBACK);
     }
     return houseSetback;
   }

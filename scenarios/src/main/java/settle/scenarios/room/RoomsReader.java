@@ -18,7 +18,7 @@ import settle.scenarios.format.Key;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
-import settle.scenarios.weather.SiteReader;
+import settle.scenarios.weather.SiteSection;
 import settle.sim.fabric.Boundary;
 import settle.sim.fabric.Construction;
 import settle.sim.fabric.Facing;
@@ -51,7 +51,7 @@ public final class RoomsReader {
   private static final String AS_WARM = "towards a room as warm, " + PRACTICE;
 
   private final Definitions known;
-  private final SiteReader site;
+  private final SiteSection site;
   private final Programmes programmes;
   private final List<String> roomNames;
   private final Map<String, RoomDraft> drafts = new LinkedHashMap<>();
@@ -73,7 +73,7 @@ public final class RoomsReader {
       RoomDraft room, Section section, Facing facing, Value beyond, String other) {}
 
   public RoomsReader(
-      Definitions known, SiteReader site, Programmes programmes, List<String> roomNames) {
+      Definitions known, SiteSection site, Programmes programmes, List<String> roomNames) {
     this.known = known;
     this.site = site;
     this.programmes = programmes;

@@ -35,9 +35,10 @@ final class IdealKind implements SourceKind {
 
   @Override
   public Source read(Section s, Definitions known) {
-    double largest = s.numberIfWritten(SourceKeys.LARGEST_OUTPUT).orElse(Double.POSITIVE_INFINITY);
+    double largest =
+        s.numberIfWritten(SourceSection.LARGEST_OUTPUT).orElse(Double.POSITIVE_INFINITY);
     if (Double.isInfinite(largest)) {
-      s.note(SourceKeys.LARGEST_OUTPUT, "without limit");
+      s.note(SourceSection.LARGEST_OUTPUT, "without limit");
     }
     return new IdealSource(NAME, s.number(FIXED_FLOW), largest);
   }

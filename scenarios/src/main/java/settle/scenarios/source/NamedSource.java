@@ -44,9 +44,9 @@ public record NamedSource(
   public Source read(Section s, Definitions known) {
     SourceType type = known.named(s, key(), described);
     double highest = type.pattern().highestFlow();
-    double flow = s.number(SourceKeys.FLOW_TEMPERATURE, Math.min(usualFlow, highest));
+    double flow = s.number(SourceSection.FLOW_TEMPERATURE, Math.min(usualFlow, highest));
     if (flow > highest) {
-      s.value(SourceKeys.FLOW_TEMPERATURE)
+      s.value(SourceSection.FLOW_TEMPERATURE)
           .ifPresent(
               v ->
                   v.problem(

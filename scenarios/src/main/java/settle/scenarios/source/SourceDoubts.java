@@ -37,8 +37,8 @@ final class SourceDoubts {
   private void doubtOwnPump(Buffer buffer) {
     if (buffer.sourceFlow() < house.source().minimumFlow()) {
       source
-          .section(SourceKeys.BUFFER)
-          .value(SourceKeys.SOURCE_FLOW)
+          .section(SourceSection.BUFFER)
+          .value(SourceSection.SOURCE_FLOW)
           .ifPresent(
               v ->
                   v.warn(

@@ -92,7 +92,7 @@ final class WeatherFile {
    * @return the weather; a stand-in where the file cannot be used
    */
   static Weather read(Section section, ScenarioFolder folder, RunSettings run) {
-    Optional<Value> file = section.value(SiteKeys.SERIES_FILE);
+    Optional<Value> file = section.value(SiteSection.SERIES_FILE);
     if (file.isEmpty()) {
       return new Weather.Constant(0);
     }
@@ -296,7 +296,7 @@ final class WeatherFile {
   private Weather series(Section section, RunSettings run) throws Fault {
     LocalDateTime first = times.get(0);
     double interval = seconds(interval());
-    boolean everyYear = section.yesNo(SiteKeys.SERIES_EVERY_YEAR);
+    boolean everyYear = section.yesNo(SiteSection.SERIES_EVERY_YEAR);
     if (everyYear) {
       closeYears();
     }
@@ -345,7 +345,7 @@ final class WeatherFile {
   /** The midnight at which the run begins. */
   private LocalDateTime begin(Section section, boolean everyYear) {
     LocalDateTime first = times.get(0);
-    Optional<Value> from = section.value(SiteKeys.SERIES_FROM);
+    Optional<Value> from = section.value(SiteSection.SERIES_FROM);
     if (from.isPresent()) {
       LocalDate day = from.get().day();
       return (everyYear ? day.withYear(first.getYear()) : day).atStartOfDay();
@@ -354,7 +354,7 @@ final class WeatherFile {
         first.toLocalTime().equals(LocalTime.MIDNIGHT)
             ? first
             : first.toLocalDate().plusDays(1).atStartOfDay();
-    section.note(SiteKeys.SERIES_FROM, begin.toLocalDate().toString());
+    section.note(SiteSection.SERIES_FROM, begin.toLocalDate().toString());
     return begin;
   }
 

@@ -2,46 +2,51 @@ package settle.scenarios.house;
 
 import static settle.scenarios.format.Forms.PRACTICE;
 
+import java.util.ArrayList;
+import java.util.List;
 import settle.scenarios.format.Form;
 import settle.scenarios.format.Form.Several;
 import settle.scenarios.format.Forms;
 import settle.scenarios.format.Key;
+import settle.scenarios.format.Section;
 import settle.scenarios.format.Table;
+import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
+import settle.sim.house.RunSettings;
 
-/** The run. */
-public final class RunKeys {
+/** How long the house is run, and from what state. */
+public final class RunSection {
 
   /** A time step, wherever it is asked for. */
   public static final Form.Quantity STEP =
       Forms.of(Dimension.DURATION, 0.1, 3600, "a tenth of a second to an hour");
 
-  public static final Key LENGTH =
+  private static final Key LENGTH =
       Key.optional(
               "length",
               Forms.of(Dimension.DURATION, 60, 400 * Forms.DAY, "a minute to a year and a month"),
               "how long is recorded")
           .orElse("48 h", "a day to settle and a day to see it repeat, " + PRACTICE);
-  public static final Key LEAD_IN =
+  private static final Key LEAD_IN =
       Key.optional(
               "lead in",
               Forms.of(Dimension.DURATION, 0, 60 * Forms.DAY, "none to two months"),
               "time run before, so that walls have found their daily course")
           .orElse(
               "24 h where there is a programme, otherwise none: a warm-up from the start temperature");
-  public static final Key START_TEMPERATURE =
+  private static final Key START_TEMPERATURE =
       Key.optional(
               "start temperature",
               Forms.TEMPERATURE.usually(-5, 25),
               "air, walls and water at the beginning")
           .orElse("16 °C", "a house left unheated for some hours, " + PRACTICE);
-  public static final Key SHORTEST_STEP =
+  private static final Key SHORTEST_STEP =
       Key.optional("shortest step", STEP, "time step after an event")
           .orElse("10 s", "the engine's own choice");
-  public static final Key LONGEST_STEP =
+  private static final Key LONGEST_STEP =
       Key.optional("longest step", STEP, "time step in quiet stretches")
           .orElse("the engine's own choice");
-  public static final Key PROFILES_AT =
+  private static final Key PROFILES_AT =
       Key.optional(
               "profiles at",
               new Several(
@@ -58,5 +63,44 @@ public final class RunKeys {
           LONGEST_STEP,
           PROFILES_AT);
 
-  private RunKeys() {}
+  private RunSection() {}
+
+  /**
+   * The run.
+   *
+   * @param programme whether any room has one: it decides about the lead-in
+   */
+  static RunSettings run(Section s, boolean programme) {
+    double shortest = s.number(SHORTEST_STEP);
+    double longest = s.number(LONGEST_STEP, RunSettings.DEFAULT_LONGEST_STEP);
+    if (longest < shortest) {
+      s.problem(
+          "found the longest step, "
+              + Dimension.DURATION.show(longest)
+              + ", below the shortest, "
+              + Dimension.DURATION.show(shortest));
+      longest = shortest;
+    }
+    return new RunSettings(
+        s.number(START_TEMPERATURE),
+        s.number(LEAD_IN, programme ? Forms.DAY : 0),
+        s.number(LENGTH),
+        shortest,
+        longest,
+        profileTimes(s));
+  }
+
+  private static List<Double> profileTimes(Section s) {
+    List<Value> values = s.several(PROFILES_AT);
+    if (values.isEmpty()) {
+      List<String> shown = new ArrayList<>();
+      RunSettings.DEFAULT_PROFILE_TIMES.forEach(t -> shown.add(Dimension.DURATION.show(t)));
+      s.note(PROFILES_AT, String.join(", ", shown));
+      return RunSettings.DEFAULT_PROFILE_TIMES;
+    }
+    List<Double> times = new ArrayList<>();
+    Form.Quantity form = (Form.Quantity) ((Form.Several) PROFILES_AT.form()).each();
+    values.forEach(v -> times.add(v.number(form)));
+    return times;
+  }
 }

@@ -7,11 +7,15 @@ import settle.scenarios.format.Form.Quantity;
 import settle.scenarios.format.Form.Words;
 import settle.scenarios.format.Forms;
 import settle.scenarios.format.Key;
+import settle.scenarios.format.Section;
 import settle.scenarios.format.Table;
 import settle.scenarios.quantity.Dimension;
+import settle.sim.house.Aims;
+import settle.sim.house.Spreads;
+import settle.sim.house.Tariffs;
 
 /** What is asked of the heating, what energy costs, and how sure the house's figures are. */
-public final class AimsKeys {
+public final class AimsSection {
 
   private static final String OF_THE_TIME = "of the order of the middle of the 2020s, " + PRACTICE;
 
@@ -29,49 +33,49 @@ public final class AimsKeys {
               "a standard deviation of a temperature in a house")
           .usually(0, 4);
 
-  public static final Key TOLERANCE =
+  private static final Key TOLERANCE =
       Key.optional(
               "tolerance",
               Forms.of(Dimension.TEMPERATURE_DIFFERENCE, 0, 5, "what may still be called warm")
                   .usually(0.1, 2),
               "how far below want still counts as warm")
           .orElse("0.5 K", PRACTICE);
-  public static final Key WARM_UP =
+  private static final Key WARM_UP =
       Key.optional(
               "warm-up",
               Forms.of(Dimension.DURATION, 60, 7 * Forms.DAY, "a minute to a week")
                   .usually(600, Forms.DAY),
               "longest time a room may take from the call for heat until it is warm")
           .orElse("none is asked for");
-  public static final Key OVERSHOOT =
+  private static final Key OVERSHOOT =
       Key.optional(
               "overshoot",
               Forms.of(Dimension.TEMPERATURE_DIFFERENCE, 0, 10, "what may still be called comfort")
                   .usually(0.2, 5),
               "how far a room may rise above want while it warms up")
           .orElse("none is asked for");
-  public static final Key SURE =
+  private static final Key SURE =
       Key.optional(
               "sure",
               Forms.SHARE.usually(0.5, 0.99),
               "share of the houses like this, what is not quite known drawn at random, that are to be held: of fewer 'verdict' says only just")
           .orElse("80 %", PRACTICE);
 
-  public static final Key CURRENCY =
+  private static final Key CURRENCY =
       Key.optional("currency", new Words(), "symbol put before an amount")
           .orElse("amounts stand without one");
-  public static final Key ELECTRICITY =
+  private static final Key ELECTRICITY =
       Key.optional("electricity", PRICE, "price of electricity").orElse("0.27 /kWh", OF_THE_TIME);
-  public static final Key GAS =
+  private static final Key GAS =
       Key.optional("gas", PRICE, "price of gas, of its gross heat")
           .orElse("0.07 /kWh", OF_THE_TIME);
-  public static final Key ELECTRICITY_CARBON =
+  private static final Key ELECTRICITY_CARBON =
       Key.optional("electricity CO2", CARBON, "CO2 emitted for electricity")
           .orElse("0.15 kg/kWh", OF_THE_TIME);
-  public static final Key GAS_CARBON =
+  private static final Key GAS_CARBON =
       Key.optional("gas CO2", CARBON, "CO2 emitted for gas, of its gross heat")
           .orElse("0.2 kg/kWh", OF_THE_TIME);
-  public static final Key TARIFFS =
+  private static final Key TARIFFS =
       section(
           "tariffs",
           Table.of(
@@ -82,25 +86,25 @@ public final class AimsKeys {
               ELECTRICITY_CARBON,
               GAS_CARBON));
 
-  public static final Key U_VALUES =
+  private static final Key U_VALUES =
       Key.optional("U-values", SHARE_SPREAD, "of fabric and windows, all of the house alike")
           .orElse("15 %", PRACTICE);
-  public static final Key AIR_CHANGE =
+  private static final Key AIR_CHANGE =
       Key.optional("air change", SHARE_SPREAD, "of the air let in, all rooms alike")
           .orElse("30 %", PRACTICE);
-  public static final Key EMITTER_OUTPUT =
+  private static final Key EMITTER_OUTPUT =
       Key.optional("emitter output", SHARE_SPREAD, "of output against rating, all emitters alike")
           .orElse("7 %", PRACTICE);
-  public static final Key VALVE_SETTING =
+  private static final Key VALVE_SETTING =
       Key.optional("valve setting", SPREAD, "of where each valve is really set")
           .orElse("0.7 K", PRACTICE);
-  public static final Key WANT =
+  private static final Key WANT =
       Key.optional("want", SPREAD, "of how warm the people want it, all rooms and heads alike")
           .orElse("0.7 K", PRACTICE);
-  public static final Key COLDEST_OUTDOOR =
+  private static final Key COLDEST_OUTDOOR =
       Key.optional("coldest outdoor", SPREAD, "of the coldest weather about 'design outdoor'")
           .orElse("1.5 K", PRACTICE);
-  public static final Key SPREADS =
+  private static final Key SPREADS =
       section(
           "spreads",
           Table.of(
@@ -122,9 +126,38 @@ public final class AimsKeys {
           TARIFFS,
           SPREADS);
 
-  private AimsKeys() {}
-
   private static Key section(String name, Table table) {
     return Key.optional(name, new Keys(table), table.about());
+  }
+
+  private AimsSection() {}
+
+  static Aims read(Section s) {
+    return new Aims(
+        s.number(TOLERANCE),
+        s.numberIfWritten(WARM_UP),
+        s.numberIfWritten(OVERSHOOT),
+        s.number(SURE),
+        tariffs(s.section(TARIFFS)),
+        spreads(s.section(SPREADS)));
+  }
+
+  private static Tariffs tariffs(Section s) {
+    return new Tariffs(
+        s.words(CURRENCY, Tariffs.USUAL.currency()),
+        s.number(ELECTRICITY),
+        s.number(GAS),
+        s.number(ELECTRICITY_CARBON),
+        s.number(GAS_CARBON));
+  }
+
+  private static Spreads spreads(Section s) {
+    return new Spreads(
+        s.number(U_VALUES),
+        s.number(AIR_CHANGE),
+        s.number(EMITTER_OUTPUT),
+        s.number(VALVE_SETTING),
+        s.number(WANT),
+        s.number(COLDEST_OUTDOOR));
   }
 }

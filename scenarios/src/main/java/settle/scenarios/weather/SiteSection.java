@@ -2,39 +2,43 @@ package settle.scenarios.weather;
 
 import static settle.scenarios.format.Forms.PRACTICE;
 
+import settle.scenarios.document.ScenarioFolder;
 import settle.scenarios.format.Form;
 import settle.scenarios.format.Form.Keys;
 import settle.scenarios.format.Form.TimeOfDay;
 import settle.scenarios.format.Form.Words;
 import settle.scenarios.format.Forms;
 import settle.scenarios.format.Key;
+import settle.scenarios.format.Section;
 import settle.scenarios.format.Table;
 import settle.scenarios.quantity.Dimension;
+import settle.sim.house.RunSettings;
+import settle.sim.weather.Weather;
 
 /** Where the house stands and what the weather does. */
-public final class SiteKeys {
+public final class SiteSection {
 
   private static final String FROM_MIDNIGHT = "counted from the midnight at which the run begins";
 
-  public static final Key STEP_FROM = Key.required("from", Forms.OUTDOOR, "temperature before");
-  public static final Key STEP_TO = Key.required("to", Forms.OUTDOOR, "temperature after");
-  public static final Key STEP_AT =
+  private static final Key STEP_FROM = Key.required("from", Forms.OUTDOOR, "temperature before");
+  private static final Key STEP_TO = Key.required("to", Forms.OUTDOOR, "temperature after");
+  private static final Key STEP_AT =
       Key.required("at", Forms.WITHIN_A_RUN, "when it changes, " + FROM_MIDNIGHT);
-  public static final Key RAMP_OVER =
+  private static final Key RAMP_OVER =
       Key.required(
           "over",
           Forms.of(Dimension.DURATION, 1, 400 * Forms.DAY, "a second to the longest run"),
           "how long the change takes");
 
-  public static final Key DAY_MEAN = Key.required("mean", Forms.OUTDOOR, "mean of the day");
-  public static final Key DAY_AMPLITUDE =
+  private static final Key DAY_MEAN = Key.required("mean", Forms.OUTDOOR, "mean of the day");
+  private static final Key DAY_AMPLITUDE =
       Key.optional(
               "amplitude",
               Forms.of(Dimension.TEMPERATURE_DIFFERENCE, 0, 25, "steady to a desert")
                   .usually(0, 12),
               "half the difference between warmest and coldest hour")
           .orElse("3 K", "an overcast winter day, " + PRACTICE);
-  public static final Key DAY_COLDEST =
+  private static final Key DAY_COLDEST =
       Key.optional("coldest at", new TimeOfDay(), "hour of the lowest temperature")
           .orElse("06:00", "about an hour before a winter sunrise, " + PRACTICE);
 
@@ -50,14 +54,14 @@ public final class SiteKeys {
               "whether the file's first year stands for every year: December is followed by its January, and the year of 'from' does not matter")
           .orElse("no", "the file holds the very days that are simulated");
 
-  public static final Key CONSTANT =
+  private static final Key CONSTANT =
       Key.optional("constant", Forms.OUTDOOR, "one outdoor temperature for the whole run");
-  public static final Key STEP =
+  private static final Key STEP =
       Key.optional(
           "step",
           new Keys(Table.of("one temperature, then another at once", STEP_FROM, STEP_TO, STEP_AT)),
           "a sudden change");
-  public static final Key RAMP =
+  private static final Key RAMP =
       Key.optional(
           "ramp",
           new Keys(
@@ -68,14 +72,14 @@ public final class SiteKeys {
                   STEP_AT,
                   RAMP_OVER)),
           "an even change");
-  public static final Key DESIGN_DAY =
+  private static final Key DESIGN_DAY =
       Key.optional(
           "design day",
           new Keys(
               Table.of(
                   "a day that repeats: mean plus a sine", DAY_MEAN, DAY_AMPLITUDE, DAY_COLDEST)),
           "a day that repeats");
-  public static final Key SERIES =
+  private static final Key SERIES =
       Key.optional(
           "series",
           new Keys(
@@ -86,27 +90,101 @@ public final class SiteKeys {
                   SERIES_EVERY_YEAR)),
           "measured or typical weather");
 
-  public static final Table WEATHER_TABLE =
+  private static final Table WEATHER_TABLE =
       Table.of("outdoor temperature over the run").oneOf(CONSTANT, STEP, RAMP, DESIGN_DAY, SERIES);
 
   public static final Key DESIGN_OUTDOOR =
       Key.optional("design outdoor", Forms.OUTDOOR, "outdoor design temperature")
           .orElse("-3 °C", "usual design value in lowland Britain, from memory");
-  public static final Key ANNUAL_MEAN =
+  private static final Key ANNUAL_MEAN =
       Key.optional("annual mean", Forms.OUTDOOR, "annual mean outdoor temperature")
           .orElse("10 °C", "lowland Britain, " + PRACTICE);
-  public static final Key GROUND =
+  private static final Key GROUND =
       Key.optional("ground", Forms.OUTDOOR, "temperature of the ground under floors")
           .orElse("the annual mean outdoor temperature");
-  public static final Key NEIGHBOURS =
+  private static final Key NEIGHBOURS =
       Key.optional("neighbours", Forms.WANT, "temperature behind party walls")
           .orElse("18 °C", "a heated neighbour, " + PRACTICE);
-  public static final Key WEATHER =
+  private static final Key WEATHER =
       Key.optional("weather", new Keys(WEATHER_TABLE), "outdoor temperature over the run")
           .orElse("constant at the outdoor design temperature");
 
   public static final Table TABLE =
       Table.of("where the house stands", DESIGN_OUTDOOR, ANNUAL_MEAN, GROUND, NEIGHBOURS, WEATHER);
 
-  private SiteKeys() {}
+  private final Section section;
+  private final double designOutdoor;
+
+  /** Read when the first surface needs them: else they would be listed as defaults used. */
+  private double ground = Double.NaN;
+
+  private double neighbours = Double.NaN;
+
+  public SiteSection(Section section) {
+    this.section = section;
+    designOutdoor = section.number(DESIGN_OUTDOOR);
+  }
+
+  /** Outdoor design temperature [°C]. */
+  public double designOutdoor() {
+    return designOutdoor;
+  }
+
+  /** Temperature under floors on the ground [°C]. */
+  public double ground() {
+    if (Double.isNaN(ground)) {
+      ground =
+          section.has(GROUND)
+              ? section.number(GROUND)
+              : section.number(GROUND, section.number(ANNUAL_MEAN));
+    }
+    return ground;
+  }
+
+  /** Temperature behind party walls [°C]. */
+  public double neighbours() {
+    if (Double.isNaN(neighbours)) {
+      neighbours = section.number(NEIGHBOURS);
+    }
+    return neighbours;
+  }
+
+  /**
+   * The weather.
+   *
+   * @param folder what lies beside the scenario
+   * @param run what the weather must cover
+   */
+  public Weather weather(ScenarioFolder folder, RunSettings run) {
+    if (!section.has(WEATHER)) {
+      section.note(WEATHER, "constant " + Dimension.TEMPERATURE.show(designOutdoor));
+      return new Weather.Constant(designOutdoor);
+    }
+    Section weather = section.section(WEATHER);
+    if (weather.has(CONSTANT)) {
+      return new Weather.Constant(weather.number(CONSTANT));
+    }
+    if (weather.has(STEP)) {
+      Section step = weather.section(STEP);
+      return new Weather.Change(
+          step.number(STEP_FROM), step.number(STEP_TO), step.number(STEP_AT), 0);
+    }
+    if (weather.has(RAMP)) {
+      Section ramp = weather.section(RAMP);
+      return new Weather.Change(
+          ramp.number(STEP_FROM),
+          ramp.number(STEP_TO),
+          ramp.number(STEP_AT),
+          ramp.number(RAMP_OVER));
+    }
+    if (weather.has(DESIGN_DAY)) {
+      Section day = weather.section(DESIGN_DAY);
+      return new Weather.DesignDay(
+          day.number(DAY_MEAN), day.number(DAY_AMPLITUDE), day.timeOfDay(DAY_COLDEST));
+    }
+    if (weather.has(SERIES)) {
+      return WeatherFile.read(weather.section(SERIES), folder, run);
+    }
+    return new Weather.Constant(designOutdoor);
+  }
 }
