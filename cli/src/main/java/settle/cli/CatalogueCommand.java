@@ -12,6 +12,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import settle.cli.output.CatalogueText;
+import settle.cli.output.Layout;
 import settle.scenarios.catalogue.Catalogue;
 import settle.scenarios.catalogue.CatalogueListing;
 import settle.scenarios.catalogue.CatalogueListing.Entry;
@@ -43,7 +44,10 @@ final class CatalogueCommand implements Callable<Integer> {
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     List<Entry> entries = chosen(new CatalogueListing(Catalogue.builtIn()).entries());
-    out.print(json ? CatalogueText.json(entries, Version.number()) : CatalogueText.list(entries));
+    out.print(
+        json
+            ? CatalogueText.json(entries, Version.number())
+            : CatalogueText.list(entries, new Layout(Settle.of(spec).terminal().width(), true)));
     out.flush();
     return ExitStatus.DONE;
   }

@@ -10,6 +10,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import settle.cli.output.CheckJson;
+import settle.cli.output.CheckText;
+import settle.cli.output.Layout;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.document.PlainText;
@@ -57,20 +59,8 @@ final class CheckCommand implements Callable<Integer> {
       return document(out);
     }
     Scenario scenario = ScenarioFile.read(spec, file);
-    out.println(
-        PlainText.line(file.toString())
-            + ": nothing wrong"
-            + (scenario.warnings().isEmpty() ? "." : ", but doubtful:"));
-    for (Finding warning : scenario.warnings()) {
-      out.println("  " + PlainText.line(warning.toString()));
-    }
-    if (!quiet && !scenario.defaultsUsed().isEmpty()) {
-      out.println();
-      out.println("Assumed for what is left out:");
-      for (DefaultUsed used : scenario.defaultsUsed()) {
-        out.println("  " + PlainText.line(used.toString()));
-      }
-    }
+    Layout layout = new Layout(Settle.of(spec).terminal().width(), !quiet);
+    out.print(PlainText.of(CheckText.write(file.toString(), scenario, layout)));
     out.flush();
     return ExitStatus.DONE;
   }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.JsonDocument;
+import settle.cli.output.Layout;
 import settle.cli.output.LessonText;
 import settle.plots.drawing.Picture;
 import settle.plots.figures.LessonFigures;
@@ -37,17 +38,22 @@ final class DemoRun {
     talk.say(
         JsonDocument.write(
             "demo", Version.number(), json -> LessonFigures.list(json, demonstrations)),
-        LessonText.list(demonstrations));
+        layout -> LessonText.list(demonstrations, layout));
+  }
+
+  private static String json(List<Lesson> lessons) {
+    return JsonDocument.write("demo", Version.number(), d -> LessonFigures.write(d, lessons));
   }
 
   void execute(List<ReadyMade> wanted) throws Failure {
     String json;
     String summary;
+    List<Lesson> lessons;
     try (Progress progress = talk.progress()) {
       progress.stage("running " + names(wanted));
-      List<Lesson> lessons = wanted.parallelStream().map(d -> new Lesson(d.run())).toList();
-      json = JsonDocument.write("demo", Version.number(), d -> LessonFigures.write(d, lessons));
-      summary = LessonText.write(lessons);
+      lessons = wanted.parallelStream().map(d -> new Lesson(d.run())).toList();
+      json = json(lessons);
+      summary = LessonText.write(lessons, Layout.FILE);
       if (folder != null) {
         progress.stage("writing " + folder);
         write(wanted, lessons, json, summary);
@@ -55,7 +61,7 @@ final class DemoRun {
     } catch (ArithmeticException e) {
       throw Talk.unsolvable(e);
     }
-    talk.say(json, summary);
+    talk.say(json, layout -> LessonText.write(lessons, layout));
   }
 
   private void write(List<ReadyMade> wanted, List<Lesson> lessons, String json, String summary)

@@ -13,6 +13,11 @@ public final class Main {
    */
   private static final String TERMINAL = "settle.terminal";
 
+  /** Set by the launcher to how it was called. */
+  private static final String PROGRAM = "settle.program";
+
+  private static volatile boolean ended;
+
   private Main() {}
 
   /**
@@ -23,6 +28,18 @@ public final class Main {
   public static void main(String[] args) {
     StandardOutput out = new StandardOutput(new FileOutputStream(FileDescriptor.out));
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    System.exit(Settle.execute(args, out, err, Boolean.getBoolean(TERMINAL)));
+    boolean watched = Boolean.getBoolean(TERMINAL);
+    Runtime.getRuntime().addShutdownHook(new Thread(() -> sayInterrupted(err, watched)));
+    Terminal terminal = Terminal.of(watched, System.getenv(), System.getProperty(PROGRAM));
+    int status = Settle.execute(args, out, err, terminal);
+    ended = true;
+    System.exit(status);
+  }
+
+  private static void sayInterrupted(PrintWriter err, boolean watched) {
+    if (!ended) {
+      err.println(
+          (watched ? Progress.ERASE_LINE : "") + "settle: interrupted; nothing was written.");
+    }
   }
 }

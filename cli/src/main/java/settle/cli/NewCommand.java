@@ -40,7 +40,10 @@ final class NewCommand implements Callable<Integer> {
       out.print(Starter.text());
     } else {
       write();
-      out.println(file + " is written. Change it to your house, then: settle compare " + file);
+      out.println(
+          file
+              + " is written. Change it to your house, then: "
+              + Settle.of(spec).terminal().command("compare", file.toString()));
     }
     out.flush();
     return ExitStatus.DONE;

@@ -11,7 +11,7 @@ import settle.scenarios.document.PlainText;
  */
 final class Progress implements AutoCloseable {
 
-  private static final String ERASE_LINE = "\r\u001B[K";
+  static final String ERASE_LINE = "\r\u001B[K";
 
   private static final int BAR = 16;
 
@@ -23,24 +23,23 @@ final class Progress implements AutoCloseable {
 
   private final PrintWriter err;
   private final boolean shown;
+  private final int width;
   private final LongSupplier clock;
 
   private String stage = "";
   private long begun;
   private long drawn;
 
-  Progress(PrintWriter err, boolean shown) {
-    this(err, shown, System::nanoTime);
-  }
-
   /**
    * @param err where to draw
    * @param shown whether someone watches
+   * @param width of a line [characters]
    * @param clock [ns]
    */
-  Progress(PrintWriter err, boolean shown, LongSupplier clock) {
+  Progress(PrintWriter err, boolean shown, int width, LongSupplier clock) {
     this.err = err;
     this.shown = shown;
+    this.width = width;
     this.clock = clock;
   }
 
@@ -82,7 +81,11 @@ final class Progress implements AutoCloseable {
 
   private void draw(String line) {
     if (shown) {
-      err.print(ERASE_LINE + line);
+      // A line that overflows would stay behind.
+      boolean fits = line.codePointCount(0, line.length()) < width;
+      err.print(
+          ERASE_LINE
+              + (fits ? line : line.substring(0, line.offsetByCodePoints(0, width - 2)) + "…"));
       err.flush();
     }
   }

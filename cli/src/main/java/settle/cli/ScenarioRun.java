@@ -12,6 +12,7 @@ import java.util.function.DoubleConsumer;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.Inputs;
+import settle.cli.output.Layout;
 import settle.cli.output.Outcome;
 import settle.cli.output.SummaryText;
 import settle.cli.output.TracesCsv;
@@ -92,7 +93,7 @@ final class ScenarioRun {
               errors,
               scenario.warnings().stream().map(Finding::toString).toList());
       json = outcome.json(Version.number());
-      summary = SummaryText.write(outcome);
+      summary = SummaryText.write(outcome, Layout.FILE);
       if (options.common().out() != null) {
         progress.stage("writing " + options.common().out());
         writeFiles(outcome, scenario.defaultsUsed(), json, summary);
@@ -100,7 +101,7 @@ final class ScenarioRun {
     } catch (ArithmeticException e) {
       throw Talk.unsolvable(e);
     }
-    talk.say(json, summary);
+    talk.say(json, layout -> SummaryText.write(outcome, layout));
     return outcome.keepsUp();
   }
 

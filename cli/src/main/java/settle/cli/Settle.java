@@ -59,10 +59,10 @@ final class Settle implements Runnable {
       description = "Print the stack trace where something fails.")
   private boolean debug;
 
-  private final boolean terminal;
+  private final Terminal terminal;
   private final ScenarioFormat format;
 
-  private Settle(boolean terminal, ScenarioFormat format) {
+  private Settle(Terminal terminal, ScenarioFormat format) {
     this.terminal = terminal;
     this.format = format;
   }
@@ -77,20 +77,20 @@ final class Settle implements Runnable {
    *
    * @param out standard output: results, and nothing else with --json
    * @param err standard error: messages and progress
-   * @param terminal whether someone watches standard error
+   * @param terminal what they are read on
    */
-  static CommandLine commandLine(PrintWriter out, PrintWriter err, boolean terminal) {
+  static CommandLine commandLine(PrintWriter out, PrintWriter err, Terminal terminal) {
     return commandLine(out, err, terminal, ScenarioFormat.BUILT_IN);
   }
 
   /** The same for scenarios in a format that may know further kinds. */
   static CommandLine commandLine(
-      PrintWriter out, PrintWriter err, boolean terminal, ScenarioFormat format) {
+      PrintWriter out, PrintWriter err, Terminal terminal, ScenarioFormat format) {
     ErrorMessages messages = new ErrorMessages();
     return new CommandLine(new Settle(terminal, format))
         .setOut(out)
         .setErr(err)
-        .setUsageHelpAutoWidth(true)
+        .setUsageHelpWidth(Math.min(Math.max(terminal.width(), 60), 120))
         .setParameterExceptionHandler(messages)
         .setExecutionExceptionHandler(messages);
   }
@@ -101,10 +101,10 @@ final class Settle implements Runnable {
    * @param args the command line
    * @param stream standard output
    * @param err standard error
-   * @param terminal whether someone watches standard error
+   * @param terminal what they are read on
    * @return exit status
    */
-  static int execute(String[] args, StandardOutput stream, PrintWriter err, boolean terminal) {
+  static int execute(String[] args, StandardOutput stream, PrintWriter err, Terminal terminal) {
     PrintWriter out =
         new PrintWriter(
             new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8)), false);
@@ -134,8 +134,8 @@ final class Settle implements Runnable {
     return debug;
   }
 
-  /** Whether someone watches standard error. */
-  boolean terminal() {
+  /** What it is read on. */
+  Terminal terminal() {
     return terminal;
   }
 

@@ -15,6 +15,16 @@ final class Speech {
       description = "Print no summary and no progress.")
   private boolean quiet;
 
+  @Option(
+      names = "--full",
+      description =
+          "Print everything that was found out, not only the answer and what it hangs on.")
+  private boolean full;
+
+  boolean full() {
+    return full;
+  }
+
   boolean json() {
     return json;
   }

@@ -3,7 +3,9 @@ package settle.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.function.Function;
 import picocli.CommandLine.Model.CommandSpec;
+import settle.cli.output.Layout;
 import settle.scenarios.document.PlainText;
 
 /** How a command talks: progress, result, trouble. */
@@ -12,13 +14,19 @@ final class Talk {
   private final Speech speech;
   private final PrintWriter out;
   private final Progress progress;
+  private final Layout layout;
 
   Talk(CommandSpec command, Speech speech) {
     this.speech = speech;
     out = command.commandLine().getOut();
+    Terminal terminal = Settle.of(command).terminal();
     progress =
         new Progress(
-            command.commandLine().getErr(), Settle.of(command).terminal() && !speech.quiet());
+            command.commandLine().getErr(),
+            terminal.watched() && !speech.quiet(),
+            terminal.width(),
+            System::nanoTime);
+    layout = new Layout(terminal.width(), speech.full());
   }
 
   /** Where it says how far it is. */
@@ -26,12 +34,17 @@ final class Talk {
     return progress;
   }
 
-  /** Prints the result in the form asked for. */
-  void say(String json, String summary) {
+  /**
+   * Prints the result in the form asked for.
+   *
+   * @param json as a document
+   * @param summary as text in a layout
+   */
+  void say(String json, Function<Layout, String> summary) {
     if (speech.json()) {
       out.print(json);
     } else if (!speech.quiet()) {
-      out.print(PlainText.of(summary));
+      out.print(PlainText.of(summary.apply(layout)));
     }
     out.flush();
   }

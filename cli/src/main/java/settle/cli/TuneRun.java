@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
+import settle.cli.output.Layout;
 import settle.cli.output.StudyText;
 import settle.cli.output.TunedOutcome;
 import settle.plots.drawing.Picture;
@@ -71,7 +72,7 @@ final class TuneRun {
           new TunedOutcome(
               command.name(), options.file().toString(), tuning, notes(scenario, tuning));
       json = outcome.json(Version.number());
-      summary = StudyText.write(outcome.study());
+      summary = StudyText.write(outcome.study(), Layout.FILE);
       if (request.write() != null) {
         progress.stage("writing " + request.write());
         writeScenario(text, tuning);
@@ -83,7 +84,7 @@ final class TuneRun {
     } catch (ArithmeticException e) {
       throw Talk.unsolvable(e);
     }
-    talk.say(json, summary);
+    talk.say(json, layout -> StudyText.write(outcome.study(), layout));
     return outcome.tuning().after().meetsAims();
   }
 

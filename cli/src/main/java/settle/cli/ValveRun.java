@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.BenchOutcome;
+import settle.cli.output.Layout;
 import settle.cli.output.StudyText;
 import settle.plots.drawing.Picture;
 import settle.plots.gallery.BenchCharts;
@@ -58,6 +59,7 @@ final class ValveRun {
     List<String> warnings = scenario.warnings().stream().map(Finding::toString).toList();
     String json;
     String summary;
+    BenchOutcome outcome;
     try (Progress progress = talk.progress()) {
       progress.stage("testing the valve of " + chosen.place(branch));
       ValveBench bench = new ValveBench(house, chosen, branch);
@@ -69,11 +71,11 @@ final class ValveRun {
               .flatMap(Optional::stream)
               .toList();
       BenchFindings findings = bench.findings(courses);
-      BenchOutcome outcome =
+      outcome =
           new BenchOutcome(
               options.file().toString(), findings, others(house, chosen, branch), warnings);
       json = outcome.json(Version.number());
-      summary = StudyText.write(outcome.study());
+      summary = StudyText.write(outcome.study(), Layout.FILE);
       if (options.out() != null) {
         progress.stage("writing " + options.out());
         writeFiles(outcome, json, summary);
@@ -81,7 +83,7 @@ final class ValveRun {
     } catch (ArithmeticException e) {
       throw Talk.unsolvable(e);
     }
-    talk.say(json, summary);
+    talk.say(json, layout -> StudyText.write(outcome.study(), layout));
   }
 
   /**

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.Answers;
 import settle.cli.output.AnswersText;
+import settle.cli.output.Layout;
 import settle.plots.drawing.Picture;
 import settle.plots.gallery.AnswerCharts;
 import settle.plots.gallery.OddsCharts;
@@ -80,7 +81,7 @@ final class VerdictRun {
               scenario.warnings().stream().map(Finding::toString).toList(),
               written(text, house, verdicts, progress));
       json = answers.json(Version.number());
-      summary = AnswersText.write(answers);
+      summary = AnswersText.write(answers, Layout.FILE);
       if (options.out() != null) {
         progress.stage("writing " + options.out());
         writeFiles(answers, json, summary);
@@ -88,7 +89,7 @@ final class VerdictRun {
     } catch (ArithmeticException e) {
       throw Talk.unsolvable(e);
     }
-    talk.say(json, summary);
+    talk.say(json, layout -> AnswersText.write(answers, layout));
     return answers.keepsUp();
   }
 

@@ -20,7 +20,8 @@ record CommandLineRun(int status, String out, String err) {
       words[i] = args[i].toString();
     }
     int status =
-        Settle.commandLine(new PrintWriter(out), new PrintWriter(err), false).execute(words);
+        Settle.commandLine(new PrintWriter(out), new PrintWriter(err), Terminal.NONE)
+            .execute(words);
     return new CommandLineRun(status, out.toString(), err.toString());
   }
 }

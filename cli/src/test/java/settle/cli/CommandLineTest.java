@@ -18,7 +18,9 @@ class CommandLineTest {
   static Stream<CommandLine> commands() {
     CommandLine settle =
         Settle.commandLine(
-            new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()), false);
+            new PrintWriter(new StringWriter()),
+            new PrintWriter(new StringWriter()),
+            Terminal.NONE);
     return settle.getSubcommands().values().stream();
   }
 

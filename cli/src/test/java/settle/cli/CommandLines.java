@@ -10,6 +10,6 @@ public final class CommandLines {
 
   /** Carries out a command line as the process would. */
   public static int execute(List<String> args, PrintWriter out, PrintWriter err) {
-    return Settle.execute(Settle.commandLine(out, err, false), args.toArray(String[]::new));
+    return Settle.execute(Settle.commandLine(out, err, Terminal.NONE), args.toArray(String[]::new));
   }
 }

@@ -92,7 +92,7 @@ class FurtherKindsTest {
     StringWriter err = new StringWriter();
     String[] words = List.of(args).stream().map(Object::toString).toArray(String[]::new);
     int status =
-        Settle.commandLine(new PrintWriter(out), new PrintWriter(err), false, FORMAT)
+        Settle.commandLine(new PrintWriter(out), new PrintWriter(err), Terminal.NONE, FORMAT)
             .execute(words);
     return new CommandLineRun(status, out.toString(), err.toString());
   }
@@ -169,7 +169,8 @@ class FurtherKindsTest {
   @Test
   void aLargerSourceIsWritten() throws Exception {
     Path cured = scratch.resolve("cured.yaml");
-    CommandLineRun run = settle("verdict", scenario("2 kW", "400 W"), "--write", cured);
+    CommandLineRun run =
+        settle("verdict", scenario("2 kW", "400 W"), "--write", cured, "--odds", 0);
     assertThat(run.out()).contains("Coils: no:", "The source is the reason");
     assertThat(Files.readString(cured))
         .containsPattern("flow heater of ([67]00 W): \\{power: \\1\\}")

@@ -13,7 +13,7 @@ class ProgressTest {
 
   private final AtomicLong clock = new AtomicLong(5 * SECOND);
   private final StringWriter terminal = new StringWriter();
-  private final Progress progress = new Progress(new PrintWriter(terminal), true, clock::get);
+  private final Progress progress = new Progress(new PrintWriter(terminal), true, 80, clock::get);
 
   private String lastLine() {
     String all = terminal.toString();
@@ -50,7 +50,7 @@ class ProgressTest {
   @Test
   void isSilentWhereNobodyWatches() {
     StringWriter file = new StringWriter();
-    try (Progress silent = new Progress(new PrintWriter(file), false, clock::get)) {
+    try (Progress silent = new Progress(new PrintWriter(file), false, 80, clock::get)) {
       silent.stage("simulating");
       clock.addAndGet(SECOND);
       silent.share(0.5);

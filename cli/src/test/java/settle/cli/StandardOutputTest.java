@@ -33,7 +33,7 @@ class StandardOutputTest {
   }
 
   private int run(StandardOutput out, String... args) {
-    return Settle.execute(args, out, new PrintWriter(err, true), false);
+    return Settle.execute(args, out, new PrintWriter(err, true), Terminal.NONE);
   }
 
   @Test
@@ -70,7 +70,7 @@ class StandardOutputTest {
   private String endedBy(Error error) {
     StringWriter said = new StringWriter();
     CommandLine settle =
-        Settle.commandLine(new PrintWriter(said), new PrintWriter(said, true), false)
+        Settle.commandLine(new PrintWriter(said), new PrintWriter(said, true), Terminal.NONE)
             .addSubcommand("fail", new CommandLine(new Failing(error)));
     settle.getSubcommands().get("fail").setErr(new PrintWriter(said, true));
     assertThat(Settle.execute(settle, new String[] {"fail"})).isEqualTo(3);

@@ -35,7 +35,7 @@ class ValveCommandTest {
 
   @Test
   void theFirstThermostaticValveIsTestedBesideTheLimits() throws IOException {
-    CommandLineRun run = CommandLineRun.of("valve", Scenarios.warm(folder));
+    CommandLineRun run = CommandLineRun.of("valve", Scenarios.warm(folder), "--full");
     assertThat(run.status()).isZero();
     assertThat(run.err()).isEmpty();
     // Sentences are broken where lines end.
@@ -110,7 +110,7 @@ class ValveCommandTest {
 
   @Test
   void anActuatorIsShownForWhatItIs() throws IOException {
-    CommandLineRun run = CommandLineRun.of("valve", fitted("electrothermal actuator"));
+    CommandLineRun run = CommandLineRun.of("valve", fitted("electrothermal actuator"), "--full");
     assertThat(run.status()).isZero();
     assertThat(run.out().replaceAll("\\s+", " "))
         .contains(
@@ -125,7 +125,7 @@ class ValveCommandTest {
   @Test
   void anOpenValveHasNoLoopButARoom() throws IOException {
     Path out = folder.resolve("bench");
-    CommandLineRun run = CommandLineRun.of("valve", fitted("open valve"), "--out", out);
+    CommandLineRun run = CommandLineRun.of("valve", fitted("open valve"), "--out", out, "--full");
     assertThat(run.status()).isZero();
     assertThat(run.out().replaceAll("\\s+", " "))
         .contains("flow fully open", "turning the valve (nothing on it", "Against the load");
@@ -157,7 +157,7 @@ class ValveCommandTest {
     Files.writeString(
         scenario,
         text.replace(one, "[%s, %s]".formatted(half, half.replace("}", ", valve: open valve}"))));
-    CommandLineRun first = CommandLineRun.of("valve", scenario);
+    CommandLineRun first = CommandLineRun.of("valve", scenario, "--full");
     assertThat(first.status()).as(first.err()).isZero();
     assertThat(first.out().replaceAll("\\s+", " "))
         .contains("living room, skirting 140 no. 1, skirting: thermostatic valve")

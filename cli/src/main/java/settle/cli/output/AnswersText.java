@@ -20,11 +20,12 @@ public final class AnswersText {
    * The summary.
    *
    * @param answers what was found out
+   * @param layout how it is set
    * @return text of several lines, the last ending with a newline
    */
-  public static String write(Answers answers) {
+  public static String write(Answers answers, Layout layout) {
     House house = answers.house();
-    Paragraphs text = new Paragraphs();
+    Paragraphs text = new Paragraphs(layout);
     text.paragraph(house.title());
     text.paragraph(
         "Does it keep the house warm at "
@@ -36,20 +37,29 @@ public final class AnswersText {
     for (Answer answer : all) {
       text.apart(answer.name() + ": " + answer.sentence());
       text.table(new VerdictFigures(house).rooms(answer.verdict()));
-      text.gap();
-      for (Answer.Line line : answer.lines()) {
-        text.indented(line.name() + ": " + line.words());
+      if (layout.full()) {
+        text.gap();
+        for (Answer.Line line : answer.lines()) {
+          text.indented(line.name() + ": " + line.words());
+        }
       }
       answer.disagreement().ifPresent(d -> text.indented("Rest and run differ: " + d));
-      for (Points points : answer.points()) {
+      for (Points points : layout.full() ? answer.points() : answer.firstPoints()) {
         text.points(points.heading() + ":", points.points());
       }
     }
     text.apart(Answer.notRun());
-    text.paragraph(all.get(0).seasonNote());
+    if (layout.full()) {
+      text.paragraph(all.get(0).seasonNote());
+    }
     answers.written().ifPresent(text::apart);
     text.points("Beware:", answers.warnings());
     text.apart(Cautions.brief());
+    if (!layout.full()) {
+      text.apart(
+          "Flow temperatures, warm-up, source, season, comfort, odds and everything that was tried:"
+              + " --full.");
+    }
     return text.text();
   }
 }

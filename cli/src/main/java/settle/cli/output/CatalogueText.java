@@ -14,9 +14,10 @@ public final class CatalogueText {
    * To read.
    *
    * @param entries what to list, section by section
+   * @param layout how it is set
    * @return text of several lines
    */
-  public static String list(List<Entry> entries) {
+  public static String list(List<Entry> entries, Layout layout) {
     StringBuilder text = new StringBuilder();
     String section = "";
     for (Entry entry : entries) {
@@ -25,9 +26,9 @@ public final class CatalogueText {
         text.append(text.length() == 0 ? "" : "\n");
         text.append(section.toUpperCase(Locale.ROOT)).append('\n');
       }
-      text.append("  ").append(entry.name()).append(": ").append(entry.facts()).append('\n');
-      text.append("      ").append(entry.about());
-      text.append(" [").append(entry.source()).append("]\n");
+      WrappedText.append(text, layout.textWidth(), "  ", entry.name() + ": " + entry.facts());
+      WrappedText.append(
+          text, layout.textWidth(), "      ", entry.about() + " [" + entry.source() + "]");
     }
     return text.toString();
   }

@@ -9,19 +9,21 @@ import settle.sim.demo.Demonstration;
 /** Demonstrations in words and tables. */
 public final class LessonText {
 
-  private final Paragraphs text = new Paragraphs();
+  private final Paragraphs text;
 
-  private LessonText() {}
+  private LessonText(Layout layout) {
+    text = new Paragraphs(layout);
+  }
 
   /** One line and one sentence for each. */
-  public static String list(List<Demonstration> demonstrations) {
+  public static String list(List<Demonstration> demonstrations, Layout layout) {
     TextTable table = new TextTable(2);
     table.head("Name", "Shows");
     for (Demonstration d : demonstrations) {
       table.row(d.name(), d.title());
       table.row("", d.about());
     }
-    return table.text()
+    return table.text(layout.width())
         + "\nRun one: settle demo NAME; all on one handout: settle demo all --out DIR\n";
   }
 
@@ -29,10 +31,11 @@ public final class LessonText {
    * The summary.
    *
    * @param lessons what was run, in order
+   * @param layout how it is set
    * @return text of several lines, the last ending with a newline
    */
-  public static String write(List<Lesson> lessons) {
-    LessonText summary = new LessonText();
+  public static String write(List<Lesson> lessons, Layout layout) {
+    LessonText summary = new LessonText(layout);
     lessons.forEach(summary::lesson);
     summary.text.paragraph(Cautions.brief());
     return summary.text.text();

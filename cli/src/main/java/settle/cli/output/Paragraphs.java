@@ -7,6 +7,11 @@ import settle.plots.figures.Table;
 final class Paragraphs {
 
   private final StringBuilder text = new StringBuilder();
+  private final Layout layout;
+
+  Paragraphs(Layout layout) {
+    this.layout = layout;
+  }
 
   /** An empty line. */
   void gap() {
@@ -21,12 +26,12 @@ final class Paragraphs {
   /** An empty line and a table. */
   void table(Table table) {
     gap();
-    lines(TextTable.text(table));
+    lines(TextTable.text(table, layout.width()));
   }
 
   /** A paragraph from the left edge. */
   void paragraph(String words) {
-    WrappedText.append(text, "", words);
+    WrappedText.append(text, layout.textWidth(), "", words);
   }
 
   /** An empty line and a paragraph. */
@@ -37,7 +42,7 @@ final class Paragraphs {
 
   /** An indented paragraph, its further lines indented further. */
   void indented(String words) {
-    WrappedText.append(text, "  ", words);
+    WrappedText.append(text, layout.textWidth(), "  ", words);
   }
 
   /** An empty line, a heading and its points; nothing where there are none. */
@@ -45,7 +50,7 @@ final class Paragraphs {
     if (!points.isEmpty()) {
       gap();
       paragraph(heading);
-      points.forEach(p -> WrappedText.append(text, "- ", p));
+      points.forEach(p -> WrappedText.append(text, layout.textWidth(), "- ", p));
     }
   }
 

@@ -15,15 +15,17 @@ public final class StudyText {
    * The summary.
    *
    * @param study what it tells
+   * @param layout how it is set
    * @return text of several lines, the last ending with a newline
    */
-  public static String write(Study study) {
-    Paragraphs text = new Paragraphs();
+  public static String write(Study study, Layout layout) {
+    Paragraphs text = new Paragraphs(layout);
     text.paragraph(study.title());
     text.paragraph(study.question() + ".");
     text.points("What it comes to:", study.answer());
     points(text, study.first());
-    for (Study.Section section : study.sections()) {
+    int sections = layout.full() ? study.sections().size() : 1;
+    for (Study.Section section : study.sections().subList(0, sections)) {
       text.apart(section.heading() + (section.lead().isEmpty() ? ":" : ". " + section.lead()));
       for (Table table : section.tables()) {
         text.table(table);
@@ -33,9 +35,14 @@ public final class StudyText {
       }
       section.notes().forEach(text::apart);
     }
-    points(text, study.points());
+    if (layout.full()) {
+      points(text, study.points());
+    }
     text.points("Beware:", study.beware());
     text.apart(Cautions.brief());
+    if (!layout.full()) {
+      text.apart("All the rest: --full.");
+    }
     return text.text();
   }
 

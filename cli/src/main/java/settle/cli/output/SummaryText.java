@@ -21,11 +21,12 @@ public final class SummaryText {
    * The summary.
    *
    * @param outcome what was found out
+   * @param layout how it is set
    * @return text of several lines, the last ending with a newline
    */
-  public static String write(Outcome outcome) {
+  public static String write(Outcome outcome, Layout layout) {
     House house = outcome.house();
-    Paragraphs text = new Paragraphs();
+    Paragraphs text = new Paragraphs(layout);
     text.paragraph(house.title());
     text.paragraph(
         house.rooms().size()
@@ -43,20 +44,26 @@ public final class SummaryText {
     }
     comparison.paragraph().ifPresent(text::apart);
     comparison.fairPairNote().ifPresent(text::apart);
-    tables(text, outcome.figures(), comparison);
+    RunFigures figures = outcome.figures();
+    Table rooms = figures.rooms();
+    text.table(rooms);
+    if (layout.full()) {
+      text.paragraph(rooms.meanings());
+      plant(text, figures, comparison);
+    }
     if (!outcome.errors().isEmpty()) {
-      outcome.figures().errors().forEach(text::table);
+      figures.errors().forEach(text::table);
       text.paragraph(Accuracy.of(outcome.errors()));
     }
     text.points("Beware:", outcome.warnings());
     text.apart(Cautions.brief());
+    if (!layout.full()) {
+      text.apart("Heats, source, water and balance, and what the columns mean: --full.");
+    }
     return text.text();
   }
 
-  private static void tables(Paragraphs text, RunFigures figures, Comparison comparison) {
-    Table rooms = figures.rooms();
-    text.table(rooms);
-    text.paragraph(rooms.meanings());
+  private static void plant(Paragraphs text, RunFigures figures, Comparison comparison) {
     text.table(figures.heats());
     Table plants = figures.plants();
     text.table(plants);

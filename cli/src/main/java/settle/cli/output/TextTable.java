@@ -1,17 +1,21 @@
 package settle.cli.output;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import settle.plots.figures.Table;
 
 /**
  * A table in plain text: words to the left, figures to the right, columns as wide as what stands in
- * them.
+ * them. One that is too wide goes on below, its rows named again; words too long for their column
+ * go on in the next line.
  */
 final class TextTable {
 
   private static final String GAP = "  ";
+
+  /** Least that a column of words is narrowed to [characters]. */
+  private static final int NARROWEST = 10;
 
   private final int wordColumns;
   private final List<List<String>> rows = new ArrayList<>();
@@ -24,8 +28,8 @@ final class TextTable {
     this.wordColumns = wordColumns;
   }
 
-  /** The same table in plain text. */
-  static String text(Table table) {
+  /** The same table in plain text, in lines of at most a width [characters]. */
+  static String text(Table table, int width) {
     TextTable text = new TextTable(table.words());
     if (table.heads().stream().anyMatch(h -> !h.label().isEmpty())) {
       text.head(table.heads().stream().map(Table.Head::label).toArray(String[]::new));
@@ -36,7 +40,7 @@ final class TextTable {
     for (List<Table.Cell> row : table.rows()) {
       text.row(row.stream().map(Table.Cell::text).toArray(String[]::new));
     }
-    return text.text();
+    return text.text(width);
   }
 
   void head(String... cells) {
@@ -47,30 +51,106 @@ final class TextTable {
     rows.add(List.of(cells));
   }
 
-  /** The table with a rule under its head; every line ends with a newline. */
-  String text() {
-    int columns = rows.stream().mapToInt(List::size).max().orElse(0);
-    List<Integer> widths = new ArrayList<>(Collections.nCopies(columns, 0));
+  /**
+   * The table with a rule under its head; every line ends with a newline.
+   *
+   * @param width longest line [characters]
+   */
+  String text(int width) {
+    int[] widths = widths();
+    int[] names = IntStream.range(0, Math.min(wordColumns, widths.length)).toArray();
+    int[] figures = IntStream.range(names.length, widths.length).toArray();
+    int widest = IntStream.of(figures).map(c -> widths[c] + GAP.length()).max().orElse(0);
+    narrow(widths, names, width - widest);
+    List<String> blocks = new ArrayList<>();
+    for (int c = 0; c < figures.length || blocks.isEmpty(); ) {
+      List<Integer> columns = new ArrayList<>(IntStream.of(names).boxed().toList());
+      int taken = total(widths, names);
+      int first = c;
+      while (c < figures.length
+          && (c == first || taken + GAP.length() + widths[figures[c]] <= width)) {
+        taken += GAP.length() + widths[figures[c]];
+        columns.add(figures[c++]);
+      }
+      blocks.add(block(widths, columns));
+    }
+    return String.join("\n", blocks);
+  }
+
+  private int[] widths() {
+    int[] widths = new int[rows.stream().mapToInt(List::size).max().orElse(0)];
     for (List<String> row : rows) {
       for (int c = 0; c < row.size(); c++) {
-        widths.set(c, Math.max(widths.get(c), width(row.get(c))));
+        widths[c] = Math.max(widths[c], width(row.get(c)));
       }
     }
+    return widths;
+  }
+
+  /** Narrows the widest columns of words until they fit. */
+  private static void narrow(int[] widths, int[] names, int room) {
+    while (total(widths, names) > room) {
+      int widest = names[0];
+      for (int c : names) {
+        widest = widths[c] > widths[widest] ? c : widest;
+      }
+      if (widths[widest] <= NARROWEST) {
+        return;
+      }
+      widths[widest]--;
+    }
+  }
+
+  private static int total(int[] widths, int[] columns) {
+    return IntStream.of(columns).map(c -> widths[c] + GAP.length()).sum() - GAP.length();
+  }
+
+  private String block(int[] widths, List<Integer> columns) {
     StringBuilder text = new StringBuilder();
     for (int r = 0; r < rows.size(); r++) {
-      StringBuilder line = new StringBuilder();
-      for (int c = 0; c < rows.get(r).size(); c++) {
-        String cell = rows.get(r).get(c);
-        String padding = " ".repeat(widths.get(c) - width(cell));
-        line.append(c == 0 ? "" : GAP).append(c < wordColumns ? cell + padding : padding + cell);
+      List<String> row = rows.get(r);
+      List<List<String>> cells =
+          columns.stream()
+              .map(c -> c < row.size() ? row.get(c) : "")
+              .map(cell -> new ArrayList<String>(List.of(cell)))
+              .<List<String>>map(cell -> cell)
+              .toList();
+      int lines = 1;
+      for (int i = 0; i < columns.size() && columns.get(i) < wordColumns; i++) {
+        cells.get(i).clear();
+        cells.get(i).addAll(broken(row.get(columns.get(i)), widths[columns.get(i)]));
+        lines = Math.max(lines, cells.get(i).size());
       }
-      text.append(line.toString().stripTrailing()).append('\n');
+      for (int l = 0; l < lines; l++) {
+        text.append(line(widths, columns, cells, l)).append('\n');
+      }
       if (r + 1 == headRows) {
-        int total = widths.stream().mapToInt(w -> w + GAP.length()).sum() - GAP.length();
-        text.append("-".repeat(total)).append('\n');
+        int[] all = columns.stream().mapToInt(Integer::intValue).toArray();
+        text.append("-".repeat(total(widths, all))).append('\n');
       }
     }
     return text.toString();
+  }
+
+  private String line(int[] widths, List<Integer> columns, List<List<String>> cells, int line) {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < columns.size(); i++) {
+      int c = columns.get(i);
+      String cell = line < cells.get(i).size() ? cells.get(i).get(line) : "";
+      String padding = " ".repeat(Math.max(0, widths[c] - width(cell)));
+      text.append(i == 0 ? "" : GAP).append(c < wordColumns ? cell + padding : padding + cell);
+    }
+    return text.toString().stripTrailing();
+  }
+
+  /** A cell of words in lines of a width. */
+  private static List<String> broken(String words, int width) {
+    if (width(words) <= width) {
+      return List.of(words);
+    }
+    StringBuilder lines = new StringBuilder();
+    WrappedText.append(lines, width, "", words);
+    return lines.toString().lines().toList();
   }
 
   /** Characters, not code units, so that a name outside the basic plane does not shift its line. */

@@ -22,7 +22,7 @@ class OutcomeTablesTest {
 
   @Test
   void columnsThatSayNothingOfThePlantAreLeftOut() {
-    assertThat(TextTable.text(figures(PLAIN.house(), PLAIN.runs()).plants()))
+    assertThat(TextTable.text(figures(PLAIN.house(), PLAIN.runs()).plants(), 120))
         .startsWith(
             """
             Source and water  Flow  Return  Peak return  Heat  Backup  Input  Pump  Pipes lose  Energy error
@@ -32,7 +32,7 @@ class OutcomeTablesTest {
             """
             skirting          54.8    43.1         48.0  44.0     2.0   46.0   0.0         0.5         0e+00
             """);
-    assertThat(TextTable.text(figures(HEAT_PUMP_HOUSE, PLAIN.runs()).plants()))
+    assertThat(TextTable.text(figures(HEAT_PUMP_HOUSE, PLAIN.runs()).plants(), 120))
         .contains("Seasonal", "factor", "Backup")
         .doesNotContain("Condensing");
   }
@@ -40,7 +40,7 @@ class OutcomeTablesTest {
   @Test
   void onlyASourceThatSwitchesByItselfHasStartsToTell() {
     assertThat(figures(PLAIN.house(), PLAIN.runs()).cycling()).isEqualTo(Optional.empty());
-    assertThat(TextTable.text(figures(HEAT_PUMP_HOUSE, PLAIN.runs()).cycling().orElseThrow()))
+    assertThat(TextTable.text(figures(HEAT_PUMP_HOUSE, PLAIN.runs()).cycling().orElseThrow(), 120))
         .startsWith(
             """
             Source starts  Mean  Mean  Most in 1 h  Shortest run  At least output  Defrosts  Kept off
@@ -72,7 +72,7 @@ class OutcomeTablesTest {
             List.of(branch("hall: panel", 0.002), branch("loft: panel", 0.02)),
             List.of());
     List<RunResult> runs = List.of(with(run, balance));
-    assertThat(TextTable.text(figures(PLAIN.house(), runs).balances().get(0)))
+    assertThat(TextTable.text(figures(PLAIN.house(), runs).balances().get(0), 120))
         .isEqualTo(
             """
             skirting, lockshields set  Design  As given  Flow  Share  Lockshield    Kv  Velocity  Authority

@@ -6,7 +6,8 @@ import org.junit.jupiter.api.Test;
 
 class SummaryTextTest {
 
-  private final String summary = SummaryText.write(OutcomeExample.skirtingAndLargerRadiator());
+  private final String summary =
+      SummaryText.write(OutcomeExample.skirtingAndLargerRadiator(), new Layout(130, true));
 
   @Test
   void theVerdictsComeBeforeTheFigures() {

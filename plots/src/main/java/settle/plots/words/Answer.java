@@ -436,6 +436,13 @@ public record Answer(House house, Verdict verdict) {
         .toList();
   }
 
+  /** Of these what comes first: what to do. */
+  public List<Points> firstPoints() {
+    return Stream.of(new Points("To have every room held", cure()))
+        .filter(p -> !p.points().isEmpty())
+        .toList();
+  }
+
   /** What together lets every room be held, in order of effort; or that it was not found. */
   private List<String> cure() {
     List<String> lines = new ArrayList<>(RemedyWords.cure(verdict.remedies()));
