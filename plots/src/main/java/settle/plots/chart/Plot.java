@@ -81,18 +81,23 @@ record Plot(Sketch g, Box area, Axis x, Axis y) {
   private void shade(Curve lower, Curve upper) {
     Curve there = Thinning.of(lower, perX(), perY());
     Curve back = Thinning.of(upper, perX(), perY());
-    Path band = Path.from(px(there.x()[0]), within(there.y()[0]));
+    Path band = Path.from(inX(there.x()[0]), inY(there.y()[0]));
     for (int i = 1; i < there.x().length; i++) {
-      band.to(px(there.x()[i]), within(there.y()[i]));
+      band.to(inX(there.x()[i]), inY(there.y()[i]));
     }
     for (int i = back.x().length - 1; i >= 0; i--) {
-      band.to(px(back.x()[i]), within(back.y()[i]));
+      band.to(inX(back.x()[i]), inY(back.y()[i]));
     }
     g.fill(band.close(), Theme.BAND);
   }
 
   /** Where a value lies, or the nearest edge of the plot [px]. */
-  private double within(double value) {
+  private double inX(double value) {
+    return Math.min(Math.max(px(value), area.x()), area.right());
+  }
+
+  /** Where a value lies, or the nearest edge of the plot [px]. */
+  private double inY(double value) {
     return Math.min(Math.max(py(value), area.y()), area.bottom());
   }
 }

@@ -21,9 +21,11 @@ public interface Picture {
   /** What is drawn, its title left out. */
   Drawing drawing();
 
-  /** Its title as it stands above the drawing, whose paper begins at 0. */
+  /** Its title as it stands above the drawing, whose paper begins at 0; smaller if it is long. */
   default Mark.Words heading() {
-    return new Mark.Words(title(), 0, -22, Theme.TITLE);
+    double fit = Math.min(1, Theme.WIDTH / Lettering.width(title(), Theme.TITLE));
+    double size = Math.max(Theme.TITLE.size() * fit, Theme.LABEL.size());
+    return new Mark.Words(title(), 0, -22, new TextStyle(size, Theme.INK).heavy());
   }
 
   /** As an SVG element for a page that has a heading of its own, without the title. */

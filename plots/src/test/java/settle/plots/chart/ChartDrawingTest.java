@@ -14,6 +14,7 @@ import settle.plots.drawing.Box;
 import settle.plots.drawing.Lettering;
 import settle.plots.drawing.Sketch;
 import settle.plots.drawing.Stroke;
+import settle.plots.drawing.TextStyle;
 import settle.plots.drawing.Theme;
 
 /** Where things of a chart come to stand on paper. */
@@ -65,6 +66,26 @@ class ChartDrawingTest {
     Panel panel = panel("", HOURS, new Mark.Band(want.raised(-0.5), want.raised(0.5)));
     String path = svg(panel).select("path[fill=#efe6cf]").attr("d");
     assertThat(path.chars().filter(c -> c == 'L').count()).isLessThan(10);
+  }
+
+  /** Runs know an entry beyond what is shown. */
+  @Test
+  void aBandEndsWhereThePlotDoes() {
+    Curve want = new Curve(new double[] {-1, 12}, new double[] {21, 21});
+    Panel panel = panel("", HOURS, new Mark.Band(want.raised(-9), want.raised(9)));
+    assertThat(svg(panel).select("path[fill=#efe6cf]").attr("d"))
+        .isEqualTo("M50 212L930 212L930 12L50 12Z");
+  }
+
+  @Test
+  void aLongTitleIsSetSmallerSoThatItFits() {
+    String title =
+        "Share of houses whose coldest room settles at most so far below want, at rest, not run";
+    Mark.Line line = new Mark.Line("a", Curve.straight(0, 16, 10, 20), Look.arrangement(0));
+    Chart chart = new Chart("c", title, "m", List.of(), panel("", HOURS, line));
+    TextStyle style = chart.heading().style();
+    assertThat(style.size()).isLessThan(21);
+    assertThat(Lettering.width(title, style)).isLessThanOrEqualTo(Theme.WIDTH + 1e-9);
   }
 
   @Test

@@ -2,6 +2,8 @@ package settle.web;
 
 import java.util.stream.Collectors;
 import org.teavm.jso.JSExport;
+import settle.plots.drawing.Picture;
+import settle.plots.gallery.Charts;
 import settle.plots.words.Answer;
 import settle.plots.words.Points;
 import settle.plots.words.Verdict;
@@ -48,6 +50,21 @@ public final class Page {
     House house = DayFigures.firstDay(read(text, file));
     return DayFigures.runs(house).stream()
         .map(run -> new Verdict(house, run).paragraph() + "\n")
+        .collect(Collectors.joining());
+  }
+
+  /**
+   * The pictures of the first day, arrangements compared.
+   *
+   * @param text the scenario, YAML
+   * @param file its name, for messages
+   * @return SVG elements, one after the other
+   */
+  @JSExport
+  public static String pictures(String text, String file) {
+    House house = DayFigures.firstDay(read(text, file));
+    return Charts.forComparison(house, DayFigures.runs(house)).stream()
+        .map(Picture::svg)
         .collect(Collectors.joining());
   }
 

@@ -7,8 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -106,6 +108,18 @@ class SameFiguresTest {
     Path file = example(name);
     assertThat(fromScript("day", file))
         .isEqualTo(Page.day(Files.readString(file), file.getFileName().toString()));
+  }
+
+  /** A point of a line that is as good as in the way of its neighbours may be drawn here or there. */
+  @Test
+  void theScriptDrawsTheSamePictures() throws Exception {
+    Path file = example("mid-terrace");
+    String here = Page.pictures(Files.readString(file), file.getFileName().toString());
+    assertThat(words(fromScript("pictures", file))).isEqualTo(words(here)).hasSizeGreaterThan(300);
+  }
+
+  private static List<String> words(String svg) {
+    return Pattern.compile("<text[^>]*>[^<]*").matcher(svg).results().map(r -> r.group()).toList();
   }
 
   @Test
