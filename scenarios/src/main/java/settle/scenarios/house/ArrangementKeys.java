@@ -16,14 +16,12 @@ import settle.scenarios.pipes.DistributionKeys;
 import settle.scenarios.pipes.PipeType;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.room.RoomKeys;
+import settle.scenarios.room.WallRuns;
 import settle.scenarios.valve.ValveKeys;
 import settle.scenarios.valve.ValveKinds;
 
 /** An arrangement: for each room its emitters, with pipe, valve and lockshield. */
 public final class ArrangementKeys {
-
-  /** What 'fixed to' says where there is no outside wall behind. */
-  public static final String INNER_WALL = "inner wall";
 
   public static final Key EMITTER =
       Key.optional("emitter", new Reference(EmitterKinds.EMITTER), "emitter by name");
@@ -38,13 +36,6 @@ public final class ArrangementKeys {
           "length",
           Forms.of(Dimension.LENGTH, 0.05, 500, "what a single branch can feed").usually(0.2, 60),
           "heated length of skirting, or length of a radiator");
-  public static final Key FIXED_TO =
-      Key.optional(
-              "fixed to",
-              new Several(new Words()),
-              "name of the wall behind it, or 'inner wall'; where skirting goes round corners a list,"
-                  + " in the order of the run")
-          .orElse("outside walls first; by 'walls', on from there round the room");
   public static final Key BACK_LOSS =
       Key.optional(
               "back loss",
@@ -124,7 +115,7 @@ public final class ArrangementKeys {
               NAME,
               EMITTER,
               LENGTH,
-              FIXED_TO,
+              WallRuns.FIXED_TO,
               BACK_LOSS,
               PIPE,
               PIPE_LENGTH,

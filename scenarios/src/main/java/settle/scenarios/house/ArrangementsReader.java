@@ -21,7 +21,6 @@ import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
 import settle.scenarios.pipes.DistributionKeys;
 import settle.scenarios.pipes.DistributionReader;
-import settle.scenarios.pipes.PipeDoubts;
 import settle.scenarios.pipes.PipeType;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.room.RoomDraft;
@@ -164,7 +163,7 @@ final class ArrangementsReader {
       this.balanced = balanced;
       type = type();
       length = length();
-      walls = runs.named(keys.with(ArrangementKeys.FIXED_TO));
+      walls = runs.named(keys.with(WallRuns.FIXED_TO));
     }
 
     boolean namesWalls() {
@@ -176,10 +175,10 @@ final class ArrangementsReader {
       fixings =
           type.runsAlongWalls()
               ? runs.lay(own, length, walls)
-              : runs.hang(keys.with(ArrangementKeys.FIXED_TO), walls);
+              : runs.hang(keys.with(WallRuns.FIXED_TO), walls);
       if (walls.isEmpty() && !fixings.isEmpty()) {
         own.note(
-            ArrangementKeys.FIXED_TO,
+            WallRuns.FIXED_TO,
             fixings.stream().map(Fixing::wall).collect(Collectors.joining(", ")));
       }
     }

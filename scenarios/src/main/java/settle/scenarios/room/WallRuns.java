@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import settle.scenarios.format.Form.Several;
+import settle.scenarios.format.Form.Words;
+import settle.scenarios.format.Key;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
-import settle.scenarios.house.ArrangementKeys;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.emitter.Fixing;
 import settle.sim.fabric.Surface;
@@ -26,6 +28,17 @@ import settle.sim.room.Wall;
  * the other outside walls and then the inner ones.
  */
 public final class WallRuns {
+
+  /** What 'fixed to' says where there is no outside wall behind. */
+  private static final String INNER_WALL = "inner wall";
+
+  public static final Key FIXED_TO =
+      Key.optional(
+              "fixed to",
+              new Several(new Words()),
+              "name of the wall behind it, or 'inner wall'; where skirting goes round corners a list,"
+                  + " in the order of the run")
+          .orElse("outside walls first; by 'walls', on from there round the room");
 
   /** Runs in one room up to which every group of them is looked at together. */
   private static final int LOOKED_AT = 8;
@@ -59,8 +72,8 @@ public final class WallRuns {
     List<String> names = new ArrayList<>();
     Set<String> valid = new LinkedHashSet<>(walls.keySet());
     valid.addAll(outside);
-    valid.add(ArrangementKeys.INNER_WALL);
-    for (Value item : from.several(ArrangementKeys.FIXED_TO)) {
+    valid.add(INNER_WALL);
+    for (Value item : from.several(FIXED_TO)) {
       String name = item.words();
       if (!valid.contains(name)) {
         item.unknownValue("wall of '" + room.name + "'", name, valid);
@@ -95,7 +108,7 @@ public final class WallRuns {
   }
 
   private static void warnAt(Section from, String message) {
-    Optional<Value> fixedTo = from.value(ArrangementKeys.FIXED_TO);
+    Optional<Value> fixedTo = from.value(FIXED_TO);
     if (fixedTo.isPresent()) {
       fixedTo.get().warn(message);
     } else {
@@ -106,7 +119,7 @@ public final class WallRuns {
   /** Where a radiator hangs: on the wall it names, else on the first to outdoors, if any. */
   public List<Fixing> hang(Section from, List<String> named) {
     if (named.size() > 1) {
-      from.value(ArrangementKeys.FIXED_TO)
+      from.value(FIXED_TO)
           .ifPresent(v -> v.problem("found several walls, expected the one a radiator hangs on"));
     }
     if (named.isEmpty()) {
@@ -126,7 +139,7 @@ public final class WallRuns {
   public List<Fixing> lay(Section own, double length, List<String> named) {
     List<String> way = named.isEmpty() ? asItComes() : expanded(named);
     if (way.isEmpty()) {
-      return List.of(new Fixing(ArrangementKeys.INNER_WALL, 1, false));
+      return List.of(new Fixing(INNER_WALL, 1, false));
     }
     runs.add(new Run(own, length, new LinkedHashSet<>(way), !named.isEmpty()));
     double[] part = new double[way.size()];
@@ -170,7 +183,7 @@ public final class WallRuns {
   private List<String> expanded(List<String> named) {
     List<String> way = new ArrayList<>();
     for (String name : named) {
-      if (!name.equals(ArrangementKeys.INNER_WALL) || walls.containsKey(name)) {
+      if (!name.equals(INNER_WALL) || walls.containsKey(name)) {
         way.add(name);
         continue;
       }

@@ -1,4 +1,4 @@
-package settle.scenarios.pipes;
+package settle.scenarios.house;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import settle.scenarios.format.Section;
-import settle.scenarios.house.ArrangementKeys;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.emitter.EmissionLaw;
 import settle.sim.house.Branch;
@@ -18,7 +17,7 @@ import settle.sim.hydraulics.Pipe;
  * What is doubtful about the pipes of branches: one that nobody wrote down is assumed, bare and in
  * its room, and must not pass for output of an emitter.
  */
-public final class PipeDoubts {
+final class PipeDoubts {
 
   /** Share of a room's heat from an assumed pipe that is worth a word [-]. */
   private static final double NOTABLE = 0.25;
@@ -34,12 +33,12 @@ public final class PipeDoubts {
    * @param arrangement where it belongs
    * @param branch with the pipe assumed
    */
-  public void note(Section arrangement, Branch branch) {
+  void note(Section arrangement, Branch branch) {
     assumed.computeIfAbsent(arrangement, a -> new ArrayList<>()).add(branch);
   }
 
   /** Warns of those that would give a notable share of their room's heat in design weather. */
-  public void warn(House house) {
+  void warn(House house) {
     assumed.forEach(
         (arrangement, branches) -> {
           List<Heat> heats =
