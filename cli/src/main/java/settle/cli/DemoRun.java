@@ -1,10 +1,8 @@
 package settle.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.JsonDocument;
@@ -68,17 +66,13 @@ final class DemoRun {
       throws Failure {
     List<Picture> charts = lessons.parallelStream().<Picture>map(LessonChart::of).toList();
     try (OutputFolder output = new OutputFolder(folder)) {
-      for (Map.Entry<String, byte[]> file : PictureFiles.of(charts).entrySet()) {
-        Files.write(output.file("plots/" + file.getKey()), file.getValue());
-      }
       for (ReadyMade demonstration : wanted) {
         String name = demonstration.demonstration().name();
         output.write("scenarios/" + name + "-before.yaml", demonstration.before());
         output.write("scenarios/" + name + "-after.yaml", demonstration.after());
       }
-      output.write("report.html", Handout.html(lessons, charts, Version.number()));
-      output.write("summary.txt", summary);
-      output.write("summary.json", json);
+      String handout = Handout.html(lessons, charts, Version.number());
+      output.write(PictureFiles.of(charts), handout, summary, json);
       output.publish();
     } catch (IOException e) {
       throw Talk.unwritable(e, folder);

@@ -14,10 +14,15 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
+import settle.plots.drawing.Picture;
+import settle.plots.figures.Study;
+import settle.plots.image.PictureFiles;
+import settle.plots.report.StudyReport;
 
 /**
  * A folder of results that appears whole or not at all, and that holds one answer when it is used
@@ -88,6 +93,34 @@ final class OutputFolder implements AutoCloseable {
 
   void write(String name, String text) throws IOException {
     Files.writeString(file(name), text, StandardCharsets.UTF_8);
+  }
+
+  /** Writes what every answer has: pictures, the report, the summary in words and as JSON. */
+  void write(Map<String, byte[]> pictures, String report, String summary, String json)
+      throws IOException {
+    for (Map.Entry<String, byte[]> picture : pictures.entrySet()) {
+      Files.write(file("plots/" + picture.getKey()), picture.getValue());
+    }
+    write("report.html", report);
+    write("summary.txt", summary);
+    write("summary.json", json);
+  }
+
+  /**
+   * Writes the answer of a study into a folder.
+   *
+   * @throws Failure if that cannot be written
+   */
+  static void write(
+      Path out, Study study, List<Picture> charts, String scenario, String summary, String json)
+      throws Failure {
+    String report = StudyReport.html(study, charts, scenario, Version.number());
+    try (OutputFolder folder = new OutputFolder(out)) {
+      folder.write(PictureFiles.of(charts), report, summary, json);
+      folder.publish();
+    } catch (IOException e) {
+      throw Talk.unwritable(e, out);
+    }
   }
 
   /**

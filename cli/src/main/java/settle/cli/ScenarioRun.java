@@ -138,12 +138,7 @@ final class ScenarioRun {
           Files.newBufferedWriter(folder.file("traces.csv"), StandardCharsets.UTF_8)) {
         TracesCsv.write(outcome.runs(), traces);
       }
-      for (Map.Entry<String, byte[]> chart : plots.join().entrySet()) {
-        Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
-      }
-      folder.write("report.html", report(outcome, defaults, charts.join()));
-      folder.write("summary.txt", summary);
-      folder.write("summary.json", json);
+      folder.write(plots.join(), report(outcome, defaults, charts.join()), summary, json);
       folder.publish();
     } catch (IOException e) {
       throw Talk.unwritable(e, options.common().out());

@@ -1,19 +1,14 @@
 package settle.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.Layout;
 import settle.cli.output.StudyText;
 import settle.cli.output.TunedOutcome;
-import settle.plots.drawing.Picture;
 import settle.plots.gallery.TuningCharts;
-import settle.plots.image.PictureFiles;
-import settle.plots.report.StudyReport;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.edit.TunedScenario;
@@ -79,7 +74,13 @@ final class TuneRun {
       }
       if (options.out() != null) {
         progress.stage("writing " + options.out());
-        writeFiles(outcome, json, summary);
+        OutputFolder.write(
+            options.out(),
+            outcome.study(),
+            TuningCharts.of(outcome.tuning()),
+            outcome.scenario(),
+            summary,
+            json);
       }
     } catch (ArithmeticException e) {
       throw Talk.unsolvable(e);
@@ -150,23 +151,6 @@ final class TuneRun {
           ExitStatus.COULD_NOT_FINISH, e.problems().stream().map(Finding::toString).toList(), e);
     } catch (IOException e) {
       throw unwritable(e);
-    }
-  }
-
-  private void writeFiles(TunedOutcome outcome, String json, String summary) throws Failure {
-    List<Picture> charts = TuningCharts.of(outcome.tuning());
-    try (OutputFolder folder = new OutputFolder(options.out())) {
-      for (Map.Entry<String, byte[]> chart : PictureFiles.of(charts).entrySet()) {
-        Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
-      }
-      folder.write(
-          "report.html",
-          StudyReport.html(outcome.study(), charts, outcome.scenario(), Version.number()));
-      folder.write("summary.txt", summary);
-      folder.write("summary.json", json);
-      folder.publish();
-    } catch (IOException e) {
-      throw Talk.unwritable(e, options.out());
     }
   }
 }

@@ -1,11 +1,8 @@
 package settle.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -15,10 +12,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.BenchOutcome;
 import settle.cli.output.Layout;
 import settle.cli.output.StudyText;
-import settle.plots.drawing.Picture;
 import settle.plots.gallery.BenchCharts;
-import settle.plots.image.PictureFiles;
-import settle.plots.report.StudyReport;
 import settle.scenarios.Scenario;
 import settle.scenarios.finding.Finding;
 import settle.scenarios.format.NearestName;
@@ -78,7 +72,13 @@ final class ValveRun {
       summary = StudyText.write(outcome.study(), Layout.FILE);
       if (options.out() != null) {
         progress.stage("writing " + options.out());
-        writeFiles(outcome, json, summary);
+        OutputFolder.write(
+            options.out(),
+            outcome.study(),
+            BenchCharts.of(outcome.findings()),
+            outcome.scenario(),
+            summary,
+            json);
       }
     } catch (ArithmeticException e) {
       throw Talk.unsolvable(e);
@@ -146,22 +146,5 @@ final class ValveRun {
       others.add("--arrangement: " + arrangements);
     }
     return others;
-  }
-
-  private void writeFiles(BenchOutcome outcome, String json, String summary) throws Failure {
-    List<Picture> charts = BenchCharts.of(outcome.findings());
-    try (OutputFolder folder = new OutputFolder(options.out())) {
-      for (Map.Entry<String, byte[]> chart : PictureFiles.of(charts).entrySet()) {
-        Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
-      }
-      folder.write(
-          "report.html",
-          StudyReport.html(outcome.study(), charts, outcome.scenario(), Version.number()));
-      folder.write("summary.txt", summary);
-      folder.write("summary.json", json);
-      folder.publish();
-    } catch (IOException e) {
-      throw Talk.unwritable(e, options.out());
-    }
   }
 }

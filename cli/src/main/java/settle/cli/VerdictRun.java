@@ -1,10 +1,8 @@
 package settle.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -138,21 +136,16 @@ final class VerdictRun {
           OddsCharts.of(
               answers.house().arrangements().stream().map(Arrangement::name).toList(), odds));
     }
+    AnswerContent content =
+        new AnswerContent(
+            answers.house(),
+            answers.verdicts(),
+            charts,
+            answers.warnings(),
+            answers.scenario(),
+            Version.number());
     try (OutputFolder folder = new OutputFolder(options.out())) {
-      for (Map.Entry<String, byte[]> chart : PictureFiles.of(charts).entrySet()) {
-        Files.write(folder.file("plots/" + chart.getKey()), chart.getValue());
-      }
-      AnswerContent content =
-          new AnswerContent(
-              answers.house(),
-              answers.verdicts(),
-              charts,
-              answers.warnings(),
-              answers.scenario(),
-              Version.number());
-      folder.write("report.html", AnswerReport.html(content));
-      folder.write("summary.txt", summary);
-      folder.write("summary.json", json);
+      folder.write(PictureFiles.of(charts), AnswerReport.html(content), summary, json);
       folder.publish();
     } catch (IOException e) {
       throw Talk.unwritable(e, options.out());
