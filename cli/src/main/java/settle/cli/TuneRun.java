@@ -112,7 +112,7 @@ final class TuneRun {
   }
 
   private static boolean belongsToArrangement(Setting setting) {
-    return setting instanceof Setting.Head || setting instanceof Setting.LockshieldTurns;
+    return setting.kind() == Setting.Kind.HEAD || setting.kind() == Setting.Kind.LOCKSHIELD_TURNS;
   }
 
   private void refuseToOverwrite() throws Failure {

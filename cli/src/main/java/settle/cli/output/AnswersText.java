@@ -1,5 +1,7 @@
 package settle.cli.output;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.List;
 import settle.plots.figures.VerdictFigures;
 import settle.plots.words.Answer;
@@ -28,11 +30,10 @@ public final class AnswersText {
     Paragraphs text = new Paragraphs(layout);
     text.paragraph(house.title());
     text.paragraph(
-        "Does it keep the house warm at "
-            + Quantities.setting(house.designOutdoor())
-            + " outdoors and in milder weather, without sun and other gains, within "
-            + Quantities.tolerance(house.wantTolerance())
-            + " of want?");
+        say(
+            "Does it keep the house warm at {} outdoors and in milder weather, without sun and other gains, within {} of want?",
+            Quantities.setting(house.designOutdoor()),
+            Quantities.tolerance(house.wantTolerance())));
     List<Answer> all = answers.words();
     for (Answer answer : all) {
       text.apart(answer.name() + ": " + answer.sentence());

@@ -1,5 +1,7 @@
 package settle.plots.figures;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -92,9 +94,9 @@ public final class RunFigures {
         .as("Warm-up", RunFigures::warmUp)
         .strong(r -> heated(r) && r.warmUp().isEmpty())
         .meaning(
-            "from the first call for heat until the room comes within "
-                + Quantities.tolerance(house.wantTolerance())
-                + " of want")
+            say(
+                "from the first call for heat until the room comes within {} of want",
+                Quantities.tolerance(house.wantTolerance())))
         .number("overshoot", Unit.KELVIN, RoomFigures::overshoot)
         .as("Overshoot", r -> tenths(heated(r), r.overshoot()))
         .meaning("most above the want in force, once warm")
@@ -102,9 +104,9 @@ public final class RunFigures {
         .as("Settled")
         .where(r -> r.lastDay().settles())
         .meaning(
-            "to the end of the run the room stays within "
-                + Quantities.tolerance(LastDay.AGREEMENT)
-                + " of where the house at rest would have it")
+            say(
+                "to the end of the run the room stays within {} of where the house at rest would have it",
+                Quantities.tolerance(LastDay.AGREEMENT)))
         .number("settledAir", Unit.CELSIUS, r -> settled(r, r.lastDay().air()))
         .number("lastDayOperative", Unit.CELSIUS, r -> r.lastDay().operative())
         .as("Averages", r -> tenths(!r.lastDay().settles(), r.lastDay().operative()))

@@ -117,7 +117,7 @@ public final class TuningFigures {
         .text("name", c -> TuningWords.name(c.setting()))
         .as("Setting")
         .word("group", c -> c.setting().group())
-        .text("unit", c -> TuningWords.unit(c.setting()))
+        .text("unit", c -> c.setting().kind().unit())
         .exactly("found", Change::before)
         .as("Found", c -> words.value(c.setting(), c.before()))
         .exactly("workedOut", Change::workedOut)

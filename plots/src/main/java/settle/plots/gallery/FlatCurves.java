@@ -101,33 +101,19 @@ record FlatCurves(Tuning tuning, List<Flatness> flatness, double day) {
     return new double[] {below.value() + share * (above.value() - below.value()), highest};
   }
 
-  private static boolean isTime(Setting setting) {
-    return setting instanceof Setting.StartLead || setting instanceof Setting.MotorIntegralTime;
-  }
-
   private static double scaled(Setting setting, double value) {
-    if (setting instanceof Setting.PumpHead) {
-      return value / 1000;
-    }
-    return isTime(setting) ? value / 60 : value;
+    return switch (setting.kind()) {
+      case PUMP_HEAD -> value / 1000;
+      case START_LEAD, MOTOR_INTEGRAL_TIME -> value / 60;
+      default -> value;
+    };
   }
 
   private static String caption(Setting setting) {
-    if (isTime(setting)) {
-      return "min";
-    }
-    if (setting instanceof Setting.Head || setting instanceof Setting.FlowTemperature) {
-      return "°C";
-    }
-    if (setting instanceof Setting.CurveSlope) {
-      return "K/K";
-    }
-    if (setting instanceof Setting.LockshieldTurns) {
-      return "turns";
-    }
-    if (setting instanceof Setting.PumpHead) {
-      return "kPa";
-    }
-    return setting instanceof Setting.MotorGain ? "/K" : "K";
+    return switch (setting.kind()) {
+      case PUMP_HEAD -> "kPa";
+      case START_LEAD, MOTOR_INTEGRAL_TIME -> "min";
+      default -> setting.kind().unit();
+    };
   }
 }

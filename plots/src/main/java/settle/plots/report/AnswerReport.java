@@ -1,5 +1,7 @@
 package settle.plots.report;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -38,9 +40,9 @@ public final class AnswerReport {
     page.put("title", content.house().title());
     page.put(
         "question",
-        "Is it warm enough at "
-            + Quantities.setting(content.house().designOutdoor())
-            + " outside?");
+        say(
+            "Is it warm enough at {} outside?",
+            Quantities.setting(content.house().designOutdoor())));
     page.put(
         "answers",
         answers.stream()

@@ -1,5 +1,7 @@
 package settle.plots.report;
 
+import static settle.plots.words.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -114,11 +116,9 @@ public final class Report {
   private String trust() {
     double worst =
         comparison.results().stream().mapToDouble(r -> r.ledger().error()).max().orElse(0);
-    return "Every heat that leaves the source is accounted for: the energy balance of these runs closes within "
-        + String.format(Locale.ROOT, "%.0e", worst)
-        + " of the heat supplied. "
-        + (content.accuracy().isEmpty() ? "" : content.accuracy() + " ")
-        + "The equations are held against published values in a table of checks that runs with every build. What decides the error"
-        + " in practice is what went in: U-values, air change and valve settings of a real house are seldom known within 10 %.";
+    return say(
+        "Every heat that leaves the source is accounted for: the energy balance of these runs closes within {} of the heat supplied. {}The equations are held against published values in a table of checks that runs with every build. What decides the error in practice is what went in: U-values, air change and valve settings of a real house are seldom known within 10 %.",
+        String.format(Locale.ROOT, "%.0e", worst),
+        content.accuracy().isEmpty() ? "" : content.accuracy() + " ");
   }
 }

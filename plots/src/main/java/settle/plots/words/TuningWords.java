@@ -55,110 +55,57 @@ public final class TuningWords {
 
   /** What a setting is called. */
   public static String name(Setting setting) {
-    if (setting instanceof Setting.Head head) {
-      return head.room() + ", head";
-    }
-    if (setting instanceof Setting.FlowTemperature) {
-      return "flow temperature";
-    }
-    if (setting instanceof Setting.CurveSlope) {
-      return "weather compensation, slope";
-    }
-    if (setting instanceof Setting.CurveShift) {
-      return "weather compensation, shift";
-    }
-    if (setting instanceof Setting.StartLead) {
-      return "start before each period";
-    }
-    if (setting instanceof Setting.LockshieldTurns turns) {
-      return turns.place() + ", lockshield";
-    }
-    if (setting instanceof Setting.PumpHead) {
-      return "pump head";
-    }
-    if (setting instanceof Setting.ThermostatDifferential) {
-      return "room thermostat, differential";
-    }
-    return setting instanceof Setting.MotorGain gain
-        ? gain.room() + ", motor head's gain"
-        : ((Setting.MotorIntegralTime) setting).room() + ", its integral time";
+    return switch (setting.kind()) {
+      case HEAD -> setting.where() + ", head";
+      case FLOW_TEMPERATURE -> "flow temperature";
+      case CURVE_SLOPE -> "weather compensation, slope";
+      case CURVE_SHIFT -> "weather compensation, shift";
+      case START_LEAD -> "start before each period";
+      case LOCKSHIELD_TURNS -> setting.where() + ", lockshield";
+      case PUMP_HEAD -> "pump head";
+      case THERMOSTAT_DIFFERENTIAL -> "room thermostat, differential";
+      case MOTOR_GAIN -> setting.where() + ", motor head's gain";
+      case MOTOR_INTEGRAL_TIME -> setting.where() + ", its integral time";
+    };
   }
 
   /** A value of a setting with its unit, as it is read off what is turned. */
   public String value(Setting setting, double value) {
-    if (setting instanceof Setting.Head head) {
-      String knob =
-          head.turnsKnob(tuning.found())
-              ? Quantities.fraction(KnobScale.position(value), STROKES)
-              : "";
-      return knob.isEmpty()
-          ? Quantities.temperature(value)
-          : knob + " (" + Quantities.setting(value) + ")";
-    }
-    if (setting instanceof Setting.FlowTemperature) {
-      return Quantities.setting(value);
-    }
-    if (setting instanceof Setting.CurveSlope) {
-      return Quantities.number(value, 2);
-    }
-    if (setting instanceof Setting.CurveShift
-        || setting instanceof Setting.ThermostatDifferential) {
-      return Quantities.difference(value);
-    }
-    if (setting instanceof Setting.StartLead || setting instanceof Setting.MotorIntegralTime) {
-      return Quantities.duration(value);
-    }
-    if (setting instanceof Setting.LockshieldTurns) {
-      String turns = Quantities.fraction(value, EIGHTHS);
-      return (turns.isEmpty() ? Quantities.number(value, 2) : turns)
-          + (value > 1 ? " turns" : " turn");
-    }
-    return setting instanceof Setting.PumpHead
-        ? Quantities.pressure(value)
-        : Quantities.number(value, 2) + " /K";
+    return switch (setting.kind()) {
+      case HEAD -> head(setting, value);
+      case FLOW_TEMPERATURE -> Quantities.setting(value);
+      case LOCKSHIELD_TURNS -> turns(value);
+      default -> difference(setting, value);
+    };
   }
 
-  /** Unit of its value in SI. */
-  public static String unit(Setting setting) {
-    if (setting instanceof Setting.Head || setting instanceof Setting.FlowTemperature) {
-      return "°C";
-    }
-    if (setting instanceof Setting.CurveShift
-        || setting instanceof Setting.ThermostatDifferential) {
-      return "K";
-    }
-    if (setting instanceof Setting.CurveSlope) {
-      return "K/K";
-    }
-    if (setting instanceof Setting.StartLead || setting instanceof Setting.MotorIntegralTime) {
-      return "s";
-    }
-    if (setting instanceof Setting.LockshieldTurns) {
-      return "turns";
-    }
-    return setting instanceof Setting.PumpHead ? "Pa" : "1/K";
+  private String head(Setting setting, double value) {
+    String knob =
+        setting.turnsKnob(tuning.found())
+            ? Quantities.fraction(KnobScale.position(value), STROKES)
+            : "";
+    return knob.isEmpty()
+        ? Quantities.temperature(value)
+        : knob + " (" + Quantities.setting(value) + ")";
+  }
+
+  private static String turns(double value) {
+    String turns = Quantities.fraction(value, EIGHTHS);
+    return (turns.isEmpty() ? Quantities.number(value, 2) : turns)
+        + (value > 1 ? " turns" : " turn");
   }
 
   /** By how much a setting is off, with its unit. */
   private static String difference(Setting setting, double off) {
-    if (setting instanceof Setting.Head
-        || setting instanceof Setting.FlowTemperature
-        || setting instanceof Setting.CurveShift
-        || setting instanceof Setting.ThermostatDifferential) {
-      return Quantities.difference(off);
-    }
-    if (setting instanceof Setting.CurveSlope) {
-      return Quantities.number(off, 2);
-    }
-    if (setting instanceof Setting.LockshieldTurns) {
-      return Quantities.number(off, 2) + " turns";
-    }
-    if (setting instanceof Setting.PumpHead) {
-      return Quantities.pressure(off);
-    }
-    return setting instanceof Setting.StartLead || setting instanceof Setting.MotorIntegralTime
-        ? Quantities.duration(off)
-        : Quantities.number(off, 2) + " /K";
+    return switch (setting.kind()) {
+      case HEAD, FLOW_TEMPERATURE, CURVE_SHIFT, THERMOSTAT_DIFFERENTIAL ->
+          Quantities.difference(off);
+      case CURVE_SLOPE -> Quantities.number(off, 2);
+      case LOCKSHIELD_TURNS -> Quantities.number(off, 2) + " turns";
+      case PUMP_HEAD -> Quantities.pressure(off);
+      case START_LEAD, MOTOR_INTEGRAL_TIME -> Quantities.duration(off);
+      case MOTOR_GAIN -> Quantities.number(off, 2) + " /K";
+    };
   }
 
   /** The answer in a sentence or two. */
@@ -351,7 +298,7 @@ public final class TuningWords {
       return say(
           "by a balance, {} being the index branch{}",
           balanced.index(),
-          change.setting() instanceof Setting.PumpHead
+          change.setting().kind() == Setting.Kind.PUMP_HEAD
               ? ", for " + Quantities.number(balanced.flow() * LITRES_PER_HOUR, 0) + " kg/h in all"
               : "");
     }

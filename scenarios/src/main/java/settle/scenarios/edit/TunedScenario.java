@@ -52,34 +52,27 @@ public final class TunedScenario {
 
   private void write(Setting setting) {
     double value = setting.of(tuned);
-    // Every setting says where it stands; a new one has to be told its place here.
-    if (setting instanceof Setting.Head head) {
-      heads(head.room());
-    } else if (setting instanceof Setting.FlowTemperature) {
-      editor.flowTemperature(value);
-    } else if (setting instanceof Setting.CurveSlope) {
-      editor.slope(value);
-    } else if (setting instanceof Setting.CurveShift) {
-      editor.curve(ControlSection.SHIFT, value);
-    } else if (setting instanceof Setting.StartLead) {
-      editor.lead(value);
-    } else if (setting instanceof Setting.LockshieldTurns turns) {
-      editor.put(
-          branch(turns.branch()),
-          ArrangementKeys.LOCKSHIELD_TURNS,
-          value,
-          ArrangementKeys.LOCKSHIELD);
-    } else if (setting instanceof Setting.PumpHead) {
-      editor.put(at(ScenarioFormat.DISTRIBUTION), DistributionKeys.PUMP_HEAD, value);
-    } else if (setting instanceof Setting.ThermostatDifferential) {
-      editor.put(
-          at(ScenarioFormat.CONTROL, ControlSection.THERMOSTAT),
-          ControlSection.THERMOSTAT_DIFFERENTIAL,
-          value);
-    } else if (setting instanceof Setting.MotorGain gain) {
-      motor(gain.branch(), ValveKeys.GAIN, value);
-    } else if (setting instanceof Setting.MotorIntegralTime time) {
-      motor(time.branch(), ValveKeys.INTEGRAL_TIME, value);
+    switch (setting.kind()) {
+      case HEAD -> heads(setting.where());
+      case FLOW_TEMPERATURE -> editor.flowTemperature(value);
+      case CURVE_SLOPE -> editor.slope(value);
+      case CURVE_SHIFT -> editor.curve(ControlSection.SHIFT, value);
+      case START_LEAD -> editor.lead(value);
+      case LOCKSHIELD_TURNS ->
+          editor.put(
+              branch(setting.branch()),
+              ArrangementKeys.LOCKSHIELD_TURNS,
+              value,
+              ArrangementKeys.LOCKSHIELD);
+      case PUMP_HEAD ->
+          editor.put(at(ScenarioFormat.DISTRIBUTION), DistributionKeys.PUMP_HEAD, value);
+      case THERMOSTAT_DIFFERENTIAL ->
+          editor.put(
+              at(ScenarioFormat.CONTROL, ControlSection.THERMOSTAT),
+              ControlSection.THERMOSTAT_DIFFERENTIAL,
+              value);
+      case MOTOR_GAIN -> motor(setting.branch(), ValveKeys.GAIN, value);
+      case MOTOR_INTEGRAL_TIME -> motor(setting.branch(), ValveKeys.INTEGRAL_TIME, value);
     }
   }
 

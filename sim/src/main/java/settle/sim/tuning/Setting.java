@@ -19,6 +19,49 @@ import settle.sim.valve.Valve;
  */
 public sealed interface Setting {
 
+  /** What there is to set, and in which unit of SI. */
+  enum Kind {
+    HEAD("°C"),
+    FLOW_TEMPERATURE("°C"),
+    CURVE_SLOPE("K/K"),
+    CURVE_SHIFT("K"),
+    START_LEAD("s"),
+    LOCKSHIELD_TURNS("turns"),
+    PUMP_HEAD("Pa"),
+    THERMOSTAT_DIFFERENTIAL("K"),
+    MOTOR_GAIN("1/K"),
+    MOTOR_INTEGRAL_TIME("s");
+
+    private final String unit;
+
+    Kind(String unit) {
+      this.unit = unit;
+    }
+
+    /** Its symbol. */
+    public String unit() {
+      return unit;
+    }
+  }
+
+  /** What it is. */
+  Kind kind();
+
+  /** Room or place that it belongs to; empty for what the house has once. */
+  default String where() {
+    return "";
+  }
+
+  /** Position of the branch that it belongs to. */
+  default int branch() {
+    throw new IllegalStateException(kind() + " belongs to no branch");
+  }
+
+  /** Whether what is turned is the knob of a thermostatic valve. */
+  default boolean turnsKnob(Plant plant) {
+    return false;
+  }
+
   /** With what it is tuned. */
   Group group();
 
@@ -83,6 +126,16 @@ public sealed interface Setting {
     private static final double REACH = 4;
 
     @Override
+    public Kind kind() {
+      return Kind.HEAD;
+    }
+
+    @Override
+    public String where() {
+      return room;
+    }
+
+    @Override
     public Group group() {
       return Group.KNOBS;
     }
@@ -121,7 +174,7 @@ public sealed interface Setting {
       return turnsKnob(plant) ? 1 : 2;
     }
 
-    /** Whether what is turned is the knob of a thermostatic valve. */
+    @Override
     public boolean turnsKnob(Plant plant) {
       return plant.arrangement().branches().stream()
           .filter(b -> b.room().equals(room) && b.valve().hasHead())
@@ -136,6 +189,11 @@ public sealed interface Setting {
 
   /** Flow temperature asked of the source, where no weather compensation sets it [°C]. */
   record FlowTemperature() implements Setting {
+
+    @Override
+    public Kind kind() {
+      return Kind.FLOW_TEMPERATURE;
+    }
 
     @Override
     public Group group() {
@@ -165,6 +223,11 @@ public sealed interface Setting {
 
   /** Slope of the weather compensation [K/K]. */
   record CurveSlope() implements Setting {
+
+    @Override
+    public Kind kind() {
+      return Kind.CURVE_SLOPE;
+    }
 
     @Override
     public Group group() {
@@ -206,6 +269,11 @@ public sealed interface Setting {
   record CurveShift() implements Setting {
 
     @Override
+    public Kind kind() {
+      return Kind.CURVE_SHIFT;
+    }
+
+    @Override
     public Group group() {
       return Group.CURVE;
     }
@@ -237,6 +305,11 @@ public sealed interface Setting {
    * How long before each period heating begins [s]; a plant that has no such lead begins with it.
    */
   record StartLead() implements Setting {
+
+    @Override
+    public Kind kind() {
+      return Kind.START_LEAD;
+    }
 
     @Override
     public Group group() {
@@ -277,6 +350,16 @@ public sealed interface Setting {
 
     /** Less than that blocks up and sets badly [turns]. */
     private static final double LEAST = 0.25;
+
+    @Override
+    public Kind kind() {
+      return Kind.LOCKSHIELD_TURNS;
+    }
+
+    @Override
+    public String where() {
+      return place;
+    }
 
     @Override
     public Group group() {
@@ -321,6 +404,11 @@ public sealed interface Setting {
     private static final double LEAST = 10_000;
 
     @Override
+    public Kind kind() {
+      return Kind.PUMP_HEAD;
+    }
+
+    @Override
     public Group group() {
       return Group.LOCKSHIELDS;
     }
@@ -356,6 +444,11 @@ public sealed interface Setting {
 
   /** Switching differential of an on/off room thermostat [K]. */
   record ThermostatDifferential() implements Setting {
+
+    @Override
+    public Kind kind() {
+      return Kind.THERMOSTAT_DIFFERENTIAL;
+    }
 
     @Override
     public Group group() {
@@ -397,6 +490,16 @@ public sealed interface Setting {
   record MotorGain(int branch, String room) implements Setting {
 
     @Override
+    public Kind kind() {
+      return Kind.MOTOR_GAIN;
+    }
+
+    @Override
+    public String where() {
+      return room;
+    }
+
+    @Override
     public Group group() {
       return Group.GAINS;
     }
@@ -436,6 +539,16 @@ public sealed interface Setting {
    * @param room of that branch
    */
   record MotorIntegralTime(int branch, String room) implements Setting {
+
+    @Override
+    public Kind kind() {
+      return Kind.MOTOR_INTEGRAL_TIME;
+    }
+
+    @Override
+    public String where() {
+      return room;
+    }
 
     @Override
     public Group group() {
