@@ -41,7 +41,9 @@ public record Figure<T>(
   String withUnit(T of) {
     String words = shown.apply(of);
     boolean number =
-        !unit.symbol().isEmpty() && Character.isDigit(words.charAt(words.length() - 1));
+        !unit.symbol().isEmpty()
+            && !words.isEmpty()
+            && Character.isDigit(words.charAt(words.length() - 1));
     return number ? words + " " + unit.symbol() : words;
   }
 

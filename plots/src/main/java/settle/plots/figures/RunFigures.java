@@ -4,7 +4,6 @@ import static settle.plots.words.Sentences.say;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -259,7 +258,7 @@ public final class RunFigures {
     return new Figures<RunResult>()
         .all(RunResult::plant, figures)
         .exactly("energyBalanceError", r -> r.ledger().error())
-        .as("Energy error", r -> String.format(Locale.ROOT, "%.0e", r.ledger().error()))
+        .as("Energy error", r -> Quantities.magnitude(r.ledger().error()))
         .meaning("share of the heat by which the balance fails to close");
   }
 

@@ -5,7 +5,6 @@ import static settle.plots.words.Sentences.say;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import settle.plots.figures.RunFigures;
 import settle.plots.words.Cautions;
@@ -118,7 +117,6 @@ public final class Report {
         comparison.results().stream().mapToDouble(r -> r.ledger().error()).max().orElse(0);
     return say(
         "Every heat that leaves the source is accounted for: the energy balance of these runs closes within {} of the heat supplied. {}The equations are held against published values in a table of checks that runs with every build. What decides the error in practice is what went in: U-values, air change and valve settings of a real house are seldom known within 10 %.",
-        String.format(Locale.ROOT, "%.0e", worst),
-        content.accuracy().isEmpty() ? "" : content.accuracy() + " ");
+        Quantities.magnitude(worst), content.accuracy().isEmpty() ? "" : content.accuracy() + " ");
   }
 }

@@ -130,6 +130,17 @@ public final class Quantities {
     return number(kelvinHours, 1) + " K h";
   }
 
+  /** The size of what should be nothing, as in "4e-13". */
+  public static String magnitude(double value) {
+    int power = value == 0 ? 0 : (int) Math.floor(Math.log10(value));
+    long digit = Math.round(value / Math.pow(10, power));
+    int tens = digit == 10 ? power + 1 : power;
+    return (digit == 10 ? 1 : digit)
+        + (tens < 0 ? "e-" : "e+")
+        + (Math.abs(tens) < 10 ? "0" : "")
+        + Math.abs(tens);
+  }
+
   /** A number with so many decimals, a true minus sign and no "-0". */
   public static String number(double value, int decimals) {
     if (Double.isNaN(value)) {

@@ -58,4 +58,12 @@ class QuantitiesTest {
     assertThat(Quantities.temperature(-0.04)).isEqualTo("0.0 °C");
     assertThat(Quantities.number(Double.NaN, 1)).isEqualTo("–");
   }
+
+  @Test
+  void whatShouldBeNothingIsToldByItsSize() {
+    assertThat(Quantities.magnitude(0)).isEqualTo("0e+00");
+    assertThat(Quantities.magnitude(3.7e-13)).isEqualTo("4e-13");
+    assertThat(Quantities.magnitude(9.7e-4)).isEqualTo("1e-03");
+    assertThat(Quantities.magnitude(12)).isEqualTo("1e+01");
+  }
 }
