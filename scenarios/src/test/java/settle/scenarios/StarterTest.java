@@ -38,11 +38,10 @@ class StarterTest {
             .replace("  #   heat pump: ", "  heat pump: ")
             .replace("  #   flow temperature: ", "  flow temperature: ")
             .replace("  #   buffer: ", "  buffer: ")
-            .replace("  #   weather compensation: ", "  weather compensation: ")
             .replace("  #   mains:", "  mains:")
             .replace("  #     riser:", "    riser:")
             .replace("  #     first floor:", "    first floor:")
-            .replace("pipe length: 12 m}", "pipe length: 12 m, fed from: first floor}");
+            .replace("pipe length: 12 m,", "pipe length: 12 m, fed from: first floor,");
     House house = read(text).house();
     assertThat(house.source()).isInstanceOf(HeatPump.class);
     assertThat(house.buffer()).isPresent();
@@ -58,7 +57,7 @@ class StarterTest {
             .replace("  boiler: condensing boiler 12 kW\n  flow temperature: 70 °C\n", "")
             .replace("  #   fixed flow", "  fixed flow")
             .replaceAll("(?m)^  #   (emitters:|  my skirting.*|                .*)$", "$1")
-            .replace("emitter: skirting 140, length: 6.1 m", "emitter: my skirting, length: 6.1 m");
+            .replace("emitter: skirting 170, length: 8.5 m", "emitter: my skirting, length: 8.5 m");
     Scenario scenario = read(text);
     assertThat(scenario.warnings()).isEmpty();
     assertThat(scenario.house().source()).isInstanceOf(IdealSource.class);
