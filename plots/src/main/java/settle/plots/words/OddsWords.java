@@ -134,7 +134,7 @@ public record OddsWords(Odds odds, Spreads spreads) {
 
   /** What {@link #brief} is about. */
   public static final String BRIEF =
-      "Of 100 houses like this, warm enough, what is not quite known of yours drawn by lot";
+      "Of 100 houses like this, warm enough on the cold day";
 
   /** How sure the share is: by how much it may be off, of how many, what half of them said. */
   private String convergence() {
