@@ -133,8 +133,7 @@ public record OddsWords(Odds odds, Spreads spreads) {
   }
 
   /** What {@link #brief} is about. */
-  public static final String BRIEF =
-      "Of 100 houses like this, warm enough on the cold day";
+  public static final String BRIEF = "Of 100 houses like this, warm enough on the cold day";
 
   /** How sure the share is: by how much it may be off, of how many, what half of them said. */
   private String convergence() {

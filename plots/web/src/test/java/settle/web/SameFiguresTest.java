@@ -110,7 +110,9 @@ class SameFiguresTest {
         .isEqualTo(Page.day(Files.readString(file), file.getFileName().toString()));
   }
 
-  /** A point of a line that is as good as in the way of its neighbours may be drawn here or there. */
+  /**
+   * A point of a line that is as good as in the way of its neighbours may be drawn here or there.
+   */
   @Test
   void theScriptDrawsTheSamePictures() throws Exception {
     Path file = example("mid-terrace");
