@@ -46,12 +46,13 @@ public record BoilerAnswer(
    * @param arrangement one of its arrangements
    * @param season what that takes over a season
    * @param days how the source worked in the weathers that were run
-   * @return empty if the house has no source that can condense
+   * @return empty if the house has no source that can condense, or one that makes no heat all
+   *     season
    */
   public static Optional<BoilerAnswer> of(
       House house, Arrangement arrangement, Season season, List<SourceDay> days) {
     Source boiler = house.source();
-    if (boiler.dewPoint().isEmpty()) {
+    if (boiler.dewPoint().isEmpty() || season.asControlled().condensingShare().isEmpty()) {
       return Optional.empty();
     }
     SeasonAtRest rest = new SeasonAtRest(house, arrangement, season.climate());
