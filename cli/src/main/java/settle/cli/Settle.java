@@ -83,7 +83,7 @@ final class Settle implements Runnable {
     return commandLine(out, err, terminal, ScenarioFormat.BUILT_IN);
   }
 
-  /** The same for scenarios in a format that may know further kinds. */
+  /** The command line for scenarios in a format that may know further kinds. */
   static CommandLine commandLine(
       PrintWriter out, PrintWriter err, Terminal terminal, ScenarioFormat format) {
     ErrorMessages messages = new ErrorMessages();

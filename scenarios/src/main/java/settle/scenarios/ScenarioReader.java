@@ -94,7 +94,7 @@ public final class ScenarioReader {
         && areKeysOfAScenario(top.entries().stream().map(Node.Entry::key).toList());
   }
 
-  /** The same of a text that cannot be parsed: by what its lines begin with. */
+  /** Whether a text that cannot be parsed is meant as a scenario, by what its lines begin with. */
   private static boolean looksLikeScenario(String text) {
     Set<String> keys = new LinkedHashSet<>();
     Matcher matcher = KEY.matcher(text);

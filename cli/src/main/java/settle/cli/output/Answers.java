@@ -32,7 +32,7 @@ public record Answers(
     warnings = List.copyOf(warnings);
   }
 
-  /** The same in words. */
+  /** Each verdict in words. */
   List<Answer> words() {
     return verdicts.stream().map(v -> new Answer(house, v)).toList();
   }

@@ -43,7 +43,7 @@ public final class JsonDocument implements Document {
         });
   }
 
-  /** The same from a command that reads no scenario. */
+  /** A document from a command that reads no scenario. */
   public static String write(String command, String version, Consumer<JsonDocument> content) {
     StringWriter text = new StringWriter();
     try (JsonGenerator generator = new JsonFactory().createGenerator(text)) {

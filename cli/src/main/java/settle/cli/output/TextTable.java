@@ -28,7 +28,7 @@ final class TextTable {
     this.wordColumns = wordColumns;
   }
 
-  /** The same table in plain text, in lines of at most a width [characters]. */
+  /** A table in plain text, no line longer than a width [characters]. */
   static String text(Table table, int width) {
     TextTable text = new TextTable(table.words());
     if (table.heads().stream().anyMatch(h -> !h.label().isEmpty())) {

@@ -36,7 +36,7 @@ public record Look(int colour, Stroke stroke, Marker marker) {
     return new Look(Theme.INK, stroke, Marker.NONE);
   }
 
-  /** The same colour and marker with another line. */
+  /** This colour and marker with another line. */
   public Look with(Stroke other) {
     return new Look(colour, other, marker);
   }

@@ -14,7 +14,7 @@ final class Thinning {
   private Thinning() {}
 
   /**
-   * The same curve with fewer points; gaps stay.
+   * Leaves out points of a curve that nobody would miss; gaps stay.
    *
    * @param curve any curve
    * @param pixelsPerX [px] per unit of x

@@ -63,7 +63,7 @@ public record Figure<T>(
     return new Figure<>(id, label, unit, meaning, read, written, shown, said, row);
   }
 
-  /** The same of something that has what it is read from. */
+  /** This figure, read from a part of something larger. */
   <S> Figure<S> of(Function<S, T> has) {
     return new Figure<>(
         id,

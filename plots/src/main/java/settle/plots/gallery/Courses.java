@@ -4,11 +4,10 @@ import java.util.Arrays;
 import settle.plots.chart.Curve;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
+import settle.sim.units.Times;
 
 /** Columns of a trace as curves over time, in hours from midnight of the first day. */
 final class Courses {
-
-  private static final double HOUR = 3600;
 
   private Courses() {}
 
@@ -20,7 +19,7 @@ final class Courses {
     double[] x = new double[last - first + 1];
     double[] y = new double[x.length];
     for (int i = first; i <= last; i++) {
-      x[i - first] = time[i] / HOUR;
+      x[i - first] = time[i] / Times.HOUR;
       y[i - first] = values[i];
     }
     return new Curve(x, y);
@@ -35,8 +34,8 @@ final class Courses {
     double[] y = new double[x.length];
     for (int i = first; i <= last; i++) {
       int k = 2 * (i - first);
-      x[k] = time[i - 1] / HOUR;
-      x[k + 1] = time[i] / HOUR;
+      x[k] = time[i - 1] / Times.HOUR;
+      x[k + 1] = time[i] / Times.HOUR;
       y[k] = values[i] * scale;
       y[k + 1] = y[k];
     }
@@ -70,8 +69,8 @@ final class Courses {
         }
         i++;
       }
-      x[2 * k] = from / HOUR;
-      x[2 * k + 1] = to / HOUR;
+      x[2 * k] = from / Times.HOUR;
+      x[2 * k + 1] = to / Times.HOUR;
       y[2 * k] = weight > 0 ? sum / weight * scale : Double.NaN;
       y[2 * k + 1] = y[2 * k];
     }
@@ -96,7 +95,7 @@ final class Courses {
     for (int i = 1; i < wanted.length; i++) {
       wanted[i] = want[i] >= most ? (values[i - 1] + values[i]) / 2 : Double.NaN;
     }
-    Curve days = ofIntervalMeans(trace, wanted, window, 24 * HOUR, 1);
+    Curve days = ofIntervalMeans(trace, wanted, window, 24 * Times.HOUR, 1);
     double[] x = new double[days.x().length / 2];
     double[] y = new double[x.length];
     for (int k = 0; k < x.length; k++) {

@@ -19,6 +19,7 @@ import settle.sim.demo.Reading;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.RunResult;
+import settle.sim.units.Times;
 
 /**
  * A demonstration as one picture for a projector: before and after in the same panels, one panel
@@ -33,8 +34,6 @@ public final class LessonChart {
 
   /** Room for words above and below a moment, as a share of what is shown [-]. */
   private static final double ROOM_FOR_WORDS = 0.15;
-
-  private static final double HOUR = 3600;
 
   /** Heights of the first panel and of the others, which leave the sentences room on A4 [px]. */
   private static final int FIRST_HEIGHT = 240;
@@ -181,7 +180,7 @@ public final class LessonChart {
   private double moment(Figure figure, int side, Curve curve) {
     double value = value(figure, side);
     if (figure.reading().ofTime()) {
-      return (sides.get(side).firstCall() + value) / HOUR;
+      return (sides.get(side).firstCall() + value) / Times.HOUR;
     }
     double wanted = lesson.words(figure).scaled(value);
     double nearest = Double.POSITIVE_INFINITY;

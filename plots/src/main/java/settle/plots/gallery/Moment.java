@@ -6,6 +6,7 @@ import settle.plots.words.Quantities;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.RunResult;
+import settle.sim.units.Times;
 
 /**
  * The instant a drawing of the network shows.
@@ -15,8 +16,6 @@ import settle.sim.result.RunResult;
  */
 record Moment(int index, String words) {
 
-  private static final double HOUR = 3600;
-
   /**
    * An hour after the first call for heat, when rooms still warm up but the water has come round;
    * or, should nothing flow then, when most flows; null if it never does.
@@ -24,7 +23,7 @@ record Moment(int index, String words) {
   static Moment of(Comparison comparison, RunResult result) {
     Trace trace = result.trace();
     double[] flow = trace.column(HouseColumn.MASS_FLOW);
-    double hourOn = comparison.results().get(0).firstCall() + HOUR;
+    double hourOn = comparison.results().get(0).firstCall() + Times.HOUR;
     int index = Arrays.binarySearch(trace.time(), hourOn);
     index = index < 0 ? -index - 1 : index;
     if (!Double.isNaN(hourOn) && index < trace.size() && index > 0 && flow[index] > 0) {

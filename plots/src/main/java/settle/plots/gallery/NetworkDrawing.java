@@ -39,7 +39,7 @@ final class NetworkDrawing {
   /** Flow and return lie so far above and below the middle of their row [px]. */
   private static final double OFFSET = 7;
 
-  /** The same at the source, where pump and vessels need room [px]. */
+  /** Their distance from the middle at the source, where pump and vessels need room [px]. */
   private static final double SOURCE_OFFSET = 24;
 
   private static final double SOURCE_WIDTH = 134;

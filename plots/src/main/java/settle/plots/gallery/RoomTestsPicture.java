@@ -12,11 +12,10 @@ import settle.plots.drawing.Stroke.Dash;
 import settle.plots.words.BenchWords;
 import settle.sim.bench.BenchFindings;
 import settle.sim.bench.Course;
+import settle.sim.units.Times;
 
 /** The room after each change, all on the same scales, side by side. */
 record RoomTestsPicture(BenchFindings findings) {
-
-  private static final double HOUR = 3600;
 
   /** Hours shown before and after the change. */
   private static final double FROM = -2;
@@ -59,17 +58,17 @@ record RoomTestsPicture(BenchFindings findings) {
 
   private static Curve curve(Course course) {
     int from = 0;
-    while (course.time()[from] < FROM * HOUR) {
+    while (course.time()[from] < FROM * Times.HOUR) {
       from++;
     }
     int to = course.time().length;
-    while (course.time()[to - 1] > TO * HOUR) {
+    while (course.time()[to - 1] > TO * Times.HOUR) {
       to--;
     }
     double[] x = new double[to - from];
     double[] y = new double[to - from];
     for (int i = from; i < to; i++) {
-      x[i - from] = course.time()[i] / HOUR;
+      x[i - from] = course.time()[i] / Times.HOUR;
       y[i - from] = course.operative()[i];
     }
     return new Curve(x, y);

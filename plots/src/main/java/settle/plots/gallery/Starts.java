@@ -5,15 +5,13 @@ import java.util.List;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.RunResult;
+import settle.sim.units.Times;
 
 /** When a source starts, and which stretch of a run shows it so that starts can be told apart. */
 final class Starts {
 
   /** So many starts can be told apart across one picture. */
   static final int MOST = 40;
-
-  private static final double HOUR = 3600;
-  private static final double DAY = 24 * HOUR;
 
   /** Stretches to look at, longest first [h]. */
   private static final int[] STRETCHES = {24, 12, 6, 3, 2, 1};
@@ -44,8 +42,8 @@ final class Starts {
     TimeWindow whole = TimeWindow.whole(results.get(0));
     TimeWindow best = whole;
     for (int hours : STRETCHES) {
-      if (hours * HOUR < whole.length() - HOUR) {
-        best = busiest(results, whole, hours * HOUR);
+      if (hours * Times.HOUR < whole.length() - Times.HOUR) {
+        best = busiest(results, whole, hours * Times.HOUR);
       }
       TimeWindow shown = best;
       if (results.stream().allMatch(r -> within(r, shown).length <= MOST)) {
@@ -57,7 +55,7 @@ final class Starts {
 
   /** Of equally busy stretches the first. */
   private static TimeWindow busiest(List<RunResult> results, TimeWindow whole, double length) {
-    double step = length == DAY ? DAY : HOUR;
+    double step = length == Times.DAY ? Times.DAY : Times.HOUR;
     TimeWindow best = null;
     int most = -1;
     for (double from = step * Math.floor(whole.from() / step);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import settle.plots.chart.Axis;
 import settle.sim.recording.Trace;
 import settle.sim.result.RunResult;
+import settle.sim.units.Times;
 
 /**
  * A stretch of time.
@@ -14,10 +15,10 @@ import settle.sim.result.RunResult;
  */
 record TimeWindow(double from, double to) {
 
-  private static final double DAY = 86_400;
-
   /** Intervals over which means are taken [s]. */
-  private static final double[] INTERVALS = {60, 120, 300, 600, 900, 1800, 3600, 7200, 21_600, DAY};
+  private static final double[] INTERVALS = {
+    60, 120, 300, 600, 900, 1800, 3600, 7200, 21_600, Times.DAY
+  };
 
   /** More intervals than this cannot be told apart on a panel. */
   private static final int MOST_INTERVALS = 100;
@@ -51,21 +52,21 @@ record TimeWindow(double from, double to) {
 
   private static TimeWindow days(RunResult result, int days) {
     TimeWindow whole = whole(result);
-    if (whole.length() <= days * DAY + 3600) {
+    if (whole.length() <= days * Times.DAY + 3600) {
       return whole;
     }
     double call = Double.isNaN(result.firstCall()) ? whole.from : result.firstCall();
-    double from = Math.max(whole.from, DAY * Math.floor(call / DAY));
+    double from = Math.max(whole.from, Times.DAY * Math.floor(call / Times.DAY));
     if (from >= whole.to) {
       // A call as the run ends begins a day of which nothing is left.
-      from = whole.to - DAY;
+      from = whole.to - Times.DAY;
     }
-    return new TimeWindow(from, Math.min(whole.to, from + days * DAY));
+    return new TimeWindow(from, Math.min(whole.to, from + days * Times.DAY));
   }
 
   /** Whether days are too many to tell apart by their hours: what is shown then is each day. */
   boolean isSeason() {
-    return length() >= 14 * DAY;
+    return length() >= 14 * Times.DAY;
   }
 
   /** Whether it is less than all of a run. */
@@ -83,7 +84,7 @@ record TimeWindow(double from, double to) {
         return interval;
       }
     }
-    return DAY * Math.ceil(length() / DAY / MOST_INTERVALS);
+    return Times.DAY * Math.ceil(length() / Times.DAY / MOST_INTERVALS);
   }
 
   /** Its duration [s]. */

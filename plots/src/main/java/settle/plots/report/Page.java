@@ -39,12 +39,12 @@ final class Page {
     return new InputStreamReader(in, StandardCharsets.UTF_8);
   }
 
-  /** The same words with every figure kept on one line with its unit. */
+  /** Words in which no line ends between a figure and its unit. */
   static String unbroken(String words) {
     return FIGURE_AND_UNIT.matcher(words).replaceAll("\u00a0");
   }
 
-  /** The same of several. */
+  /** Several sentences, each figure kept on one line with its unit. */
   static List<String> unbroken(List<String> words) {
     return words.stream().map(Page::unbroken).toList();
   }

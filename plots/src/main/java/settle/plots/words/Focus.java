@@ -52,7 +52,7 @@ public record Focus(Comparison comparison) {
     return longest(result, room, b -> true);
   }
 
-  /** The same among the emitters with a thermostatic head. */
+  /** The longest skirting, or first radiator, with a thermostatic head. */
   public OptionalInt thermostatic(RunResult result, int room) {
     return longest(result, room, b -> b.valve().thermostatic());
   }

@@ -28,7 +28,7 @@ public final class HouseholderAnswer {
     verdict = answer.verdict();
   }
 
-  /** The same in a designer's words. */
+  /** The answer in a designer's words. */
   public Answer answer() {
     return answer;
   }

@@ -58,7 +58,7 @@ public final class Quantities {
     return below(celsius, limit) + " °C";
   }
 
-  /** The same without its unit: for table columns headed °C. */
+  /** A set-point without its unit: for table columns headed °C. */
   public static String below(double celsius, double limit) {
     int decimals = 1;
     while (celsius < limit && decimals < 3 && rounded(celsius, decimals) >= limit) {

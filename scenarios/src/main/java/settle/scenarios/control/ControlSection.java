@@ -23,6 +23,7 @@ import settle.sim.control.OptimumStart;
 import settle.sim.control.Thermostat;
 import settle.sim.house.Arrangement;
 import settle.sim.source.Source;
+import settle.sim.units.Times;
 
 /** How programme, thermostat and weather act on the plant. */
 public final class ControlSection {
@@ -87,7 +88,7 @@ public final class ControlSection {
   private static final Key CYCLE =
       Key.optional(
               "cycle",
-              Forms.of(Dimension.DURATION, 60, Forms.DAY, "from what a burner can follow to a day")
+              Forms.of(Dimension.DURATION, 60, Times.DAY, "from what a burner can follow to a day")
                   .usually(180, 3600),
               "length of a cycle")
           .orElse("10 min", "six cycles an hour, " + PRACTICE);
@@ -172,14 +173,14 @@ public final class ControlSection {
   private static final Key LONGEST =
       Key.optional(
               "longest",
-              Forms.of(Dimension.DURATION, 60, Forms.DAY, "a minute to a day")
+              Forms.of(Dimension.DURATION, 60, Times.DAY, "a minute to a day")
                   .usually(1800, 8 * 3600.0),
               "lead that is never passed")
           .orElse("4 h", PRACTICE);
   private static final Key FIRST_GUESS =
       Key.optional(
               "first guess",
-              Forms.of(Dimension.DURATION_PER_KELVIN, 1, Forms.DAY, "a second to a day")
+              Forms.of(Dimension.DURATION_PER_KELVIN, 1, Times.DAY, "a second to a day")
                   .usually(120, 4 * 3600.0),
               "lead per kelvin that the reference room lacks, before the first warm-up")
           .orElse("30 min/K", PRACTICE);

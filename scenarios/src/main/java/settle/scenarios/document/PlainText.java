@@ -38,7 +38,7 @@ public final class PlainText {
   }
 
   /**
-   * The same on one line.
+   * The text as a person would read it, on one line.
    *
    * @param text as typed
    */

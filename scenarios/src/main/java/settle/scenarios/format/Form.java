@@ -39,7 +39,7 @@ public sealed interface Form {
       return new Quantity(dimension, least, most, limits, least, most);
     }
 
-    /** The same, doubtful outside two values in SI. */
+    /** This range, doubtful outside two values in SI. */
     public Quantity usually(double from, double to) {
       return new Quantity(dimension, least, most, limits, from, to);
     }

@@ -2,6 +2,7 @@ package settle.scenarios.format;
 
 import settle.scenarios.format.Form.Quantity;
 import settle.scenarios.quantity.Dimension;
+import settle.sim.units.Times;
 
 /**
  * Quantities that several sections ask for, with limits that catch slips and doubts that ask
@@ -17,9 +18,6 @@ public final class Forms {
 
   /** Longest side of a room, a hall [m]. */
   public static final double MOST_SIDE = 100;
-
-  /** A day [s]. */
-  public static final double DAY = 86_400;
 
   /** Any temperature that can occur in or around a house. */
   public static final Quantity TEMPERATURE =
@@ -48,11 +46,11 @@ public final class Forms {
           "from what a sensor can tell to what water has to give");
 
   /** A pause or a delay of something that moves within the day. */
-  public static final Quantity PAUSE = of(Dimension.DURATION, 0, DAY, "none to a day");
+  public static final Quantity PAUSE = of(Dimension.DURATION, 0, Times.DAY, "none to a day");
 
   /** Any time within the longest run. */
   public static final Quantity WITHIN_A_RUN =
-      of(Dimension.DURATION, 0, 400 * DAY, "the longest run");
+      of(Dimension.DURATION, 0, 400 * Times.DAY, "the longest run");
 
   public static final Quantity SHARE = of(Dimension.SHARE, 0, 1, "");
 

@@ -47,12 +47,12 @@ public record Key(
     return new Key(name, form, false, about, fallback, reason);
   }
 
-  /** The same with a fixed fallback and its source. */
+  /** This key with a fixed fallback and its source. */
   public Key orElse(String value, String source) {
     return new Key(name, form, required, about, value, source);
   }
 
-  /** The same with a fallback that is worked out, said in words. */
+  /** This key with a fallback that is worked out, said in words. */
   public Key orElse(String how) {
     return new Key(name, form, required, about, "", how);
   }

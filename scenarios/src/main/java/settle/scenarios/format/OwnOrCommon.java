@@ -18,7 +18,10 @@ public record OwnOrCommon(Section own, Section common) {
     return !own.has(key) && common.has(key) ? common : own;
   }
 
-  /** The same for keys that exclude each other: an own choice overrules whatever all have. */
+  /**
+   * The section that has one of two keys that exclude each other: an own choice overrules what all
+   * have.
+   */
   public Section with(Key key, Key rival) {
     return own.has(key) || own.has(rival) ? own : with(key);
   }

@@ -183,7 +183,7 @@ public final class Section {
     return number(key, workedOut, key.reason());
   }
 
-  /** The same where the reason depends on what else is written. */
+  /** A number in SI whose reason, where it is left out, depends on what else is written. */
   public double number(Key key, double workedOut, String reason) {
     Form.Quantity form = (Form.Quantity) key.form();
     Optional<Value> value = value(key);

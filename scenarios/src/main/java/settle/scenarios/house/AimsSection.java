@@ -13,6 +13,7 @@ import settle.scenarios.quantity.Dimension;
 import settle.sim.house.Aims;
 import settle.sim.house.Spreads;
 import settle.sim.house.Tariffs;
+import settle.sim.units.Times;
 
 /** What is asked of the heating, what energy costs, and how sure the house's figures are. */
 public final class AimsSection {
@@ -43,8 +44,8 @@ public final class AimsSection {
   private static final Key WARM_UP =
       Key.optional(
               "warm-up",
-              Forms.of(Dimension.DURATION, 60, 7 * Forms.DAY, "a minute to a week")
-                  .usually(600, Forms.DAY),
+              Forms.of(Dimension.DURATION, 60, 7 * Times.DAY, "a minute to a week")
+                  .usually(600, Times.DAY),
               "longest time a room may take from the call for heat until it is warm")
           .orElse("none is asked for");
   private static final Key OVERSHOOT =

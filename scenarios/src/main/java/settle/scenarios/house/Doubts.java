@@ -22,6 +22,7 @@ import settle.sim.control.Timetable;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.units.Times;
 
 /**
  * Parts of a scenario that are sound each by itself and cannot all be meant: what one asks for,
@@ -233,7 +234,7 @@ final class Doubts {
 
   /** Stretches of a week in which neither of two timetables changes [s]. */
   private static double[][] spans(Timetable a, Timetable b) {
-    double week = DAYS.length * ClockText.DAY;
+    double week = DAYS.length * Times.DAY;
     TreeSet<Double> times = new TreeSet<>();
     times.add(0.0);
     times.add(week);
@@ -253,13 +254,13 @@ final class Doubts {
   private String shown(double from, double to) {
     boolean weekly =
         rooms.values().stream().map(r -> r.wantOverTime).anyMatch(t -> differsByDay(t));
-    String day = weekly ? " on " + DAYS[(int) (from / ClockText.DAY)] : "";
-    return ClockText.show(from % ClockText.DAY) + "-" + ClockText.show(to % ClockText.DAY) + day;
+    String day = weekly ? " on " + DAYS[(int) (from / Times.DAY)] : "";
+    return ClockText.show(from % Times.DAY) + "-" + ClockText.show(to % Times.DAY) + day;
   }
 
   private static boolean differsByDay(Timetable table) {
     for (double[] span : spans(table, table)) {
-      if (table.valueAt(span[0]) != table.valueAt(span[0] + ClockText.DAY)) {
+      if (table.valueAt(span[0]) != table.valueAt(span[0] + Times.DAY)) {
         return true;
       }
     }

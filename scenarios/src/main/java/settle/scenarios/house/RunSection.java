@@ -13,6 +13,7 @@ import settle.scenarios.format.Table;
 import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.house.RunSettings;
+import settle.sim.units.Times;
 
 /** How long the house is run, and from what state. */
 public final class RunSection {
@@ -24,13 +25,13 @@ public final class RunSection {
   private static final Key LENGTH =
       Key.optional(
               "length",
-              Forms.of(Dimension.DURATION, 60, 400 * Forms.DAY, "a minute to a year and a month"),
+              Forms.of(Dimension.DURATION, 60, 400 * Times.DAY, "a minute to a year and a month"),
               "how long is recorded")
           .orElse("48 h", "a day to settle and a day to see it repeat, " + PRACTICE);
   private static final Key LEAD_IN =
       Key.optional(
               "lead in",
-              Forms.of(Dimension.DURATION, 0, 60 * Forms.DAY, "none to two months"),
+              Forms.of(Dimension.DURATION, 0, 60 * Times.DAY, "none to two months"),
               "time run before, so that walls have found their daily course")
           .orElse(
               "24 h where there is a programme, otherwise none: a warm-up from the start temperature");
@@ -50,7 +51,7 @@ public final class RunSection {
       Key.optional(
               "profiles at",
               new Several(
-                  Forms.of(Dimension.DURATION, 1, 400 * Forms.DAY, "a second to the longest run")),
+                  Forms.of(Dimension.DURATION, 1, 400 * Times.DAY, "a second to the longest run")),
               "times after the first call for heat at which the temperature along each emitter is kept")
           .orElse("half a minute to half an hour");
   public static final Table RUN_TABLE =
@@ -83,7 +84,7 @@ public final class RunSection {
     }
     return new RunSettings(
         s.number(START_TEMPERATURE),
-        s.number(LEAD_IN, programme ? Forms.DAY : 0),
+        s.number(LEAD_IN, programme ? Times.DAY : 0),
         s.number(LENGTH),
         shortest,
         longest,

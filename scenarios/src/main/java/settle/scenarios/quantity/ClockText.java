@@ -2,15 +2,13 @@ package settle.scenarios.quantity;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import settle.sim.units.Times;
 
 /** Times of day and periods of the day on a 24-hour clock. */
 public final class ClockText {
 
   private static final Pattern TIME = Pattern.compile("([01]?\\d|2[0-4]):([0-5]\\d)");
   private static final Pattern SPAN = Pattern.compile("(.+?)\\s*(?:-|–|to)\\s*(.+)");
-
-  /** A day [s]. */
-  public static final double DAY = 86_400;
 
   private ClockText() {}
 
@@ -26,7 +24,7 @@ public final class ClockText {
     if (matcher.matches()) {
       double seconds =
           Integer.parseInt(matcher.group(1)) * 3600.0 + Integer.parseInt(matcher.group(2)) * 60.0;
-      if (seconds <= DAY) {
+      if (seconds <= Times.DAY) {
         return seconds;
       }
     }
@@ -53,13 +51,13 @@ public final class ClockText {
     }
     double start = timeOfDay(matcher.group(1));
     double end = timeOfDay(matcher.group(2));
-    if (start == end || start == DAY) {
+    if (start == end || start == Times.DAY) {
       throw new QuantityException(
           "found "
               + text.strip()
               + ", expected a period that ends after it begins, such as 06:30-09:00");
     }
-    return new double[] {start, end > start ? end : end + DAY};
+    return new double[] {start, end > start ? end : end + Times.DAY};
   }
 
   /**

@@ -12,6 +12,7 @@ import settle.scenarios.format.Value;
 import settle.scenarios.quantity.ClockText;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.control.Timetable;
+import settle.sim.units.Times;
 
 /** Reads time programmes: that of the house, that of a room, and the hours of gains. */
 public final class Programmes {
@@ -82,14 +83,14 @@ public final class Programmes {
       List<Period> weekend = periods(week.several(RoomKeys.WEEKEND), want);
       List<Period> all = new ArrayList<>();
       for (int day = 0; day < DAYS; day++) {
-        double midnight = day * ClockText.DAY;
+        double midnight = day * Times.DAY;
         for (Period p : day < WORKING_DAYS ? weekdays : weekend) {
           all.add(new Period(midnight + p.start(), midnight + p.end(), p.value()));
         }
       }
-      return steps(all, setback, DAYS * ClockText.DAY);
+      return steps(all, setback, DAYS * Times.DAY);
     }
-    return steps(periods(programme.several(), want), setback, ClockText.DAY);
+    return steps(periods(programme.several(), want), setback, Times.DAY);
   }
 
   private static List<Period> periods(List<Value> values, double want) {
@@ -112,7 +113,7 @@ public final class Programmes {
                   + ClockText.show(earlier.start())
                   + "-"
                   + ClockText.show(
-                      earlier.end() > ClockText.DAY ? earlier.end() - ClockText.DAY : earlier.end())
+                      earlier.end() > Times.DAY ? earlier.end() - Times.DAY : earlier.end())
                   + "; periods must not");
         }
       }
@@ -123,7 +124,7 @@ public final class Programmes {
 
   private static boolean overlap(Period a, Period b) {
     for (int day = -1; day <= 1; day++) {
-      double shift = day * ClockText.DAY;
+      double shift = day * Times.DAY;
       if (a.start() < b.end() + shift && b.start() + shift < a.end()) {
         return true;
       }
@@ -179,7 +180,7 @@ public final class Programmes {
       double heat = s.number(RoomKeys.GAIN_HEAT);
       double share = s.number(RoomKeys.GAIN_RADIANT);
       double[] span =
-          s.value(RoomKeys.GAIN_TIME).map(Value::span).orElse(new double[] {0, ClockText.DAY});
+          s.value(RoomKeys.GAIN_TIME).map(Value::span).orElse(new double[] {0, Times.DAY});
       convective.add(new Period(span[0], span[1], heat * (1 - share)));
       radiant.add(new Period(span[0], span[1], heat * share));
     }
@@ -190,18 +191,18 @@ public final class Programmes {
     TreeMap<Double, Double> steps = new TreeMap<>();
     steps.put(0.0, 0.0);
     for (Period p : periods) {
-      steps.put(p.start() % ClockText.DAY, 0.0);
-      steps.put(p.end() % ClockText.DAY, 0.0);
+      steps.put(p.start() % Times.DAY, 0.0);
+      steps.put(p.end() % Times.DAY, 0.0);
     }
     for (var step : steps.entrySet()) {
       double total = 0;
       for (Period p : periods) {
         double t = step.getKey();
-        boolean on = (t >= p.start() && t < p.end()) || t + ClockText.DAY < p.end();
+        boolean on = (t >= p.start() && t < p.end()) || t + Times.DAY < p.end();
         total += on ? p.value() : 0;
       }
       step.setValue(total);
     }
-    return table(steps, ClockText.DAY);
+    return table(steps, Times.DAY);
   }
 }

@@ -9,6 +9,7 @@ import settle.scenarios.format.Forms;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.Table;
 import settle.scenarios.quantity.Dimension;
+import settle.sim.units.Times;
 
 /** A heat pump, air to water, as it is described once and used by name. */
 final class HeatPumpKeys {
@@ -135,7 +136,7 @@ final class HeatPumpKeys {
   static final Key DEFROST_EVERY =
       Key.optional(
               "every",
-              Forms.of(Dimension.DURATION, 300, 7 * Forms.DAY, "five minutes to a week")
+              Forms.of(Dimension.DURATION, 300, 7 * Times.DAY, "five minutes to a week")
                   .usually(1200, 14_400),
               "running time between two defrosts")
           .orElse("60 min", PRACTICE);

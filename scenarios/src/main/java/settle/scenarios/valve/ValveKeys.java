@@ -9,6 +9,7 @@ import settle.scenarios.format.Key;
 import settle.scenarios.format.OwnOrCommon;
 import settle.scenarios.format.Section;
 import settle.scenarios.quantity.Dimension;
+import settle.sim.units.Times;
 import settle.sim.valve.RoomSensing;
 
 /** What several kinds of valves say of themselves, and what an arrangement says of a head. */
@@ -47,7 +48,7 @@ public final class ValveKeys {
   public static final Key INTEGRAL_TIME =
       Key.optional(
               "integral time",
-              Forms.of(Dimension.DURATION, 0, 7 * Forms.DAY, "none to a week")
+              Forms.of(Dimension.DURATION, 0, 7 * Times.DAY, "none to a week")
                   .usually(0, 6 * 3600.0),
               "time in which the integral part adds as much again; 0 for none")
           .orElse("60 min", PRACTICE);

@@ -12,6 +12,7 @@ import settle.scenarios.format.OwnOrCommon;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Table;
 import settle.scenarios.quantity.Dimension;
+import settle.sim.units.Times;
 import settle.sim.valve.KnobScale;
 import settle.sim.valve.Valve;
 import settle.sim.valve.WaxValve;
@@ -44,7 +45,7 @@ record WaxType(Described described, WaxValve pattern) implements ValveType {
   private static final Key LAG =
       Key.optional(
               "lag",
-              Forms.of(Dimension.DURATION, 1, Forms.DAY, "a second to a day").usually(60, 2400),
+              Forms.of(Dimension.DURATION, 1, Times.DAY, "a second to a day").usually(60, 2400),
               "time constant of the head")
           .orElse("20 min", "inside the limit of EN 215 (40 min, from memory)");
   private static final Key SECOND_LAG =

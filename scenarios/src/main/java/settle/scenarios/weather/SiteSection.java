@@ -13,6 +13,7 @@ import settle.scenarios.format.Section;
 import settle.scenarios.format.Table;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.house.RunSettings;
+import settle.sim.units.Times;
 import settle.sim.weather.Weather;
 
 /** Where the house stands and what the weather does. */
@@ -27,7 +28,7 @@ public final class SiteSection {
   private static final Key RAMP_OVER =
       Key.required(
           "over",
-          Forms.of(Dimension.DURATION, 1, 400 * Forms.DAY, "a second to the longest run"),
+          Forms.of(Dimension.DURATION, 1, 400 * Times.DAY, "a second to the longest run"),
           "how long the change takes");
 
   private static final Key DAY_MEAN = Key.required("mean", Forms.OUTDOOR, "mean of the day");

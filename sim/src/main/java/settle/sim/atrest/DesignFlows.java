@@ -37,7 +37,7 @@ public final class DesignFlows {
   }
 
   /**
-   * The same for other weather than design weather.
+   * Works them out for other weather than design weather.
    *
    * @param model the prepared house
    * @param outdoor outdoor temperature [°C]

@@ -341,7 +341,7 @@ public final class SettledHouse {
   }
 
   /**
-   * Share of the time in which a room thermostat lets the source run; false where it never does.
+   * Whether a room thermostat ever lets the source run, for a share of the time where it stops it.
    */
   private boolean byThermostat(double hot) {
     Thermostat thermostat = house.control().thermostat();
@@ -396,7 +396,10 @@ public final class SettledHouse {
     return true;
   }
 
-  /** The same of an interlock: heat is called for while an electric valve is open. */
+  /**
+   * Whether an interlock ever lets the source run, for a share of the time where it stops it: heat
+   * is called for while an electric valve is open.
+   */
   private boolean byInterlock(double hot) {
     if (!house.control().interlock()) {
       return true;
@@ -553,7 +556,10 @@ public final class SettledHouse {
     return lowest[room];
   }
 
-  /** The same with heads standing as far open as their play lets them [°C]. */
+  /**
+   * Highest operative temperature that a room may come to rest at, heads standing as far open as
+   * their play lets them [°C].
+   */
   public double highest(int room) {
     status();
     return highest[room];

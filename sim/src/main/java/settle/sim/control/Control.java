@@ -66,13 +66,13 @@ public record Control(
         false);
   }
 
-  /** The same with another room thermostat. */
+  /** This control with another room thermostat. */
   public Control withThermostat(Thermostat other) {
     return new Control(
         setback, referenceRoom, differential, other, flowCurve, optimumStart, interlock);
   }
 
-  /** The same with another weather compensation. */
+  /** This control with another weather compensation. */
   public Control withFlowCurve(FlowCurve other) {
     return new Control(
         setback,
@@ -85,7 +85,7 @@ public record Control(
   }
 
   /**
-   * The same with another room measured in.
+   * This control with another room to measure in.
    *
    * @param room its name
    */
@@ -94,7 +94,7 @@ public record Control(
   }
 
   /**
-   * The same with heating that begins earlier or later.
+   * This control with heating that begins earlier or later.
    *
    * @param early how early
    */

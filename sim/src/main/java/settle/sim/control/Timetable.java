@@ -111,7 +111,7 @@ public final class Timetable {
     return sum / period;
   }
 
-  /** The same with every value so much higher. */
+  /** This timetable with every value so much higher. */
   public Timetable raised(double by) {
     return new Timetable(period, starts, Arrays.stream(values).map(v -> v + by).toArray());
   }

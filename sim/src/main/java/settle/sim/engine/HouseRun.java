@@ -254,7 +254,7 @@ public final class HouseRun {
   }
 
   /**
-   * The same, telling how far it is once a simulated day.
+   * Runs to the end and tells once a simulated day how far it is.
    *
    * @param progress told the share that is done [-]
    */
@@ -729,7 +729,7 @@ public final class HouseRun {
     return first <= settings.length() ? first : Double.NaN;
   }
 
-  /** The same for one room; infinite if never. */
+  /** When heat is first called for in one room [s]; infinite if never. */
   double firstCall(int room) {
     Timetable programme = house.rooms().get(room).want();
     double t = 0;

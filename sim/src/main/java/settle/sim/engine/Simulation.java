@@ -49,7 +49,7 @@ public final class Simulation {
   }
 
   /**
-   * The same, telling how far it is.
+   * Runs a house as its own settings say, and tells how far it is.
    *
    * @param house the house
    * @param arrangement one of its arrangements

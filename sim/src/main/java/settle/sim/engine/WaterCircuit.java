@@ -368,7 +368,7 @@ final class WaterCircuit {
     return network.totalFlow();
   }
 
-  /** The same as a flow of heat capacity, m c [W/K]. */
+  /** That flow as one of heat capacity, m c [W/K]. */
   double capacityFlow() {
     return network.totalFlow() * specificHeat;
   }

@@ -48,12 +48,12 @@ public record Distribution(
     return new Distribution(pump, List.of(), Optional.empty(), 10, LockshieldScale.TYPICAL);
   }
 
-  /** The same with the pump set otherwise. */
+  /** This distribution with its pump set otherwise. */
   public Distribution withPump(Pump other) {
     return new Distribution(other, mains, bypass, designDrop, lockshields);
   }
 
-  /** The same with a bypass. */
+  /** This distribution with a bypass. */
   public Distribution withBypass(Bypass fitted) {
     return new Distribution(pump, mains, Optional.of(fitted), designDrop, lockshields);
   }

@@ -35,7 +35,7 @@ public final class NetworkFlow {
    */
   private static final double LAST_CHANGE = 1e-8;
 
-  /** The same where steps are halved or a rise of the head is not followed. */
+  /** That change [-] where steps are halved or a rise of the head is not followed. */
   private static final double LAST_SLOW_CHANGE = 1e-12;
 
   /** Agreement asked of a head found by bisection, as a share of it [-]. */

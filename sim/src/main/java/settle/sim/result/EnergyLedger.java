@@ -66,8 +66,8 @@ public record EnergyLedger(
   }
 
   /**
-   * The same for the rooms alone: what emitters, pipes and gains gave against what was stored and
-   * lost [-].
+   * How far the rooms alone fail to balance: what emitters, pipes and gains gave against what was
+   * stored and lost [-].
    */
   public double roomError() {
     double supplied = emitted + pipeHeat + gains;
@@ -75,8 +75,8 @@ public record EnergyLedger(
   }
 
   /**
-   * The same for the water alone: what the source gave against what emitters and pipes stored and
-   * gave [-].
+   * How far the water alone fails to balance: what the source gave against what emitters and pipes
+   * stored and gave [-].
    */
   public double waterError() {
     double gone = sourceLoss + pipeLoss + pipeHeat + emitted;

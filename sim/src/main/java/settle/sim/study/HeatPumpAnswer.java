@@ -211,7 +211,7 @@ public record HeatPumpAnswer(
     }
 
     /**
-     * The same with as much water as takes part in a run as long as it comes out.
+     * How it starts and stops with as much water as takes part in a run as long as it comes out.
      *
      * @param moved water that takes part in a run of some length [s] [m³]
      * @param heatOfWater rho c of the water [J/(m³ K)]

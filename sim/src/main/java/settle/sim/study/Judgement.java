@@ -210,8 +210,8 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
   }
 
   /**
-   * The same, then runs in design weather, in the worst milder weather, and on until the answer
-   * stands or there were {@link #MOST_RUNS}.
+   * The house at rest, then runs in design weather, in the worst milder weather, and on until the
+   * answer stands or there were {@link #MOST_RUNS}.
    *
    * @param house the house
    * @param arrangement one of its arrangements
@@ -245,7 +245,7 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
     return new Judgement(judge.rooms, judge.run(List.of(judge.rest(outdoor)), Workers.ONE));
   }
 
-  /** The same with one weather more, unless that was looked at. */
+  /** This judgement with one weather more, unless that was looked at. */
   Judgement and(Weather run) {
     List<Weather> all = new ArrayList<>(weathers);
     if (all.stream().noneMatch(w -> w.outdoor() == run.outdoor())) {
@@ -510,7 +510,9 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** The same with these in the place of what was known of their weather, and what follows. */
+  /**
+   * This judgement with these in the place of what was known of their weather, and what follows.
+   */
   private Judgement with(List<Weather> changed) {
     List<Weather> all = new ArrayList<>();
     for (Weather weather : weathers) {

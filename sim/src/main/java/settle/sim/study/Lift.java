@@ -144,7 +144,8 @@ public record Lift(
         odds = odds(set, samples);
       }
       Lift found = lift(set, odds);
-      return found.enough && isHeld(set) ? found : plain;
+      // The least set was judged when it was found; a longer one has yet to be.
+      return found.added.isEmpty() || (found.enough && isHeld(set)) ? found : plain;
     }
 
     private Lift lift(List<Measure> set, Odds odds) {

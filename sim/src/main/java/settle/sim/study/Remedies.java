@@ -108,7 +108,7 @@ public record Remedies(
     return new Remedies(List.of(start), cure, List.of(), List.of(start.kind()), false, 0, 0);
   }
 
-  /** The same if rooms are warm in time with the cure, or with it and an earlier start. */
+  /** These remedies if rooms are warm in time with the cure, or with it and an earlier start. */
   private Remedies inTime(House house, Arrangement arrangement) {
     if (house.aims().warmUp().isEmpty()) {
       return this;

@@ -34,7 +34,7 @@ public record Season(ClimateBins climate, Year asControlled, Optional<Year> leas
     return new Season(climate, rest.asControlled(), rest.leastFlow());
   }
 
-  /** The same for the average season of EN 14825, fitted to the house's design temperature. */
+  /** Works it out for the average season of EN 14825, fitted to the house's design temperature. */
   public static Season of(House house, Arrangement arrangement) {
     return of(house, arrangement, EuropeanSeason.AVERAGE.fittedTo(house.designOutdoor()));
   }

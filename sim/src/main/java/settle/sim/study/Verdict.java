@@ -145,8 +145,8 @@ public record Verdict(
   }
 
   /**
-   * The same once houses like it were tried, and where too few of them are held, or the house as
-   * stated is not, what would lift that.
+   * Adds how many houses like it are held, and where too few are, or the house as stated is not,
+   * what would lift that.
    *
    * @param house the house
    * @param samples how many houses

@@ -86,7 +86,7 @@ public record Aim(Kind kind, When when, String room, double value, double limit)
     return Math.min((value - limit) / kind.unit, NEVER);
   }
 
-  /** The same, asked a little more of: as a search asks it, whose steps are coarser. */
+  /** This aim, made a little stricter: a search, whose steps are coarser, asks it so. */
   Aim strictly(double share) {
     return kind == Kind.LATE || kind == Kind.STARTS
         ? new Aim(kind, when, room, value, limit * share)

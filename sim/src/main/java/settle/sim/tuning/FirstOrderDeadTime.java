@@ -130,7 +130,7 @@ public record FirstOrderDeadTime(double gain, double lag, double deadTime) {
     return new FirstOrderDeadTime(gain, lag, theta);
   }
 
-  /** The same behind a further, smaller lag [s], by the half rule. */
+  /** This process behind a further lag [s], by the half rule. */
   public FirstOrderDeadTime behind(double further) {
     return further <= lag
         ? byHalfRule(gain, new double[] {lag, further}, deadTime)

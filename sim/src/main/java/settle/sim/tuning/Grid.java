@@ -17,7 +17,7 @@ final class Grid {
       at = List.copyOf(at);
     }
 
-    /** The same with one setting otherwise. */
+    /** This choice with one setting changed. */
     Choice with(int setting, int value) {
       List<Integer> other = new ArrayList<>(at);
       other.set(setting, value);

@@ -23,7 +23,7 @@ public record Plant(House house, Arrangement arrangement) {
     return new Plant(house, other);
   }
 
-  /** The same with every branch of a room changed. */
+  /** This plant with every branch of a room changed. */
   Plant withRoom(String room, UnaryOperator<Branch> change) {
     List<Branch> branches = new ArrayList<>();
     for (Branch branch : arrangement.branches()) {
@@ -32,7 +32,7 @@ public record Plant(House house, Arrangement arrangement) {
     return with(arrangement.withBranches(branches));
   }
 
-  /** The same with one branch changed. */
+  /** This plant with one branch changed. */
   Plant withBranch(int position, UnaryOperator<Branch> change) {
     List<Branch> branches = new ArrayList<>(arrangement.branches());
     branches.set(position, change.apply(branches.get(position)));

@@ -75,7 +75,7 @@ public record Spell(
     return lived(plant, outdoor, plant.house().run(), DAYS_BEFORE);
   }
 
-  /** The same in longer steps, as a search needs many. */
+  /** Lives through it in longer steps, since a search needs many. */
   static Spell searched(Plant plant, double outdoor) {
     return lived(plant, outdoor, coarser(plant), FEWER_BEFORE);
   }

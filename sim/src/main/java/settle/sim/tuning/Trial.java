@@ -129,7 +129,7 @@ final class Trial implements Tried.Judge {
         asked);
   }
 
-  /** The same with a mild day and the coldest weather by runs. */
+  /** Adds runs of a mild day and of the coldest weather. */
   @Override
   public Worth confirmed(Plant plant, Worth quick) {
     double coldest = plant.house().designOutdoor();
