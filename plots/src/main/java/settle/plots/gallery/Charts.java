@@ -15,6 +15,7 @@ import settle.sim.recording.Trace;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
 import settle.sim.source.Carrier;
+import settle.sim.units.Times;
 
 /** The charts of a comparison, in the order in which they tell the story. */
 public final class Charts {
@@ -193,7 +194,7 @@ public final class Charts {
     return (starts ? ", the busiest " : ", ")
         + Quantities.duration(window.length())
         + " of the run (day "
-        + ((int) (window.from() / 86_400) + 1)
+        + ((int) (window.from() / Times.DAY) + 1)
         + ")";
   }
 

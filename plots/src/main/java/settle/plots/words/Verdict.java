@@ -12,6 +12,7 @@ import settle.sim.recording.RoomColumn;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
+import settle.sim.units.Times;
 
 /**
  * What one run means, in sentences. Every number in them is a figure of the run; thresholds only
@@ -240,7 +241,7 @@ public record Verdict(House house, RunResult result) {
   /** Degree-hours once warm; over a run of weeks what that is on an average day, too. */
   private String shortfall(RoomFigures room) {
     double[] time = result.trace().time();
-    double days = (time[time.length - 1] - time[0]) / 86_400;
+    double days = (time[time.length - 1] - time[0]) / Times.DAY;
     String all = Quantities.degreeHours(room.shortfallOnceWarm());
     return days < WEEKS
         ? all
@@ -256,7 +257,9 @@ public record Verdict(House house, RunResult result) {
             r ->
                 sentences.add(
                     say(
-                        "Largest overshoot: {}, in {}.",
+                        r.overshoot() == largestOvershoot()
+                            ? "Largest overshoot: {}, in {}."
+                            : "Largest overshoot of a room that does not stay above want: {}, in {}.",
                         Quantities.difference(r.overshoot()),
                         r.name())));
   }

@@ -9,6 +9,7 @@ import settle.sim.house.House;
 import settle.sim.recording.BranchColumn;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
+import settle.sim.units.Times;
 import settle.sim.valve.Valve;
 
 /**
@@ -92,7 +93,7 @@ record WarmerWords(House house, RunResult result, int index) {
   private double heat(int branch) {
     double[] time = result.trace().time();
     double[] heat = result.trace().column(BranchColumn.HEAT, branch);
-    double from = time[time.length - 1] - 86_400;
+    double from = time[time.length - 1] - Times.DAY;
     double sum = 0;
     for (int i = 1; i < time.length; i++) {
       sum += time[i] > from ? heat[i] * (time[i] - time[i - 1]) : 0;

@@ -1,5 +1,6 @@
 package settle.web;
 
+import settle.sim.units.Times;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,7 @@ import settle.sim.study.Holding;
  */
 final class DayFigures {
 
-  private static final double DAY = 86_400;
+  private static final double DAY = Times.DAY;
 
   private final Map<String, Double> figures = new LinkedHashMap<>();
 

@@ -12,12 +12,13 @@ import settle.scenarios.format.Key;
 import settle.scenarios.format.Table;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.demo.Reading;
+import settle.sim.units.Times;
 
 /** The keys of the index. */
 final class DemonstrationKeys {
 
   private static final Quantity DURATION =
-      Quantity.of(Dimension.DURATION, 1, 400 * 86_400.0, "a second to the longest run");
+      Quantity.of(Dimension.DURATION, 1, 400 * Times.DAY, "a second to the longest run");
 
   static final Key WORDS = Key.required("words", new Words(), "what the figure is");
   static final Key READS =

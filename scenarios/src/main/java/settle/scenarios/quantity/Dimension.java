@@ -2,6 +2,7 @@ package settle.scenarios.quantity;
 
 import java.util.ArrayList;
 import java.util.List;
+import settle.sim.units.Times;
 
 /**
  * What a quantity measures, with the units it may be written in. The first unit is the one messages
@@ -28,7 +29,7 @@ public enum Dimension {
       unit("min", 60, "minutes"),
       unit("h", 3600, "hour", "hours"),
       unit("s", 1, "seconds"),
-      unit("d", 86_400, "day", "days")),
+      unit("d", Times.DAY, "day", "days")),
   /** Air changes per time, inside [1/h], the trade's unit. */
   AIR_CHANGE("an air change rate", "0.8", unit("/h", 1, "1/h", "h-1", "ach")),
   /** A power, inside [W]. */
@@ -203,7 +204,7 @@ public enum Dimension {
       // The unit with the smallest whole number reads best, but days only from three on: heating
       // people think in hours.
       double n = seconds / unit.inSi();
-      boolean daysTooFew = unit.inSi() == 86_400 && n < 3;
+      boolean daysTooFew = unit.inSi() == Times.DAY && n < 3;
       if (!daysTooFew && n < least) {
         least = n;
         best = unit;

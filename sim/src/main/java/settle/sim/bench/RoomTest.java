@@ -21,6 +21,7 @@ import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 import settle.sim.room.AirExchange;
 import settle.sim.room.Room;
+import settle.sim.units.Times;
 import settle.sim.valve.Valve;
 import settle.sim.weather.Weather;
 
@@ -37,13 +38,13 @@ final class RoomTest {
    * Time to come to rest before the recording begins [s]: three to four times the slowest time
    * constant of brick, in rooms that their heads hold from the first day on.
    */
-  private static final double LEAD_IN = 7 * 86_400;
+  private static final double LEAD_IN = 7 * Times.DAY;
 
   /** From the recording's beginning to the change [s]. */
-  private static final double CHANGE = 86_400;
+  private static final double CHANGE = Times.DAY;
 
   /** From the change to the end [s]. */
-  private static final double AFTER = 3 * 86_400;
+  private static final double AFTER = 3 * Times.DAY;
 
   /** Period of programmes that are to change once only [s], longer than everything. */
   private static final double ONCE = LEAD_IN + 2 * (CHANGE + AFTER);

@@ -12,16 +12,17 @@ import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 import settle.sim.room.RoomStepper;
 import settle.sim.source.SourceStepper;
+import settle.sim.units.Times;
 import settle.sim.valve.ValveStepper;
 
 /** Writes down what a run has come to after each step. */
 final class RunRecorder {
 
   /** Runs up to this long are kept step by step [s]. */
-  private static final double KEPT = 14 * 86_400.0;
+  private static final double KEPT = 14 * Times.DAY;
 
   /** Of longer ones the first days, whose warm-up is looked at closely [s]. */
-  private static final double KEPT_AT_FIRST = 3 * 86_400.0;
+  private static final double KEPT_AT_FIRST = 3 * Times.DAY;
 
   /**
    * Interval of a row afterwards [s]: short against a room's hours; a season is then some 60 000

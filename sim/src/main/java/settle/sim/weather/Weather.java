@@ -2,6 +2,7 @@ package settle.sim.weather;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import settle.sim.units.Times;
 
 /**
  * Outdoor conditions over time. Times are seconds from the start of the run; before it, negative.
@@ -110,7 +111,7 @@ public sealed interface Weather {
    */
   record DesignDay(double mean, double amplitude, double coldestTime) implements Weather {
 
-    private static final double OMEGA = 2 * Math.PI / 86_400;
+    private static final double OMEGA = 2 * Math.PI / Times.DAY;
 
     @Override
     public double outdoorAt(double time) {
