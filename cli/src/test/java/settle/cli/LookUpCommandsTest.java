@@ -23,6 +23,19 @@ class LookUpCommandsTest {
         .doesNotContain("pump head");
   }
 
+  /** However long the path is, the answer is not broken across lines, and no line is too long. */
+  @Test
+  void checkSaysItsAnswerOnOneLine() throws IOException {
+    Path scenario = Scenarios.warm(folder);
+    for (int length = 1; length < 100; length++) {
+      Path file = Files.copy(scenario, folder.resolve("h".repeat(length) + ".yaml"));
+      assertThat(CommandLineRun.of("check", file).out().lines())
+          .as("%d characters", length)
+          .allMatch(line -> line.length() <= 80)
+          .anyMatch(line -> line.endsWith("nothing wrong."));
+    }
+  }
+
   @Test
   void checkTellsEveryMistakeInADocumentToo() throws IOException {
     Path scenario = Scenarios.warm(folder);

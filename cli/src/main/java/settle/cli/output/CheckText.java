@@ -25,7 +25,15 @@ public final class CheckText {
     StringBuilder text = new StringBuilder();
     int width = layout.textWidth();
     String doubts = scenario.warnings().isEmpty() ? "." : ", but doubtful:";
-    WrappedText.append(text, width, "", PlainText.line(file) + ": nothing wrong" + doubts);
+    String name = PlainText.line(file) + ":";
+    String found = "nothing wrong" + doubts;
+    if (name.length() + 1 + found.length() <= width) {
+      text.append(name).append(' ').append(found).append('\n');
+    } else {
+      // A long path must not break the answer in two.
+      WrappedText.append(text, width, "", name);
+      WrappedText.append(text, width, "", found);
+    }
     for (Finding warning : scenario.warnings()) {
       WrappedText.append(text, width, "- ", PlainText.line(warning.toString()));
     }
