@@ -29,7 +29,7 @@ class KindsKnowThemselvesTest {
    * without a real one's limits.
    */
   private static final String MAKE_ONE =
-      "settle\\.sim\\.(tuning\\.StartValues|study\\.SeasonAtRest)";
+      "settle\\.sim\\.(tuning\\.(Water|Controller)Start|study\\.SeasonAtRest)";
 
   @ArchTest static final ArchRule emitters = onlyItsPackageKnows(Emitter.class, EmitterType.class);
 

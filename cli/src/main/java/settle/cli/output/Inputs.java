@@ -16,7 +16,6 @@ import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.PipePlace;
 import settle.sim.room.Room;
 import settle.sim.valve.Valve;
-import settle.sim.weather.Weather;
 
 /**
  * What went into a run, as lines for a report: the house as it was understood, in the units of a
@@ -60,30 +59,28 @@ public final class Inputs {
   }
 
   private static String outdoor(House house) {
-    Weather weather = house.weather();
-    if (weather instanceof Weather.Constant constant) {
-      return Quantities.temperature(constant.temperature()) + ", constant";
-    }
-    if (weather instanceof Weather.Change change) {
-      return Quantities.temperature(change.before())
-          + ", changing to "
-          + Quantities.temperature(change.after())
-          + " within "
-          + Dimension.DURATION.show(change.duration())
-          + " from "
-          + Dimension.DURATION.show(change.start())
-          + " on";
-    }
-    if (weather instanceof Weather.DesignDay day) {
-      return Quantities.temperature(day.mean())
-          + " on average, "
-          + Quantities.difference(day.amplitude())
-          + " up and down over the day";
-    }
-    double length = house.run().length();
-    return "read from a file, "
-        + Quantities.temperature(weather.meanOutdoor(0, length))
-        + " on average over the run";
+    return house
+        .weather()
+        .fold(
+            constant -> Quantities.temperature(constant.temperature()) + ", constant",
+            change ->
+                Quantities.temperature(change.before())
+                    + ", changing to "
+                    + Quantities.temperature(change.after())
+                    + " within "
+                    + Dimension.DURATION.show(change.duration())
+                    + " from "
+                    + Dimension.DURATION.show(change.start())
+                    + " on",
+            day ->
+                Quantities.temperature(day.mean())
+                    + " on average, "
+                    + Quantities.difference(day.amplitude())
+                    + " up and down over the day",
+            series ->
+                "read from a file, "
+                    + Quantities.temperature(series.meanOutdoor(0, house.run().length()))
+                    + " on average over the run");
   }
 
   private static String room(Room room) {

@@ -8,7 +8,6 @@ import settle.scenarios.quantity.Dimension;
 import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;
-import settle.sim.control.Thermostat;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Bypass;
@@ -204,7 +203,7 @@ final class PlantInputs {
       add("room thermostat", thermostat(control));
     }
     control.flowCurve().ifPresent(c -> add("weather compensation", curve(c, control)));
-    if (!(control.optimumStart() instanceof OptimumStart.None)) {
+    if (control.optimumStart().isFitted()) {
       add("optimum start", optimumStart(control.optimumStart()));
     }
     if (control.interlock()) {
@@ -225,21 +224,21 @@ final class PlantInputs {
   }
 
   private static String thermostat(Control control) {
-    if (control.thermostat() instanceof Thermostat.OnOff onOff) {
-      return "in "
-          + control.referenceRoom()
-          + ", on/off, differential "
-          + Dimension.TEMPERATURE_DIFFERENCE.show(onOff.differential())
-          + lag(onOff.timeConstant());
-    }
-    Thermostat.TimeProportional cycles = (Thermostat.TimeProportional) control.thermostat();
     return "in "
         + control.referenceRoom()
-        + ", time-proportional, cycles of "
-        + Dimension.DURATION.show(cycles.cycle())
-        + ", band "
-        + Dimension.TEMPERATURE_DIFFERENCE.show(cycles.band())
-        + lag(cycles.timeConstant());
+        + control
+            .thermostat()
+            .fold(
+                () -> "",
+                onOff ->
+                    ", on/off, differential "
+                        + Dimension.TEMPERATURE_DIFFERENCE.show(onOff.differential()),
+                cycling ->
+                    ", time-proportional, cycles of "
+                        + Dimension.DURATION.show(cycling.cycle())
+                        + ", band "
+                        + Dimension.TEMPERATURE_DIFFERENCE.show(cycling.band()))
+        + lag(control.thermostat().timeConstant());
   }
 
   private static String lag(double timeConstant) {
@@ -267,14 +266,14 @@ final class PlantInputs {
   }
 
   private static String optimumStart(OptimumStart start) {
-    if (start instanceof OptimumStart.Fixed fixed) {
-      return Dimension.DURATION.show(fixed.lead()) + " before every day period";
-    }
-    OptimumStart.Learned learned = (OptimumStart.Learned) start;
-    return "learned from past warm-ups, at first "
-        + Dimension.DURATION.show(learned.firstGuess())
-        + " per kelvin lacking, at most "
-        + Dimension.DURATION.show(learned.longest());
+    return start.fold(
+        () -> "",
+        fixed -> Dimension.DURATION.show(fixed.lead()) + " before every day period",
+        learned ->
+            "learned from past warm-ups, at first "
+                + Dimension.DURATION.show(learned.firstGuess())
+                + " per kelvin lacking, at most "
+                + Dimension.DURATION.show(learned.longest()));
   }
 
   private String litresPerHour(double massFlow) {

@@ -2,6 +2,8 @@ package settle.plots.gallery;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import settle.plots.chart.Axis;
 import settle.plots.chart.Chart;
 import settle.plots.chart.Curve;
@@ -14,6 +16,7 @@ import settle.plots.drawing.Stroke;
 import settle.plots.words.Comparison;
 import settle.plots.words.Quantities;
 import settle.plots.words.TuningWords;
+import settle.sim.control.FlowCurve;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.result.RunResult;
@@ -21,7 +24,6 @@ import settle.sim.study.Holding;
 import settle.sim.tuning.Flatness;
 import settle.sim.tuning.OverSpreads;
 import settle.sim.tuning.Plant;
-import settle.sim.tuning.Reason;
 import settle.sim.tuning.Spell;
 import settle.sim.tuning.Tuning;
 import settle.sim.tuning.Tuning.Change;
@@ -169,11 +171,14 @@ public final class TuningCharts {
   /** The line the search began with, where it began with one. */
   private Curve least(double cold) {
     for (Change change : tuning.changes()) {
-      if (change.reason() instanceof Reason.LeastLine line) {
-        return AnswerCharts.flowCurve(line.curve(), cold);
+      Optional<FlowCurve> line = change.reason().leastLine();
+      if (line.isPresent()) {
+        return AnswerCharts.flowCurve(line.get(), cold);
       }
-      if (change.reason() instanceof Reason.LeastFlow flow) {
-        return Curve.straight(cold, flow.flow(), Holding.MILDEST, flow.flow());
+      OptionalDouble flow = change.reason().leastFlow();
+      if (flow.isPresent()) {
+        double least = flow.getAsDouble();
+        return Curve.straight(cold, least, Holding.MILDEST, least);
       }
     }
     return Curve.NONE;

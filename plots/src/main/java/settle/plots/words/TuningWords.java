@@ -10,11 +10,8 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import settle.sim.tuning.Aim;
-import settle.sim.tuning.FirstOrderDeadTime;
 import settle.sim.tuning.Flatness;
-import settle.sim.tuning.LoopMargins;
 import settle.sim.tuning.OverSpreads;
-import settle.sim.tuning.Reason;
 import settle.sim.tuning.Setting;
 import settle.sim.tuning.Tuning;
 import settle.sim.tuning.Tuning.Change;
@@ -22,8 +19,6 @@ import settle.sim.valve.KnobScale;
 
 /** A tuning in words: settings by their names, why, what it does, what is missed. */
 public final class TuningWords {
-
-  private static final double LITRES_PER_HOUR = 3600;
 
   /** Strokes from one number of a knob to the next. */
   private static final int STROKES = 4;
@@ -40,9 +35,6 @@ public final class TuningWords {
 
   /** Money below which thousandths are told. */
   private static final double SMALL_CHANGE = 0.1;
-
-  /** Dead time below which it is none [s]. */
-  private static final double SHORTEST_DEAD_TIME = 1;
 
   private final Tuning tuning;
 
@@ -264,7 +256,7 @@ public final class TuningWords {
   public List<String> reasons() {
     Map<String, List<String>> byReason = new LinkedHashMap<>();
     for (Change change : tuning.changes()) {
-      String why = why(change);
+      String why = change.reason().fold(new StartReason(change.setting()));
       if (!why.isEmpty()) {
         byReason.computeIfAbsent(why, w -> new ArrayList<>()).add(name(change.setting()));
       }
@@ -272,80 +264,6 @@ public final class TuningWords {
     return byReason.entrySet().stream()
         .map(e -> String.join("; ", e.getValue()) + ": " + e.getKey())
         .toList();
-  }
-
-  private String why(Change change) {
-    Reason reason = change.reason();
-    if (reason instanceof Reason.AtRest rest) {
-      return say(
-          "on a usual day ({}) the room settles at {}, wanted {}",
-          Quantities.temperature(rest.outdoor()),
-          Quantities.temperature(rest.settled()),
-          Quantities.setting(rest.want()));
-    }
-    if (reason instanceof Reason.LeastFlow least) {
-      return say(
-          "heads open, {} holds every room at design weather",
-          Quantities.temperature(least.flow()));
-    }
-    if (reason instanceof Reason.LeastLine least) {
-      return say(
-          "heads open, the least line that holds every room has slope {} and shift {}",
-          Quantities.number(least.curve().slope(), 2),
-          Quantities.difference(least.curve().shift()));
-    }
-    if (reason instanceof Reason.Balanced balanced) {
-      return say(
-          "by a balance, {} being the index branch{}",
-          balanced.index(),
-          change.setting().kind() == Setting.Kind.PUMP_HEAD
-              ? ", for " + Quantities.number(balanced.flow() * LITRES_PER_HOUR, 0) + " kg/h in all"
-              : "");
-    }
-    if (reason instanceof Reason.WarmUp warmUp) {
-      return say(
-          "without it {} is warm {} after its period has begun, on a usual day and before anything else is set",
-          warmUp.room(),
-          Quantities.duration(warmUp.lateness()));
-    }
-    if (reason instanceof Reason.LimitCycle limit) {
-      return say(
-          "{}; about its want that makes a cycle of {} between {} and {}, {} starts an hour",
-          identified(limit.plant(), "K"),
-          Quantities.duration(limit.cycle().period()),
-          Quantities.temperature(limit.cycle().least()),
-          Quantities.temperature(limit.cycle().most()),
-          Quantities.number(limit.cycle().startsPerHour(), 1));
-    }
-    if (reason instanceof Reason.Rule rule) {
-      return say(
-          "{}; SIMC with a closed loop of {} gives a gain of {} /K and an integral time of {}{}",
-          identified(rule.plant(), "K for the whole lift"),
-          Quantities.duration(rule.rule().closedLoop()),
-          Quantities.number(rule.rule().gain(), 2),
-          Quantities.duration(rule.rule().integralTime()),
-          margin(rule));
-    }
-    return "";
-  }
-
-  /** How much stronger the loop may get; without a dead time there is no end to it. */
-  private static String margin(Reason.Rule rule) {
-    if (rule.plant().deadTime() < SHORTEST_DEAD_TIME) {
-      return "";
-    }
-    double margin =
-        LoopMargins.of(rule.plant(), rule.rule().gain(), rule.rule().integralTime()).gainMargin();
-    return ", a gain margin of " + Quantities.number(margin, 1);
-  }
-
-  private static String identified(FirstOrderDeadTime plant, String unit) {
-    return say(
-        "a step makes {} {} with a time constant of {} after a dead time of {}",
-        Quantities.number(plant.gain(), 1),
-        unit,
-        Quantities.duration(plant.lag()),
-        Quantities.duration(plant.deadTime()));
   }
 
   /** How far a setting may be off: what costs 5 % more, below and above. */

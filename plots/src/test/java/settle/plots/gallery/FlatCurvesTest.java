@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import settle.plots.SyntheticPlant;
 import settle.sim.house.House;
 import settle.sim.tuning.Flatness;
+import settle.sim.tuning.FlowTemperature;
 import settle.sim.tuning.Plant;
 import settle.sim.tuning.Setting;
 import settle.sim.tuning.Tuning;
@@ -19,7 +20,7 @@ class FlatCurvesTest {
   void aSettingThatDoesNotMatterAtAllIsDrawnAllTheSame() {
     House house = SyntheticPlant.house(2, 24);
     Plant plant = new Plant(house, house.arrangements().get(0));
-    Setting setting = new Setting.FlowTemperature();
+    Setting setting = new FlowTemperature();
     double tuned = setting.of(plant);
     Flatness flat =
         new Flatness(

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import settle.scenarios.format.Section;
 import settle.sim.control.Timetable;
-import settle.sim.fabric.Boundary;
 import settle.sim.fabric.Facing;
 import settle.sim.fabric.Surface;
 import settle.sim.fabric.Window;
@@ -97,7 +96,7 @@ public final class RoomDraft {
   List<Surface> outsideWalls() {
     List<Surface> walls = new ArrayList<>();
     for (Surface surface : surfaces) {
-      if (surface.facing() == Facing.WALL && surface.boundary() instanceof Boundary.Outdoors) {
+      if (surface.facing() == Facing.WALL && surface.boundary().isOutdoors()) {
         walls.add(surface);
       }
     }

@@ -201,9 +201,7 @@ public final class RoomsReader {
     Openings openings = openings(room, s, name, boundary, gross);
     double net = gross - openings.area();
     if (facing == Facing.WALL) {
-      room.feet.add(
-          new WallFeet.Behind(
-              name, gross, openings.toFloor(), boundary instanceof Boundary.Outdoors));
+      room.feet.add(new WallFeet.Behind(name, gross, openings.toFloor(), boundary.isOutdoors()));
     }
     if (net > 1e-6) {
       room.surfaces.add(new Surface(name, facing, net, construction(s, facing), boundary));
@@ -240,7 +238,7 @@ public final class RoomsReader {
     double total = 0;
     double toFloor = 0;
     List<Value> values = s.several(RoomKeys.OPENINGS);
-    if (!values.isEmpty() && !(boundary instanceof Boundary.Outdoors)) {
+    if (!values.isEmpty() && !boundary.isOutdoors()) {
       s.value(RoomKeys.OPENINGS)
           .orElseThrow()
           .problem("openings lead outdoors; this surface does not");

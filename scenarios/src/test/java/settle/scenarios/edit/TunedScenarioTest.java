@@ -21,9 +21,14 @@ import settle.scenarios.house.ScenarioFormat;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.tuning.Group;
+import settle.sim.tuning.Head;
+import settle.sim.tuning.LockshieldTurns;
+import settle.sim.tuning.MotorGain;
+import settle.sim.tuning.MotorIntegralTime;
 import settle.sim.tuning.Plant;
 import settle.sim.tuning.Setting;
 import settle.sim.tuning.Settings;
+import settle.sim.tuning.StartLead;
 
 /** A tuned file says what was tuned and nothing else. */
 class TunedScenarioTest {
@@ -98,7 +103,7 @@ class TunedScenarioTest {
   private static String written(String text, String room, double set) throws ScenarioException {
     House house = ScenarioFiles.read(text, HERE).house();
     Plant plant = new Plant(house, house.arrangements().get(0));
-    Setting head = new Setting.Head(room);
+    Setting head = new Head(room);
     return TunedScenario.write(text, head.with(plant, set), List.of(head), ScenarioFormat.BUILT_IN);
   }
 
@@ -130,8 +135,8 @@ class TunedScenarioTest {
             .replace("lockshield: 0.2 m³/h}", "valve: motor head}");
     House house = ScenarioFiles.read(text, HERE).house();
     Plant found = new Plant(house, house.arrangements().get(0));
-    Setting gain = new Setting.MotorGain(0, "living room");
-    Setting time = new Setting.MotorIntegralTime(0, "living room");
+    Setting gain = new MotorGain(0, "living room");
+    Setting time = new MotorIntegralTime(0, "living room");
     Plant tuned = time.with(gain.with(found, 1.65), 2400);
     String once = TunedScenario.write(text, tuned, List.of(gain, time), ScenarioFormat.BUILT_IN);
     assertThat(once)
@@ -155,7 +160,7 @@ class TunedScenarioTest {
             .replace("want: 21 °C", "want: 21 °C\n    programme: 06:00-22:00");
     House house = ScenarioFiles.read(text, HERE).house();
     Plant found = new Plant(house, house.arrangements().get(0));
-    Setting lead = new Setting.StartLead();
+    Setting lead = new StartLead();
     String written =
         TunedScenario.write(text, lead.with(found, 2700), List.of(lead), ScenarioFormat.BUILT_IN);
     assertThat(written)
@@ -174,7 +179,7 @@ class TunedScenarioTest {
     String text = Files.readString(bakery);
     House house = ScenarioFiles.read(bakery).house();
     Plant found = new Plant(house, house.arrangements().get(0));
-    Setting hall = new Setting.LockshieldTurns(2, "hall");
+    Setting hall = new LockshieldTurns(2, "hall");
     String written =
         TunedScenario.write(text, hall.with(found, 0.5), List.of(hall), ScenarioFormat.BUILT_IN);
     assertThat(written)

@@ -107,7 +107,7 @@ public record Control(
   public boolean usesReferenceRoom() {
     return setback != Setback.HEADS
         || thermostat.isFitted()
-        || !(optimumStart instanceof OptimumStart.None)
+        || optimumStart.isFitted()
         || (flowCurve.isPresent() && flowCurve.get().roomInfluence() != 0);
   }
 }

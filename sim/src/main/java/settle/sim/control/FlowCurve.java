@@ -29,6 +29,16 @@ public record FlowCurve(
     }
   }
 
+  /** The same curve with another slope [K/K]. */
+  public FlowCurve withSlope(double other) {
+    return new FlowCurve(other, shift, lowest, highest, roomInfluence);
+  }
+
+  /** The same curve with another shift [K]. */
+  public FlowCurve withShift(double other) {
+    return new FlowCurve(slope, other, lowest, highest, roomInfluence);
+  }
+
   /** Outdoor temperatures at which it meets its limits, the room at want [°C]. */
   public List<Double> bends() {
     return slope > 0

@@ -1,9 +1,24 @@
 package settle.sim.control;
 
+import java.util.function.Function;
+import java.util.function.Supplier;
 import settle.sim.units.Range;
 
 /** How early heating begins before a day period, so that the room is warm when it begins. */
 public sealed interface OptimumStart {
+
+  /** What follows from each kind. */
+  <R> R fold(Supplier<R> none, Function<Fixed, R> fixed, Function<Learned, R> learned);
+
+  /** Whether there is one. */
+  default boolean isFitted() {
+    return true;
+  }
+
+  /** Whether it learns from warm-ups. */
+  default boolean learns() {
+    return false;
+  }
 
   /** How early it always begins [s]; 0 where that is not fixed. */
   default double lead() {
@@ -15,8 +30,23 @@ public sealed interface OptimumStart {
     return lead();
   }
 
+  /** One that always begins so early [s], if it begins early at all. */
+  default OptimumStart withLead(double other) {
+    return other > 0 ? new Fixed(other) : new None();
+  }
+
   /** With the period. */
-  record None() implements OptimumStart {}
+  record None() implements OptimumStart {
+    @Override
+    public <R> R fold(Supplier<R> none, Function<Fixed, R> fixed, Function<Learned, R> learned) {
+      return none.get();
+    }
+
+    @Override
+    public boolean isFitted() {
+      return false;
+    }
+  }
 
   /**
    * Always as early.
@@ -26,6 +56,17 @@ public sealed interface OptimumStart {
   record Fixed(double lead) implements OptimumStart {
     public Fixed {
       Range.notNegative("lead", lead, "s");
+    }
+
+    @Override
+    public <R> R fold(Supplier<R> none, Function<Fixed, R> fixed, Function<Learned, R> learned) {
+      return fixed.apply(this);
+    }
+
+    /** One that has a lead keeps one, be it of no length. */
+    @Override
+    public OptimumStart withLead(double other) {
+      return new Fixed(other);
     }
   }
 
@@ -40,6 +81,16 @@ public sealed interface OptimumStart {
     public Learned {
       Range.positive("first guess of the lead", firstGuess, "s/K");
       Range.positive("longest lead", longest, "s");
+    }
+
+    @Override
+    public <R> R fold(Supplier<R> none, Function<Fixed, R> fixed, Function<Learned, R> learned) {
+      return learned.apply(this);
+    }
+
+    @Override
+    public boolean learns() {
+      return true;
     }
   }
 }

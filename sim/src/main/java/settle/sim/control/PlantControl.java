@@ -57,22 +57,11 @@ public final class PlantControl {
     }
     setBack = new Relay(control.differential());
     Thermostat thermostat = control.thermostat();
-    double lag = 0;
-    Relay relay = null;
-    CycleTimer cycle = null;
-    if (thermostat instanceof Thermostat.OnOff onOff) {
-      relay = new Relay(onOff.differential());
-      lag = onOff.timeConstant();
-    } else if (thermostat instanceof Thermostat.TimeProportional proportional) {
-      cycle = new CycleTimer(proportional);
-      lag = proportional.timeConstant();
-    }
-    dayRelay = relay;
-    dayCycle = cycle;
-    sensor = new RoomSensor(lag, start);
-    OptimumStart early = control.optimumStart();
-    fixedLead = early.lead();
-    learner = early instanceof OptimumStart.Learned learned ? new WarmUpLearner(learned) : null;
+    dayRelay = thermostat.onOff().map(t -> new Relay(t.differential())).orElse(null);
+    dayCycle = thermostat.fold(() -> null, onOff -> null, CycleTimer::new);
+    sensor = new RoomSensor(thermostat.timeConstant(), start);
+    fixedLead = control.optimumStart().lead();
+    learner = control.optimumStart().fold(() -> null, fixed -> null, WarmUpLearner::new);
   }
 
   /** Whether a room's temperature must be followed. */

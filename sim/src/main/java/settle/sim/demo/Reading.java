@@ -74,12 +74,12 @@ public enum Reading {
 
   /** Whether it is about an emitter rather than a room or the house. */
   public boolean ofEmitter() {
-    return column instanceof BranchColumn;
+    return column.ofBranch();
   }
 
   /** Whether it is about a room rather than an emitter or the house. */
   public boolean ofRoom() {
-    return column instanceof RoomColumn;
+    return column.ofRoom();
   }
 
   /** Whether it is the value at one moment, not one of a whole stretch. */
@@ -105,12 +105,7 @@ public enum Reading {
    * @param branch position of the branch
    */
   public double[] values(Trace trace, int room, int branch) {
-    if (column instanceof RoomColumn c) {
-      return trace.column(c, room);
-    }
-    return column instanceof BranchColumn c
-        ? trace.column(c, branch)
-        : trace.column((HouseColumn) column);
+    return column.of(trace, ofEmitter() ? branch : room);
   }
 
   /**
@@ -128,10 +123,8 @@ public enum Reading {
     }
     Trace even = result.trace().resampled(INTERVAL);
     double[] values = values(even, room, branch);
-    double[] flow =
-        column instanceof BranchColumn
-            ? even.column(BranchColumn.MASS_FLOW, branch)
-            : even.column(HouseColumn.MASS_FLOW);
+    Column water = ofEmitter() ? BranchColumn.MASS_FLOW : HouseColumn.MASS_FLOW;
+    double[] flow = water.of(even, branch);
     double[] call = even.column(HouseColumn.CALL);
     int last = (int) Math.round(length / INTERVAL);
     int first = kind == Kind.PEAK ? 1 : Math.max(1, even.size() - last);

@@ -1,6 +1,5 @@
 package settle.sim.engine;
 
-import settle.sim.fabric.Boundary;
 import settle.sim.fabric.Surface;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
@@ -71,9 +70,7 @@ final class TemperatureSpan {
     fall = new double[rooms];
     for (Room room : house.rooms()) {
       for (Surface surface : room.surfaces()) {
-        if (surface.boundary() instanceof Boundary.Held held) {
-          include(held.temperature());
-        }
+        surface.boundary().held().ifPresent(this::include);
       }
     }
     for (Branch branch : model.arrangement().branches()) {

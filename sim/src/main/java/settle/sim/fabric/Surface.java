@@ -30,13 +30,12 @@ public record Surface(
    * @param factor by which the U-value is multiplied [-], above 0
    */
   public Surface withUValueTimes(double factor) {
-    if (boundary instanceof Boundary.Adiabatic || construction.resistance() == 0) {
+    if (!boundary.passesHeat() || construction.resistance() == 0) {
       return this;
     }
     // Behind a party wall or on the ground the far film is part of what is held.
     double films =
-        facing.surfaceResistance()
-            + (boundary instanceof Boundary.Outdoors ? Facing.EXTERNAL_RESISTANCE : 0);
+        facing.surfaceResistance() + (boundary.isOutdoors() ? Facing.EXTERNAL_RESISTANCE : 0);
     double layers = (films + construction.resistance()) / factor - films;
     double least = Math.min(LEAST_RESISTANCE, construction.resistance());
     return new Surface(

@@ -3,6 +3,7 @@ package settle.sim.house;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * One way of heating the house: its emitters with what feeds them.
@@ -36,6 +37,34 @@ public record Arrangement(String name, List<Branch> branches, boolean balanced) 
   /** The same arrangement with other branches. */
   public Arrangement withBranches(List<Branch> others) {
     return new Arrangement(name, others, balanced);
+  }
+
+  /**
+   * The same arrangement with one branch changed.
+   *
+   * @param position which
+   * @param change what is done to it
+   */
+  public Arrangement withBranch(int position, UnaryOperator<Branch> change) {
+    List<Branch> others = new ArrayList<>(branches);
+    others.set(position, change.apply(others.get(position)));
+    return withBranches(others);
+  }
+
+  /**
+   * The same arrangement with every branch of a room changed.
+   *
+   * @param room which
+   * @param change what is done to each
+   */
+  public Arrangement withRoom(String room, UnaryOperator<Branch> change) {
+    return withBranches(
+        branches.stream().map(b -> b.room().equals(room) ? change.apply(b) : b).toList());
+  }
+
+  /** The same arrangement, lockshields and pump set by a balance. */
+  public Arrangement asBalanced() {
+    return new Arrangement(name, branches, true);
   }
 
   /** The same arrangement, lockshields and pump left as they are. */

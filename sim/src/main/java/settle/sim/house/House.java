@@ -4,10 +4,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import settle.sim.control.Control;
+import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;
 import settle.sim.fabric.Partition;
 import settle.sim.hydraulics.Main;
+import settle.sim.hydraulics.Pump;
 import settle.sim.room.AirExchange;
 import settle.sim.room.Room;
 import settle.sim.source.Buffer;
@@ -129,6 +132,16 @@ public record House(
     return copy.house();
   }
 
+  /**
+   * The same house with one of its rooms changed.
+   *
+   * @param name which
+   * @param change what is done to it
+   */
+  public House withRoom(String name, UnaryOperator<Room> change) {
+    return withRooms(rooms.stream().map(r -> r.name().equals(name) ? change.apply(r) : r).toList());
+  }
+
   /** The same house with other doors open. */
   public House withAirExchanges(List<AirExchange> others) {
     Copy copy = new Copy(this);
@@ -158,6 +171,11 @@ public record House(
     return copy.house();
   }
 
+  /** The same house with another pump. */
+  public House withPump(Pump other) {
+    return withDistribution(distribution.withPump(other));
+  }
+
   /** The same house with another source. */
   public House withSource(Source other) {
     Copy copy = new Copy(this);
@@ -177,6 +195,11 @@ public record House(
     Copy copy = new Copy(this);
     copy.control = other;
     return copy.house();
+  }
+
+  /** The same house with another weather compensation. */
+  public House withFlowCurve(FlowCurve curve) {
+    return withControl(control.withFlowCurve(curve));
   }
 
   /**
@@ -270,6 +293,24 @@ public record House(
       }
     }
     throw new IllegalArgumentException("no room is called '" + name + "'");
+  }
+
+  /**
+   * Highest temperature wanted in a room in the course of a day [°C].
+   *
+   * @param room its position
+   */
+  public double dayWant(int room) {
+    return rooms.get(room).want().maximum();
+  }
+
+  /**
+   * Highest temperature wanted in a room in the course of a day [°C].
+   *
+   * @param room its name
+   */
+  public double dayWant(String room) {
+    return dayWant(roomIndex(room));
   }
 
   private static void requireKnown(Set<String> names, String room) {

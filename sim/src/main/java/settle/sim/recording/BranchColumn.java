@@ -30,4 +30,14 @@ public enum BranchColumn implements Column {
   public Heading heading() {
     return heading;
   }
+
+  @Override
+  public double[] of(Trace trace, int which) {
+    return trace.column(this, which);
+  }
+
+  @Override
+  public boolean ofBranch() {
+    return true;
+  }
 }

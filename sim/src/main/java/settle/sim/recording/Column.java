@@ -6,6 +6,24 @@ public interface Column {
   /** What it holds. */
   Heading heading();
 
+  /**
+   * Its values; the trace's own array, not to be modified.
+   *
+   * @param trace where they were recorded
+   * @param which position of the room, branch or main it is about; of no account for the house
+   */
+  double[] of(Trace trace, int which);
+
+  /** Whether every room has it. */
+  default boolean ofRoom() {
+    return false;
+  }
+
+  /** Whether every branch has it. */
+  default boolean ofBranch() {
+    return false;
+  }
+
   /** Name for headings. */
   default String label() {
     return heading().label();

@@ -48,4 +48,9 @@ public enum HouseColumn implements Column {
   public Heading heading() {
     return heading;
   }
+
+  @Override
+  public double[] of(Trace trace, int which) {
+    return trace.column(this);
+  }
 }

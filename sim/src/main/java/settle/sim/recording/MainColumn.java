@@ -21,4 +21,9 @@ public enum MainColumn implements Column {
   public Heading heading() {
     return heading;
   }
+
+  @Override
+  public double[] of(Trace trace, int which) {
+    return trace.column(this, which);
+  }
 }

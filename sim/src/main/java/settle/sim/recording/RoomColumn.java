@@ -25,4 +25,14 @@ public enum RoomColumn implements Column {
   public Heading heading() {
     return heading;
   }
+
+  @Override
+  public double[] of(Trace trace, int which) {
+    return trace.column(this, which);
+  }
+
+  @Override
+  public boolean ofRoom() {
+    return true;
+  }
 }

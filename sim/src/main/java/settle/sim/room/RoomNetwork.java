@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import settle.sim.fabric.Boundary;
 import settle.sim.fabric.Facing;
 import settle.sim.fabric.Ladder;
 import settle.sim.fabric.Surface;
@@ -81,13 +80,13 @@ final class RoomNetwork {
       last = lump;
     }
     double rest = ladder.resistance(ladder.lumps());
-    if (surface.boundary() instanceof Boundary.Outdoors) {
+    if (surface.boundary().isOutdoors()) {
       addOutdoor(last, area / (rest + Facing.EXTERNAL_RESISTANCE));
-    } else if (surface.boundary() instanceof Boundary.Held held) {
+    } else if (surface.boundary().held().isPresent()) {
       // Behind a party wall or on the ground the far film is part of what is held.
       double g = area / Math.max(rest, 1e-3);
       heldConductance.set(last, heldConductance.get(last) + g);
-      heldFlow.set(last, heldFlow.get(last) + g * held.temperature());
+      heldFlow.set(last, heldFlow.get(last) + g * surface.boundary().held().getAsDouble());
     }
   }
 

@@ -2,9 +2,10 @@ package settle.sim.tuning;
 
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
-import org.apache.commons.math3.fitting.leastsquares.MultivariateJacobianFunction;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
 
 /**
@@ -54,40 +55,14 @@ public record FirstOrderDeadTime(double gain, double lag, double deadTime) {
   private static FirstOrderDeadTime fitted(double[] time, double[] seen, double firstDeadTime) {
     double span = time[time.length - 1];
     double end = seen[seen.length - 1];
-    MultivariateJacobianFunction model =
-        p -> {
-          double k = p.getEntry(0);
-          double tau = Math.exp(p.getEntry(1));
-          double theta = p.getEntry(2);
-          double[] y = new double[time.length];
-          double[][] slopes = new double[time.length][3];
-          for (int i = 0; i < y.length; i++) {
-            double s = time[i] - theta;
-            if (s > 0) {
-              double decay = Math.exp(-s / tau);
-              y[i] = k * (1 - decay);
-              slopes[i][0] = 1 - decay;
-              slopes[i][1] = -k * decay * s / tau;
-              slopes[i][2] = -k * decay / tau;
-            }
-          }
-          return new Pair<>(new ArrayRealVector(y, false), new Array2DRowRealMatrix(slopes, false));
-        };
     double[] found =
         new LevenbergMarquardtOptimizer()
             .optimize(
                 new LeastSquaresBuilder()
                     .start(new double[] {end, Math.log(span / 3), firstDeadTime})
                     .target(seen)
-                    .model(model)
-                    .parameterValidator(
-                        p -> {
-                          // A dead time below 0 means a lag that is shorter, not a plant that
-                          // knows beforehand.
-                          p.setEntry(1, Math.min(Math.max(p.getEntry(1), 0), 20));
-                          p.setEntry(2, Math.min(Math.max(p.getEntry(2), 0), span / 2));
-                          return p;
-                        })
+                    .model(p -> responses(p, time))
+                    .parameterValidator(p -> physical(p, span))
                     .lazyEvaluation(false)
                     .maxIterations(MOST_ITERATIONS)
                     .maxEvaluations(MOST_ITERATIONS)
@@ -98,6 +73,33 @@ public record FirstOrderDeadTime(double gain, double lag, double deadTime) {
             .getPoint()
             .toArray();
     return new FirstOrderDeadTime(found[0], Math.exp(found[1]), found[2]);
+  }
+
+  /** Step response and its slopes in k, ln tau and theta at every instant. */
+  private static Pair<RealVector, RealMatrix> responses(RealVector p, double[] time) {
+    double k = p.getEntry(0);
+    double tau = Math.exp(p.getEntry(1));
+    double theta = p.getEntry(2);
+    double[] y = new double[time.length];
+    double[][] slopes = new double[time.length][3];
+    for (int i = 0; i < y.length; i++) {
+      double s = time[i] - theta;
+      if (s > 0) {
+        double decay = Math.exp(-s / tau);
+        y[i] = k * (1 - decay);
+        slopes[i][0] = 1 - decay;
+        slopes[i][1] = -k * decay * s / tau;
+        slopes[i][2] = -k * decay / tau;
+      }
+    }
+    return new Pair<>(new ArrayRealVector(y, false), new Array2DRowRealMatrix(slopes, false));
+  }
+
+  /** A dead time below 0 means a lag that is shorter, not a plant that knows beforehand. */
+  private static RealVector physical(RealVector p, double span) {
+    p.setEntry(1, Math.min(Math.max(p.getEntry(1), 0), 20));
+    p.setEntry(2, Math.min(Math.max(p.getEntry(2), 0), span / 2));
+    return p;
   }
 
   private double squares(double[] time, double[] seen) {

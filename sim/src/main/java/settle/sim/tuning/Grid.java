@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * Every choice of settings that can be set by hand: of each setting its marks, and the value that
@@ -72,6 +73,20 @@ final class Grid {
 
   Setting setting(int i) {
     return settings.get(i);
+  }
+
+  /** Where the settings of a kind are. */
+  List<Integer> positions(Setting.Kind kind) {
+    return IntStream.range(0, settings.size())
+        .filter(i -> settings.get(i).kind() == kind)
+        .boxed()
+        .toList();
+  }
+
+  /** Where the first setting of a kind is; -1 if there is none. */
+  int position(Setting.Kind kind) {
+    List<Integer> all = positions(kind);
+    return all.isEmpty() ? -1 : all.get(0);
   }
 
   /** How many values a setting has. */

@@ -3,7 +3,6 @@ package settle.sim.tuning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
 import settle.sim.control.FlowCurve;
 import settle.sim.tuning.Grid.Choice;
 
@@ -27,20 +26,11 @@ final class Moves {
    */
   Moves(Grid grid, double usualOutdoor) {
     this.grid = grid;
-    heads = positions(grid, Setting.Head.class);
-    lockshields = positions(grid, Setting.LockshieldTurns.class);
-    List<Integer> slopes = positions(grid, Setting.CurveSlope.class);
-    List<Integer> shifts = positions(grid, Setting.CurveShift.class);
-    slope = slopes.isEmpty() ? -1 : slopes.get(0);
-    shift = shifts.isEmpty() ? -1 : shifts.get(0);
+    heads = grid.positions(Setting.Kind.HEAD);
+    lockshields = grid.positions(Setting.Kind.LOCKSHIELD_TURNS);
+    slope = grid.position(Setting.Kind.CURVE_SLOPE);
+    shift = grid.position(Setting.Kind.CURVE_SHIFT);
     pivot = FlowCurve.FOOT - usualOutdoor;
-  }
-
-  private static List<Integer> positions(Grid grid, Class<? extends Setting> kind) {
-    return IntStream.range(0, grid.size())
-        .filter(i -> kind.isInstance(grid.setting(i)))
-        .boxed()
-        .toList();
   }
 
   /**
@@ -76,8 +66,7 @@ final class Moves {
 
   /** Room of the branch whose lockshield a setting is. */
   private String room(int i) {
-    int branch = ((Setting.LockshieldTurns) grid.setting(i)).branch();
-    return grid.found().arrangement().branches().get(branch).room();
+    return grid.found().arrangement().branches().get(grid.setting(i).branch()).room();
   }
 
   private Choice moved(Choice at, List<Integer> settings, int[] step, int side) {

@@ -1,11 +1,11 @@
 package settle.sim.tuning;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.function.UnaryOperator;
+import settle.sim.control.FlowCurve;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.valve.Valve;
 
 /**
  * A house with the one of its ways of heating that is to be set.
@@ -19,24 +19,29 @@ public record Plant(House house, Arrangement arrangement) {
     return new Plant(other, arrangement);
   }
 
-  Plant with(Arrangement other) {
-    return new Plant(house, other);
-  }
-
   /** This plant with every branch of a room changed. */
   Plant withRoom(String room, UnaryOperator<Branch> change) {
-    List<Branch> branches = new ArrayList<>();
-    for (Branch branch : arrangement.branches()) {
-      branches.add(branch.room().equals(room) ? change.apply(branch) : branch);
-    }
-    return with(arrangement.withBranches(branches));
+    return new Plant(house, arrangement.withRoom(room, change));
   }
 
   /** This plant with one branch changed. */
   Plant withBranch(int position, UnaryOperator<Branch> change) {
-    List<Branch> branches = new ArrayList<>(arrangement.branches());
-    branches.set(position, change.apply(branches.get(position)));
-    return with(arrangement.withBranches(branches));
+    return new Plant(house, arrangement.withBranch(position, change));
+  }
+
+  /** The weather compensation of a plant that has one. */
+  FlowCurve curve() {
+    return house.control().flowCurve().orElseThrow();
+  }
+
+  /** How a motor head reacts. */
+  Valve.Controller controller(int branch) {
+    return arrangement.branches().get(branch).valve().controller().orElseThrow();
+  }
+
+  /** This plant with a motor head that reacts otherwise. */
+  Plant withController(int branch, Valve.Controller other) {
+    return withBranch(branch, b -> b.withValve(b.valve().tuned(other)));
   }
 
   /** Whether any room is set back. */

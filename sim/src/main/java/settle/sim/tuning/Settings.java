@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import settle.sim.control.OptimumStart;
-import settle.sim.control.Thermostat;
 import settle.sim.house.Branch;
 import settle.sim.hydraulics.Pump;
 import settle.sim.valve.Valve;
@@ -26,19 +24,15 @@ public final class Settings {
     lockshields(plant, all);
     curve(plant, all);
     knobs(plant, all);
-    if (plant.hasProgramme() && !(start(plant) instanceof OptimumStart.Learned)) {
-      all.add(new Setting.StartLead());
+    if (plant.hasProgramme() && !plant.house().control().optimumStart().learns()) {
+      all.add(new StartLead());
     }
-    if (plant.house().control().thermostat() instanceof Thermostat.OnOff) {
-      all.add(new Setting.ThermostatDifferential());
+    if (plant.house().control().thermostat().onOff().isPresent()) {
+      all.add(new ThermostatDifferential());
     }
     gains(plant, all);
     all.removeIf(setting -> !groups.contains(setting.group()));
     return all;
-  }
-
-  private static OptimumStart start(Plant plant) {
-    return plant.house().control().optimumStart();
   }
 
   /** Where a balance sets them before each run they are not for a search. */
@@ -48,22 +42,22 @@ public final class Settings {
     if (plant.arrangement().balanced() || branches.size() < 2) {
       return;
     }
-    if (Setting.PumpHead.settable(pump)) {
-      all.add(new Setting.PumpHead());
+    if (pump.setHead().isPresent()) {
+      all.add(new PumpHead());
     }
     for (int b = 0; b < branches.size(); b++) {
       if (!branches.get(b).isShut()) {
-        all.add(new Setting.LockshieldTurns(b, plant.arrangement().place(b)));
+        all.add(new LockshieldTurns(b, plant.arrangement().place(b)));
       }
     }
   }
 
   private static void curve(Plant plant, List<Setting> all) {
     if (plant.house().control().flowCurve().isPresent()) {
-      all.add(new Setting.CurveSlope());
-      all.add(new Setting.CurveShift());
+      all.add(new CurveSlope());
+      all.add(new CurveShift());
     } else {
-      all.add(new Setting.FlowTemperature());
+      all.add(new FlowTemperature());
     }
   }
 
@@ -74,15 +68,15 @@ public final class Settings {
         rooms.add(branch.room());
       }
     }
-    rooms.forEach(room -> all.add(new Setting.Head(room)));
+    rooms.forEach(room -> all.add(new Head(room)));
   }
 
   private static void gains(Plant plant, List<Setting> all) {
     List<Branch> branches = plant.arrangement().branches();
     for (int b = 0; b < branches.size(); b++) {
       if (branches.get(b).valve().controller().filter(Valve.Controller::integrates).isPresent()) {
-        all.add(new Setting.MotorGain(b, branches.get(b).room()));
-        all.add(new Setting.MotorIntegralTime(b, branches.get(b).room()));
+        all.add(new MotorGain(b, branches.get(b).room()));
+        all.add(new MotorIntegralTime(b, branches.get(b).room()));
       }
     }
   }

@@ -103,7 +103,7 @@ public record Spell(
     double sum = 0;
     Map<String, Warmth> warmth = new LinkedHashMap<>();
     for (int r = 0; r < house.rooms().size(); r++) {
-      if (run.rooms().get(r).ratedOutput() > 0) {
+      if (run.rooms().get(r).isHeated()) {
         Wanted wanted = new Wanted(run.trace(), r, house.rooms().get(r).want());
         warmth.put(house.rooms().get(r).name(), wanted.warmth(house.wantTolerance()));
         sum += wanted.deviation();
@@ -161,7 +161,7 @@ public record Spell(
 
   /** Figures of the rooms that have an emitter, in the house's order. */
   public List<RoomFigures> rooms() {
-    return run.rooms().stream().filter(room -> room.ratedOutput() > 0).toList();
+    return run.rooms().stream().filter(RoomFigures::isHeated).toList();
   }
 
   /** A room's temperature while its programme, not an early start, wants its day value. */

@@ -5,7 +5,6 @@ import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
 import settle.sim.tuning.Grid.Choice;
 
 /**
@@ -79,9 +78,9 @@ final class Starts {
 
   private List<Choice> waters(Choice from) {
     List<Choice> all = new ArrayList<>(List.of(from));
-    int flow = position(Setting.FlowTemperature.class);
-    int slope = position(Setting.CurveSlope.class);
-    int shift = position(Setting.CurveShift.class);
+    int flow = grid.position(Setting.Kind.FLOW_TEMPERATURE);
+    int slope = grid.position(Setting.Kind.CURVE_SLOPE);
+    int shift = grid.position(Setting.Kind.CURVE_SHIFT);
     if (flow >= 0) {
       int low = worked.at().get(flow);
       int top = grid.values(flow) - 1;
@@ -101,19 +100,12 @@ final class Starts {
 
   private List<Choice> leads(Choice from) {
     List<Choice> all = new ArrayList<>(List.of(from));
-    int lead = position(Setting.StartLead.class);
+    int lead = grid.position(Setting.Kind.START_LEAD);
     if (lead >= 0) {
       for (double share : LEADS) {
         all.add(from.with(lead, grid.nearest(lead, share * grid.value(worked, lead))));
       }
     }
     return all;
-  }
-
-  private int position(Class<? extends Setting> kind) {
-    return IntStream.range(0, grid.size())
-        .filter(i -> kind.isInstance(grid.setting(i)))
-        .findFirst()
-        .orElse(-1);
   }
 }

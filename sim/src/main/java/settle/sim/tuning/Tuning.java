@@ -1,21 +1,12 @@
 package settle.sim.tuning;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
-import settle.sim.engine.HeldRun;
-import settle.sim.house.Aims;
-import settle.sim.house.House;
 import settle.sim.result.RoomFigures;
-import settle.sim.study.EuropeanSeason;
 import settle.sim.study.Season;
 import settle.sim.study.Workers;
-import settle.sim.tuning.Grid.Choice;
 import settle.sim.units.Range;
 
 /**
@@ -166,103 +157,6 @@ public record Tuning(
    * @throws ArithmeticException if a model could not be solved
    */
   public static Tuning of(Plant found, Request request, Workers workers, Consumer<Stage> progress) {
-    Climate climate = Climate.of(found.house().designOutdoor());
-    List<Setting> settings = Settings.of(found, request.groups());
-    progress.accept(Stage.START);
-    List<Setting> water = settings.stream().filter(s -> s.group() == Group.LOCKSHIELDS).toList();
-    List<Setting> others = settings.stream().filter(s -> s.group() != Group.LOCKSHIELDS).toList();
-    StartValues balance = StartValues.workedOut(found, water, climate.usual());
-    Trial trial = new Trial(found, balance.plant(), climate, request.sure(), workers);
-    Grid grid = new Grid(found, settings);
-    Tried tried = new Tried(grid, trial, workers);
-    Choice balanced = grid.of(balance.plant());
-    tried.of(List.of(balanced));
-    StartValues start = StartValues.workedOut(grid.plant(tried.best()), others, climate.usual());
-    Choice worked = grid.of(start.plant());
-    for (int i = 0; i < settings.size(); i++) {
-      if (water.contains(settings.get(i))) {
-        worked = worked.with(i, balanced.at().get(i));
-      }
-    }
-    progress.accept(Stage.SEARCH);
-    List<Integer> searched = searched(settings);
-    Search search = new Search(grid, tried, searched, new Moves(grid, climate.usual()));
-    Search.Ending ending = search.from(new Starts(grid, grid.asFound(), worked).tryAll(tried));
-    progress.accept(Stage.FLATNESS);
-    Choice best;
-    List<Flatness> flatness;
-    do {
-      best = tried.best();
-      double before = tried.least();
-      flatness = Flatness.of(grid, tried, searched);
-      if (tried.least() < before * (1 - Search.ENOUGH)) {
-        ending = search.goOn();
-      }
-    } while (!tried.best().equals(best));
-    Plant tuned = grid.plant(best);
-    Map<Setting, Reason> reasons = new HashMap<>(start.reasons());
-    reasons.putAll(balance.reasons());
-    List<Change> changes = new ArrayList<>();
-    for (int i = 0; i < settings.size(); i++) {
-      Setting setting = settings.get(i);
-      changes.add(
-          new Change(
-              setting,
-              setting.of(found),
-              grid.value(worked, i),
-              setting.of(tuned),
-              reasons.get(setting),
-              setting.onMark(tuned, setting.of(tuned))));
-    }
-    progress.accept(Stage.SPREADS);
-    int houses = request.houses();
-    Worth asFound = tried.worth(grid.asFound());
-    Worth asTuned = tried.worth();
-    List<Performance> performances =
-        workers.all(
-            List.of(
-                () -> performance(found, asFound, climate, houses, workers),
-                () -> performance(tuned, asTuned, climate, houses, workers)));
-    return new Tuning(
-        found,
-        tuned,
-        changes,
-        performances.get(0),
-        performances.get(1),
-        flatness,
-        new Searched(ending == Search.Ending.CONVERGED, tried.count(), search.followed()),
-        new Prices(trial.priceOfKelvin(), trial.priceOfChange()));
-  }
-
-  /**
-   * What a search may change: gains beyond the rule's look well only where nothing is ever
-   * disturbed, so they are as found or by the rule.
-   */
-  private static List<Integer> searched(List<Setting> settings) {
-    return IntStream.range(0, settings.size())
-        .filter(i -> settings.get(i).group() != Group.GAINS)
-        .boxed()
-        .toList();
-  }
-
-  private static Performance performance(
-      Plant plant, Worth worth, Climate climate, int houses, Workers workers) {
-    House house = plant.house();
-    Aims asked = house.aims();
-    Spell usual = Spell.of(plant, climate.usual());
-    Spell mild = Spell.of(plant, climate.mild());
-    Spell coldest = Spell.of(plant, house.designOutdoor());
-    List<Aim> aims =
-        new ArrayList<>(
-            Aim.held(plant, HeldRun.of(house, plant.arrangement(), house.designOutdoor())));
-    aims.addAll(Aim.ofDay(Aim.When.USUAL, usual, asked));
-    aims.addAll(Aim.ofDay(Aim.When.MILD, mild, asked));
-    aims.addAll(Aim.ofColdest(coldest, asked));
-    Optional<Season.Year> season =
-        house.designOutdoor() < EuropeanSeason.NO_LOAD
-            ? Optional.of(Season.of(house, plant.arrangement()).asControlled())
-            : Optional.empty();
-    return new Performance(
-        usual, mild, coldest, season, aims, OverSpreads.of(plant, houses, workers), worth);
+    return new Tuner(found, request, workers).tune(progress);
   }
 }

@@ -2,6 +2,7 @@ package settle.sim.weather;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Function;
 import settle.sim.units.Times;
 
 /**
@@ -38,8 +39,24 @@ public sealed interface Weather {
     return Optional.empty();
   }
 
+  /** What follows from each kind. */
+  <R> R fold(
+      Function<Constant, R> constant,
+      Function<Change, R> change,
+      Function<DesignDay, R> day,
+      Function<Series, R> series);
+
   /** Always the same. */
   record Constant(double temperature) implements Weather {
+    @Override
+    public <R> R fold(
+        Function<Constant, R> constant,
+        Function<Change, R> change,
+        Function<DesignDay, R> day,
+        Function<Series, R> series) {
+      return constant.apply(this);
+    }
+
     @Override
     public double outdoorAt(double time) {
       return temperature;
@@ -65,6 +82,15 @@ public sealed interface Weather {
       if (!(duration >= 0)) {
         throw new IllegalArgumentException("duration " + duration + " s must be >= 0");
       }
+    }
+
+    @Override
+    public <R> R fold(
+        Function<Constant, R> constant,
+        Function<Change, R> change,
+        Function<DesignDay, R> day,
+        Function<Series, R> series) {
+      return change.apply(this);
     }
 
     @Override
@@ -114,6 +140,15 @@ public sealed interface Weather {
     private static final double OMEGA = 2 * Math.PI / Times.DAY;
 
     @Override
+    public <R> R fold(
+        Function<Constant, R> constant,
+        Function<Change, R> change,
+        Function<DesignDay, R> day,
+        Function<Series, R> series) {
+      return day.apply(this);
+    }
+
+    @Override
     public double outdoorAt(double time) {
       return mean - amplitude * Math.cos(OMEGA * (time - coldestTime));
     }
@@ -159,6 +194,15 @@ public sealed interface Weather {
     /** Values of no known days. */
     public Series(double firstTime, double interval, double[] temperature, double[] irradiance) {
       this(null, firstTime, interval, temperature, irradiance);
+    }
+
+    @Override
+    public <R> R fold(
+        Function<Constant, R> constant,
+        Function<Change, R> change,
+        Function<DesignDay, R> day,
+        Function<Series, R> series) {
+      return series.apply(this);
     }
 
     @Override

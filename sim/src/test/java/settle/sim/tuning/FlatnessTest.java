@@ -11,7 +11,7 @@ import settle.sim.study.Workers;
 /** How flat it is along one setting, the worth being known. */
 class FlatnessTest {
 
-  private static final Setting SHIFT = new Setting.CurveShift();
+  private static final Setting SHIFT = new CurveShift();
 
   private static Tried tried(Grid grid, ToDoubleFunction<Plant> worth) {
     return new Tried(grid, SearchTest.Known.of(worth, 0), Workers.ONE);

@@ -20,8 +20,8 @@ import settle.sim.tuning.Grid.Choice;
 class SearchTest {
 
   private static final IdealSource SOURCE = new IdealSource("source", 60, 1e5);
-  private static final Setting SLOPE = new Setting.CurveSlope();
-  private static final Setting SHIFT = new Setting.CurveShift();
+  private static final Setting SLOPE = new CurveSlope();
+  private static final Setting SHIFT = new CurveShift();
   private static final List<Setting> BOTH = List.of(SLOPE, SHIFT);
 
   static Plant plant(double slope, double shift) {

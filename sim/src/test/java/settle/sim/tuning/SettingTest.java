@@ -26,7 +26,7 @@ class SettingTest {
 
   @Test
   void aPumpIsSetByHalfMetresFromOneMetreOn() {
-    Setting head = new Setting.PumpHead();
+    Setting head = new PumpHead();
     assertThat(head.marks(PLANT)).containsExactly(10_000, 15_000, 20_000);
     Plant weak = with(new ConstantPump(200, 0.3));
     assertThat(head.marks(weak)).containsExactly(10_000);
@@ -40,7 +40,7 @@ class SettingTest {
   @Test
   void aProportionalPumpHasAHeadToo() {
     Plant plant = with(new ProportionalPump(30_000, 1e-4, 0.3));
-    Setting head = new Setting.PumpHead();
+    Setting head = new PumpHead();
     assertThat(Settings.of(plant, EnumSet.of(Group.LOCKSHIELDS)))
         .contains(head)
         .hasSize(1 + plant.arrangement().branches().size());
@@ -52,7 +52,7 @@ class SettingTest {
   @Test
   void aKnobIsSetOnItsStrokes() {
     String room = PLANT.arrangement().branches().get(0).room();
-    Setting head = new Setting.Head(room);
+    Setting head = new Head(room);
     double want = PLANT.house().rooms().get(PLANT.house().roomIndex(room)).want().maximum();
     assertThat(Arrays.stream(head.marks(PLANT)).boxed())
         .allSatisfy(mark -> assertThat(mark).isEqualTo(Math.rint(mark)))
@@ -62,7 +62,7 @@ class SettingTest {
 
   @Test
   void aLockshieldIsSetByPartsOfATurn() {
-    Setting turns = new Setting.LockshieldTurns(0, PLANT.arrangement().branches().get(0).room());
+    Setting turns = new LockshieldTurns(0, PLANT.arrangement().branches().get(0).room());
     assertThat(turns.marks(PLANT))
         .startsWith(0.25, 0.375, 0.5)
         .contains(1, 1.25, 2, 2.5)
@@ -73,9 +73,9 @@ class SettingTest {
 
   @Test
   void whatWasFoundIsKeptToTheLastBit() {
-    Setting shift = new Setting.CurveShift();
+    Setting shift = new CurveShift();
     Plant plant = SearchTest.plant(0.1 + 0.2, 3.7);
-    Grid grid = new Grid(plant, List.of(new Setting.CurveSlope(), shift));
+    Grid grid = new Grid(plant, List.of(new CurveSlope(), shift));
     assertThat(grid.plant(grid.asFound())).isSameAs(plant);
     assertThat(grid.of(plant)).isEqualTo(grid.asFound());
     assertThat(grid.changed(grid.asFound())).isZero();

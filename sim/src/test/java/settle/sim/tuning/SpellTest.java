@@ -77,7 +77,7 @@ class SpellTest {
   @Test
   void latenessCountsFromTheBeginningOfThePeriod() {
     Plant late = plant(daily(6 * HOUR, 22 * HOUR, 20));
-    Setting lead = new Setting.StartLead();
+    Setting lead = new StartLead();
     double without = firstRoom(late, Spell.searched(late, 0)).lateness();
     Plant early = lead.with(late, 2 * HOUR);
     assertThat(without).isBetween(600.0, 12 * HOUR);

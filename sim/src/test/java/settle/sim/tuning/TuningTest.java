@@ -28,7 +28,7 @@ class TuningTest {
         SampleHouses.steady(SampleHouses.twoRooms(1, new IdealSource("source", 60, 1e5)), 0);
     Arrangement given = house.arrangements().get(0);
     Plant plant = new Plant(house, given);
-    Setting head = new Setting.Head(given.branches().get(0).room());
+    Setting head = new Head(given.branches().get(0).room());
     return head.with(plant, head.of(plant) + by);
   }
 
@@ -111,8 +111,8 @@ class TuningTest {
   @Test
   void aLockshieldIsOpenedByItself() {
     Plant plant = tooWarm(0);
-    Setting shut = new Setting.LockshieldTurns(0, plant.arrangement().branches().get(0).room());
-    Setting other = new Setting.LockshieldTurns(1, plant.arrangement().branches().get(1).room());
+    Setting shut = new LockshieldTurns(0, plant.arrangement().branches().get(0).room());
+    Setting other = new LockshieldTurns(1, plant.arrangement().branches().get(1).room());
     Plant open = other.with(plant, 4);
     Tuning tuning =
         Tuning.of(
