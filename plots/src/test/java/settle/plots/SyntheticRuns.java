@@ -251,10 +251,11 @@ public final class SyntheticRuns {
               warmUp < 0 ? 12.5 : 2,
               0,
               0.2,
-              1250,
-              (5 + r + a) * 3.6e6,
-              0.5 * 3.6e6,
-              arrangement.ratedOutput(house.rooms().get(r).name())));
+              new RoomFigures.Heat(
+                  arrangement.ratedOutput(house.rooms().get(r).name()),
+                  1250,
+                  (5 + r + a) * 3.6e6,
+                  0.5 * 3.6e6)));
     }
     for (int i = 0; i < n; i++) {
       double hour = time[i] / HOUR % 24;

@@ -42,17 +42,16 @@ public final class LessonText {
   }
 
   private void lesson(Lesson lesson) {
-    Demonstration d = lesson.demonstration();
-    text.paragraph(d.title());
-    text.paragraph(d.question());
+    text.paragraph(lesson.demonstration().title());
+    text.paragraph(lesson.wording().question());
     text.gap();
     text.paragraph(lesson.changed());
     text.paragraph(lesson.happened());
     text.table(LessonFigures.table(lesson));
     text.gap();
-    text.paragraph("Look at: " + d.lookAt());
-    if (!d.beware().isEmpty()) {
-      text.paragraph("Beware: " + d.beware());
+    text.paragraph("Look at: " + lesson.wording().lookAt());
+    if (!lesson.wording().beware().isEmpty()) {
+      text.paragraph("Beware: " + lesson.wording().beware());
     }
     text.paragraph(
         "The house is invented; any other settles otherwise, the reason stays the same.");

@@ -158,10 +158,7 @@ final class OutcomeExample {
                 4.5,
                 0.5,
                 0.1,
-                1480,
-                3.6e7,
-                1.8e7,
-                arrangement.ratedOutput("living room"))),
+                new RoomFigures.Heat(arrangement.ratedOutput("living room"), 1480, 3.6e7, 1.8e7))),
         new PlantFigures(
             54.8,
             43.1,

@@ -40,7 +40,7 @@ public final class LessonFigures {
           .text("name", Demonstration::name)
           .text("title", Demonstration::title)
           .text("about", Demonstration::about)
-          .text("question", Demonstration::question);
+          .text("question", d -> d.wording().question());
 
   private static final Figures<Change> CHANGE =
       new Figures<Change>()
@@ -54,8 +54,8 @@ public final class LessonFigures {
           .all(Lesson::demonstration, ABOUT)
           .text("changed", Lesson::changed)
           .text("happened", Lesson::happened)
-          .text("lookAt", l -> l.demonstration().lookAt())
-          .text("beware", l -> l.demonstration().beware())
+          .text("lookAt", l -> l.wording().lookAt())
+          .text("beware", l -> l.wording().beware())
           .list("changes", l -> l.demonstration().changes(), CHANGE)
           .part("figures", l -> l, LessonFigures::read);
 

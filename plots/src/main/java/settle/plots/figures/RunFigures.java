@@ -134,10 +134,10 @@ public final class RunFigures {
   /** What heats it. */
   private static final Figures<RoomFigures> HEAT =
       new Figures<RoomFigures>()
-          .number("rated", Unit.WATTS, RoomFigures::ratedOutput)
+          .number("rated", Unit.WATTS, r -> r.heat().rated())
           .as("Rated")
           .meaning("output of its emitters at 75/65/20")
-          .number("emitterPeak", Unit.WATTS, RoomFigures::emitterPeak)
+          .number("emitterPeak", Unit.WATTS, r -> r.heat().peak())
           .as("Peak")
           .meaning("most that its emitters give")
           .number("lastDayEmitter", Unit.WATTS, r -> r.lastDay().emitterHeat())
@@ -145,17 +145,17 @@ public final class RunFigures {
           .meaning("what they give on the last day, on average")
           .number("lastDayPipes", Unit.WATTS, r -> r.lastDay().pipeHeat())
           .as("Pipes")
-          .where(r -> r.pipeHeat() > 0)
+          .where(r -> r.heat().piped() > 0)
           .meaning("what pipes in the room give then, which is no output of an emitter")
-          .number("heat", Unit.KILOWATT_HOURS, RoomFigures::heat)
+          .number("heat", Unit.KILOWATT_HOURS, r -> r.heat().emitted())
           .as("Emitters")
           .meaning("what they give over the run")
-          .number("pipeHeat", Unit.KILOWATT_HOURS, RoomFigures::pipeHeat)
+          .number("pipeHeat", Unit.KILOWATT_HOURS, r -> r.heat().piped())
           .as("Pipes")
-          .where(r -> r.pipeHeat() > 0);
+          .where(r -> r.heat().piped() > 0);
 
   private static boolean heated(RoomFigures room) {
-    return room.ratedOutput() > 0;
+    return room.isHeated();
   }
 
   private static double settled(RoomFigures room, double value) {

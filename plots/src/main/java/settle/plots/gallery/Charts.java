@@ -88,7 +88,7 @@ public final class Charts {
     double slowest =
         comparison.results().stream()
             .flatMap(r -> r.rooms().stream())
-            .filter(r -> r.ratedOutput() > 0)
+            .filter(RoomFigures::isHeated)
             .mapToDouble((RoomFigures r) -> r.warmUp().orElse(LONGEST_WARM_UP))
             .max()
             .orElse(0);

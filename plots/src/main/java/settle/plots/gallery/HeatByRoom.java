@@ -36,10 +36,10 @@ record HeatByRoom(Comparison comparison) {
       keys.add(Key.bar(results.get(i).arrangement().name(), colour, Pattern.arrangement(i)));
       for (int room = 0; room < rows.groups(); room++) {
         RoomFigures figures = results.get(i).rooms().get(room);
-        double emitters = figures.heat() / KILOWATT_HOUR;
-        double all = (figures.heat() + figures.pipeHeat()) / KILOWATT_HOUR;
+        double emitters = figures.heat().emitted() / KILOWATT_HOUR;
+        double all = figures.heat().whole() / KILOWATT_HOUR;
         double y = rows.y(room, i);
-        boolean both = figures.pipeHeat() > 0;
+        boolean both = figures.heat().piped() > 0;
         bars.add(
             new Mark.Bar(
                 0,
@@ -69,7 +69,7 @@ record HeatByRoom(Comparison comparison) {
 
   private static String words(RoomFigures figures) {
     String pipes =
-        figures.pipeHeat() > 0 ? " + " + Quantities.kilowattHours(figures.pipeHeat()) : "";
-    return Quantities.kilowattHours(figures.heat()) + pipes + " kWh";
+        figures.heat().piped() > 0 ? " + " + Quantities.kilowattHours(figures.heat().piped()) : "";
+    return Quantities.kilowattHours(figures.heat().emitted()) + pipes + " kWh";
   }
 }

@@ -75,8 +75,8 @@ public final class LessonChart {
     }
     return new Chart(
         lesson.demonstration().name(),
-        lesson.demonstration().question(),
-        lesson.demonstration().lookAt(),
+        lesson.wording().question(),
+        lesson.wording().lookAt(),
         Overlaid.keys(List.of("before: " + lesson.before(), "after: " + lesson.after())),
         1,
         panels);

@@ -105,7 +105,7 @@ record RoomTemperatures(Comparison comparison, TimeWindow window, boolean sinceC
     Panel noted = panel;
     for (int i = 0; i < comparison.results().size() && !season(); i++) {
       RoomFigures figures = comparison.results().get(i).rooms().get(room);
-      if (figures.ratedOutput() > 0) {
+      if (figures.isHeated()) {
         String warmUp = Quantities.warmUp(figures.warmUp());
         noted = noted.noted(warmUp, new Key.MarkerSample(Look.arrangement(i)));
       }

@@ -38,14 +38,15 @@ public final class Handout {
 
   private static Map<String, Object> page(Lesson lesson, Picture chart) {
     Demonstration d = lesson.demonstration();
+    Demonstration.Wording said = lesson.wording();
     Map<String, Object> page = new HashMap<>();
     page.put("name", d.name());
     page.put("title", d.title());
-    page.put("question", d.question());
+    page.put("question", said.question());
     page.put("changed", lesson.changed());
     page.put("happened", lesson.happened());
-    page.put("look", d.lookAt());
-    page.put("beware", d.beware().isEmpty() ? List.of() : List.of(d.beware()));
+    page.put("look", said.lookAt());
+    page.put("beware", said.beware().isEmpty() ? List.of() : List.of(said.beware()));
     page.put("figures", Page.table(LessonFigures.table(lesson)));
     page.put("svg", chart.svg());
     return page;

@@ -28,24 +28,29 @@ public final class Lesson {
     return runs.demonstration();
   }
 
+  /** What is said of it, its numbers yet to be filled in. */
+  public Demonstration.Wording wording() {
+    return demonstration().wording();
+  }
+
   /** The first sentence: what was changed. */
   public String changed() {
-    return filled(demonstration().changed());
+    return filled(wording().changed());
   }
 
   /** The second: what happened. */
   public String happened() {
-    return filled(demonstration().happened());
+    return filled(wording().happened());
   }
 
   /** The first version in few words. */
   public String before() {
-    return filled(demonstration().before());
+    return filled(wording().before());
   }
 
   /** The second likewise. */
   public String after() {
-    return filled(demonstration().after());
+    return filled(wording().after());
   }
 
   /** How a figure is told. */

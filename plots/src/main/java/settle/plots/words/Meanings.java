@@ -184,8 +184,8 @@ public record Meanings(Comparison comparison) {
     return perArrangement(
         (verdict, name) -> {
           List<RoomFigures> rooms = verdict.result().rooms();
-          double emitted = rooms.stream().mapToDouble(RoomFigures::heat).sum();
-          double piped = rooms.stream().mapToDouble(RoomFigures::pipeHeat).sum();
+          double emitted = rooms.stream().mapToDouble(r -> r.heat().emitted()).sum();
+          double piped = rooms.stream().mapToDouble(r -> r.heat().piped()).sum();
           if (emitted + piped == 0) {
             return "With " + name + " the rooms get no heat.";
           }
@@ -205,7 +205,7 @@ public record Meanings(Comparison comparison) {
   }
 
   private static double allHeat(RoomFigures room) {
-    return room.heat() + room.pipeHeat();
+    return room.heat().whole();
   }
 
   /** What is asked of the source. */

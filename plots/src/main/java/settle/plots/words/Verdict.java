@@ -128,7 +128,7 @@ public record Verdict(House house, RunResult result) {
 
   /** Rooms that have an emitter in this arrangement. */
   List<RoomFigures> heatedRooms() {
-    return result.rooms().stream().filter(r -> r.ratedOutput() > 0).toList();
+    return result.rooms().stream().filter(RoomFigures::isHeated).toList();
   }
 
   /** Whether no heated room has to be waited for. */
@@ -183,7 +183,7 @@ public record Verdict(House house, RunResult result) {
     List<String> rooms = new ArrayList<>();
     for (int r = 0; r < result.rooms().size(); r++) {
       RoomFigures room = result.rooms().get(r);
-      if (room.ratedOutput() > 0 && room.warmUp().isPresent() && wantFell(r, room)) {
+      if (room.isHeated() && room.warmUp().isPresent() && wantFell(r, room)) {
         rooms.add(room.name());
       }
     }

@@ -36,7 +36,7 @@ record WarmerWords(House house, RunResult result, int index) {
     RoomFigures room = result.rooms().get(index);
     double emitted = room.lastDay().emitterHeat();
     double piped = room.lastDay().pipeHeat();
-    double needed = room.ratedOutput();
+    double needed = room.heat().rated();
     if (emitted <= HARDLY * (emitted + piped) || emitted < 0.01 * needed) {
       return say(
           "its emitter gives hardly any of that ({}); {}neighbouring rooms, sun or people {}",

@@ -72,10 +72,7 @@ class VerdictTest {
         all,
         onceWarm,
         room.valveSwing(),
-        room.emitterPeak(),
-        room.heat(),
-        room.pipeHeat(),
-        room.ratedOutput());
+        room.heat());
   }
 
   @Test

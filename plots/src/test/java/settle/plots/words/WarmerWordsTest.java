@@ -80,10 +80,7 @@ class WarmerWordsTest {
             room.shortfall(),
             room.shortfallOnceWarm(),
             room.valveSwing(),
-            room.emitterPeak(),
-            room.heat(),
-            room.pipeHeat(),
-            room.ratedOutput()));
+            room.heat()));
     RunResult warmer =
         new RunResult(
             other,

@@ -186,6 +186,8 @@ class DemonstrationsTest {
   @ParameterizedTest
   @MethodSource("names")
   void theQuestionFitsAboveThePicture(String name) {
-    assertThat(all.get(name).demonstration().question()).endsWith("?").hasSizeLessThan(76);
+    assertThat(all.get(name).demonstration().wording().question())
+        .endsWith("?")
+        .hasSizeLessThan(76);
   }
 }

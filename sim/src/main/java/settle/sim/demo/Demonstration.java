@@ -10,13 +10,7 @@ import java.util.List;
  * @param name short name, fit for a command line
  * @param title what it is called
  * @param about what it teaches, in a line
- * @param question the question it answers, the picture's title
- * @param before the first version in few words, for a legend
- * @param after the second likewise
- * @param changed the first sentence: what was changed
- * @param happened the second: what happened
- * @param lookAt what to look at in the picture
- * @param beware what could hurt somebody who does the same; empty if nothing could
+ * @param wording what is said of its two runs
  * @param changes what differs between the two scenarios, at least one
  * @param shown how much of the end of the run is drawn [s]
  * @param read over how much of the end of the run figures are read [s]
@@ -26,17 +20,31 @@ public record Demonstration(
     String name,
     String title,
     String about,
-    String question,
-    String before,
-    String after,
-    String changed,
-    String happened,
-    String lookAt,
-    String beware,
+    Wording wording,
     List<Change> changes,
     double shown,
     double read,
     List<Figure> figures) {
+
+  /**
+   * What is said of two runs.
+   *
+   * @param question the question they answer, the picture's title
+   * @param before the first version in few words, for a legend
+   * @param after the second likewise
+   * @param changed the first sentence: what was changed
+   * @param happened the second: what happened
+   * @param lookAt what to look at in the picture
+   * @param beware what could hurt somebody who does the same; empty if nothing could
+   */
+  public record Wording(
+      String question,
+      String before,
+      String after,
+      String changed,
+      String happened,
+      String lookAt,
+      String beware) {}
 
   public Demonstration {
     changes = List.copyOf(changes);

@@ -70,10 +70,7 @@ public final class FigureReader {
         reading.shortfall(),
         reading.shortfallOnceWarm(),
         reading.swing(),
-        peak(heat),
-        integral(heat),
-        integral(pipeHeat),
-        facts.ratedOutput());
+        new RoomFigures.Heat(facts.ratedOutput(), peak(heat), integral(heat), integral(pipeHeat)));
   }
 
   /** Whether a room warms up and then keeps warm in every day period. */

@@ -19,10 +19,7 @@ import java.util.OptionalDouble;
  * @param shortfallOnceWarm of it, what comes after the first warm-up [K h]; 0 if it never warms up
  * @param valveSwing peak-to-peak operative temperature over the last hour of the last day period
  *     [K]
- * @param emitterPeak largest step-mean output of its emitters [W]
- * @param heat heat given by its emitters over the recording [J]
- * @param pipeHeat heat given by the pipes that lie in it [J]
- * @param ratedOutput rated output (75/65/20) of its emitters [W]
+ * @param heat what warmed it
  */
 public record RoomFigures(
     String name,
@@ -34,10 +31,28 @@ public record RoomFigures(
     double shortfall,
     double shortfallOnceWarm,
     double valveSwing,
-    double emitterPeak,
-    double heat,
-    double pipeHeat,
-    double ratedOutput) {
+    Heat heat) {
+
+  /**
+   * What warms a room over the recording.
+   *
+   * @param rated rated output (75/65/20) of its emitters [W]
+   * @param peak largest step-mean output of its emitters [W]
+   * @param emitted heat given by its emitters [J]
+   * @param piped heat given by the pipes that lie in it [J]
+   */
+  public record Heat(double rated, double peak, double emitted, double piped) {
+
+    /** From emitters and pipes [J]. */
+    public double whole() {
+      return emitted + piped;
+    }
+  }
+
+  /** Whether it has an emitter. */
+  public boolean isHeated() {
+    return heat.rated > 0;
+  }
 
   /**
    * Want less where the room settles, or less its mean of the last day where it does not [K]: above

@@ -104,7 +104,7 @@ public record WarmUps(Optional<List<WarmUp>> fromSetback, List<WarmUp> fromCold)
     RunResult result = Simulation.run(still, arrangement);
     List<WarmUp> warmUps = new ArrayList<>();
     for (RoomFigures room : result.rooms()) {
-      if (room.ratedOutput() > 0) {
+      if (room.isHeated()) {
         warmUps.add(
             new WarmUp(room.name(), room.warmUp(), limit(result, room.warmUp()), room.overshoot()));
       }

@@ -200,9 +200,6 @@ class RoomReadingTest {
         0,
         0,
         0,
-        0,
-        0,
-        0,
-        0);
+        new RoomFigures.Heat(0, 0, 0, 0));
   }
 }

@@ -102,7 +102,7 @@ final class WeatherRows implements RowGroup {
 
   private static double simulated(House house) {
     RunResult result = Simulation.run(house, house.arrangements().get(0));
-    return result.rooms().get(0).heat() / 3.6e6;
+    return result.rooms().get(0).heat().emitted() / 3.6e6;
   }
 
   private static double conductance(Room room) {
