@@ -206,7 +206,7 @@ class VerdictWordsTest {
     Verdict verdict = verdict(house);
     Answer answer = new Answer(house, verdict);
     assertThat(verdict.keepsUp()).isFalse();
-    assertThat(verdict.judgement().weathers().get(0).run().orElseThrow().called())
+    assertThat(verdict.judgement().weathers().get(0).run().orElseThrow().supply().called())
         .isBetween(0.2, 0.9);
     assertThat(answer.sentence()).contains("The room thermostat in living room is the reason");
     assertThat(line(answer, "Flow temperature"))

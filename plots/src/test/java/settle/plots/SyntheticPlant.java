@@ -7,7 +7,9 @@ import java.util.OptionalDouble;
 import settle.sim.control.Control;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.Building;
 import settle.sim.house.Distribution;
+import settle.sim.house.Heating;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.Balance.BranchBalance;
@@ -75,15 +77,15 @@ public final class SyntheticPlant {
         plain.title(),
         plain.designOutdoor(),
         plain.weather(),
-        plain.rooms(),
-        List.of(),
-        List.of(),
+        new Building(plain.rooms(), List.of(), List.of()),
         arrangements,
-        plain.water(),
-        new Distribution(new ConstantPump(25_000, 0.3), mains, bypass, 7, LockshieldScale.TYPICAL),
-        heatPump(),
-        Optional.of(new Buffer(Buffer.Placement.RETURN, 0.05, 1.2, 18, 0)),
-        Control.byHeads(),
+        new Heating(
+            plain.water(),
+            new Distribution(
+                new ConstantPump(25_000, 0.3), mains, bypass, 7, LockshieldScale.TYPICAL),
+            heatPump(),
+            Optional.of(new Buffer(Buffer.Placement.RETURN, 0.05, 1.2, 18, 0)),
+            Control.byHeads()),
         plain.aims(),
         plain.run());
   }
@@ -107,11 +109,7 @@ public final class SyntheticPlant {
         new CarnotPerformance(0.4, 6000, 80),
         0.3,
         45,
-        3,
-        60,
-        0.15,
-        600,
-        300,
+        new HeatPump.Limits(3, 60, 0.15, 600, 300),
         60,
         40_000,
         120,

@@ -13,7 +13,9 @@ import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.house.Aims;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.Building;
 import settle.sim.house.Distribution;
+import settle.sim.house.Heating;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.house.WaterProperties;
@@ -60,15 +62,14 @@ public final class SyntheticRuns {
         "Invented terrace",
         -2,
         new Weather.DesignDay(0, 4, 6 * HOUR),
-        list,
-        List.of(),
-        List.of(),
+        new Building(list, List.of(), List.of()),
         List.of(arrangement("skirting", list, true, 1), arrangement("radiators", list, false, 1)),
-        WaterProperties.AT_50,
-        Distribution.direct(new ConstantPump(20_000, 0.3)),
-        boiler(),
-        Optional.empty(),
-        Control.byHeads(),
+        new Heating(
+            WaterProperties.AT_50,
+            Distribution.direct(new ConstantPump(20_000, 0.3)),
+            boiler(),
+            Optional.empty(),
+            Control.byHeads()),
         Aims.within(0.5),
         new RunSettings(16, 0, hours * HOUR, 10, 640, RunSettings.DEFAULT_PROFILE_TIMES));
   }
@@ -80,15 +81,10 @@ public final class SyntheticRuns {
         fair.title(),
         fair.designOutdoor(),
         fair.weather(),
-        fair.rooms(),
-        fair.partitions(),
-        fair.airExchanges(),
+        new Building(fair.rooms(), fair.partitions(), fair.airExchanges()),
         List.of(fair.arrangements().get(0), arrangement("radiators", fair.rooms(), false, 1.3)),
-        fair.water(),
-        fair.distribution(),
-        fair.source(),
-        fair.buffer(),
-        fair.control(),
+        new Heating(
+            fair.water(), fair.distribution(), fair.source(), fair.buffer(), fair.control()),
         fair.aims(),
         fair.run());
   }
@@ -164,10 +160,7 @@ public final class SyntheticRuns {
                   0.3,
                   0,
                   List.of(),
-                  0.14,
-                  0.03,
-                  0.05,
-                  0.1)
+                  new PerimeterEmitter.Face(0.14, 0.03, 0.05, 0.1))
               : new PanelEmitter(
                   "panel " + (r + 1), 130 * length * size, 1.3, 5e-3, 9000, 0.3, 0, List.of(), 5);
       branches.add(
@@ -179,9 +172,7 @@ public final class SyntheticRuns {
                   rooms.get(r).want().maximum(),
                   2,
                   0.4,
-                  1200,
-                  0,
-                  0,
+                  new WaxValve.Lags(1200, 0, 0),
                   0.02,
                   0,
                   0.5,

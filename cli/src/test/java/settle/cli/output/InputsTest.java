@@ -15,7 +15,9 @@ import settle.sim.control.OptimumStart;
 import settle.sim.control.Thermostat;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.Building;
 import settle.sim.house.Distribution;
+import settle.sim.house.Heating;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Bypass;
 import settle.sim.hydraulics.CurvePump;
@@ -201,17 +203,16 @@ class InputsTest {
         house.title(),
         house.designOutdoor(),
         house.weather(),
-        house.rooms(),
-        house.partitions(),
-        house.airExchanges(),
+        new Building(house.rooms(), house.partitions(), house.airExchanges()),
         arrangements,
-        house.water(),
-        distribution,
-        heatPump ? heatPump() : house.source(),
-        heatPump
-            ? Optional.of(new Buffer(Buffer.Placement.RETURN, 0.05, 1.2, 18, 0))
-            : Optional.empty(),
-        control,
+        new Heating(
+            house.water(),
+            distribution,
+            heatPump ? heatPump() : house.source(),
+            heatPump
+                ? Optional.of(new Buffer(Buffer.Placement.RETURN, 0.05, 1.2, 18, 0))
+                : Optional.empty(),
+            control),
         house.aims(),
         house.run());
   }
@@ -222,11 +223,7 @@ class InputsTest {
         new CarnotPerformance(0.4, 6000, 80),
         0.3,
         45,
-        3,
-        60,
-        600 / 3.6e6 * 988,
-        600,
-        300,
+        new HeatPump.Limits(3, 60, 600 / 3.6e6 * 988, 600, 300),
         60,
         40_000,
         120,

@@ -12,7 +12,9 @@ import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.house.Aims;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.Building;
 import settle.sim.house.Distribution;
+import settle.sim.house.Heating;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.house.WaterProperties;
@@ -74,10 +76,7 @@ final class OutcomeExample {
                 0.3,
                 0.05,
                 Fixing.outside("wall"),
-                0.14,
-                0.03,
-                0.03,
-                0.11));
+                new PerimeterEmitter.Face(0.14, 0.03, 0.03, 0.11)));
     Arrangement radiators =
         arrangement(
             "radiators",
@@ -88,27 +87,29 @@ final class OutcomeExample {
             "One room, made up",
             -3,
             new Weather.Constant(0),
-            List.of(
-                new Room(
-                    "living room",
-                    18,
-                    17,
-                    43.2,
-                    0.8,
-                    4,
-                    List.of(),
-                    List.of(),
-                    Timetable.constant(21),
-                    Timetable.constant(0),
-                    Timetable.constant(0))),
-            List.of(),
-            List.of(),
+            new Building(
+                List.of(
+                    new Room(
+                        "living room",
+                        18,
+                        17,
+                        43.2,
+                        0.8,
+                        4,
+                        List.of(),
+                        List.of(),
+                        Timetable.constant(21),
+                        Timetable.constant(0),
+                        Timetable.constant(0))),
+                List.of(),
+                List.of()),
             List.of(skirting, radiators),
-            WaterProperties.AT_50,
-            Distribution.direct(new ConstantPump(20_000, 0.3)),
-            new IdealSource("source", 55, Double.POSITIVE_INFINITY),
-            Optional.empty(),
-            Control.byHeads(),
+            new Heating(
+                WaterProperties.AT_50,
+                Distribution.direct(new ConstantPump(20_000, 0.3)),
+                new IdealSource("source", 55, Double.POSITIVE_INFINITY),
+                Optional.empty(),
+                Control.byHeads()),
             Aims.within(0.5),
             new RunSettings(16, 0, 120, 10, 640, List.of(60.0)));
     return new Outcome(

@@ -7,6 +7,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import settle.plots.figures.RunFigures;
 import settle.plots.words.Comparison;
+import settle.sim.house.Building;
+import settle.sim.house.Heating;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.Balance.BranchBalance;
@@ -121,30 +123,25 @@ class OutcomeTablesTest {
         house.title(),
         house.designOutdoor(),
         house.weather(),
-        house.rooms(),
-        house.partitions(),
-        house.airExchanges(),
+        new Building(house.rooms(), house.partitions(), house.airExchanges()),
         house.arrangements(),
-        house.water(),
-        house.distribution(),
-        new HeatPump(
-            "invented heat pump",
-            new CarnotPerformance(0.4, 6000, 80),
-            0.3,
-            45,
-            3,
-            60,
-            0,
-            600,
-            300,
-            60,
-            40_000,
-            120,
-            30,
-            Optional.empty(),
-            Optional.empty()),
-        house.buffer(),
-        house.control(),
+        new Heating(
+            house.water(),
+            house.distribution(),
+            new HeatPump(
+                "invented heat pump",
+                new CarnotPerformance(0.4, 6000, 80),
+                0.3,
+                45,
+                new HeatPump.Limits(3, 60, 0, 600, 300),
+                60,
+                40_000,
+                120,
+                30,
+                Optional.empty(),
+                Optional.empty()),
+            house.buffer(),
+            house.control()),
         house.aims(),
         house.run());
   }

@@ -234,14 +234,16 @@ public final class VerdictFigures {
           .number("outdoor", Unit.CELSIUS, Judgement.Weather::outdoor)
           .all(
               w -> w.run().orElseThrow(),
-              new Figures<HeldRun.Day>()
-                  .word("ending", HeldRun.Day::ending)
-                  .number("flow", Unit.CELSIUS, HeldRun.Day::flow)
-                  .number("return", Unit.CELSIUS, HeldRun.Day::returning)
-                  .number("sourceHeat", Unit.WATTS, HeldRun.Day::sourceHeat)
-                  .number("input", Unit.WATTS, HeldRun.Day::input)
-                  .number("starts", Unit.PER_HOUR, d -> d.starts() / HOURS_PER_DAY)
-                  .number("blocked", Unit.SHARE, HeldRun.Day::blocked));
+              new Figures<HeldRun.Day>().word("ending", HeldRun.Day::ending))
+          .all(
+              w -> w.run().orElseThrow().supply(),
+              new Figures<HeldRun.Supply>()
+                  .number("flow", Unit.CELSIUS, HeldRun.Supply::flow)
+                  .number("return", Unit.CELSIUS, HeldRun.Supply::returning)
+                  .number("sourceHeat", Unit.WATTS, HeldRun.Supply::heat)
+                  .number("input", Unit.WATTS, HeldRun.Supply::input)
+                  .number("starts", Unit.PER_HOUR, s -> s.starts() / HOURS_PER_DAY)
+                  .number("blocked", Unit.SHARE, HeldRun.Supply::blocked));
 
   private static final Figures<Judgement.Disagreement> DISAGREEMENT =
       new Figures<Judgement.Disagreement>()

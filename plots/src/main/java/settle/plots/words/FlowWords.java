@@ -3,7 +3,6 @@ package settle.plots.words;
 import static settle.plots.words.Sentences.say;
 
 import java.util.OptionalDouble;
-import settle.sim.engine.HeldRun;
 import settle.sim.house.House;
 import settle.sim.study.Holding;
 import settle.sim.study.LeastCurve;
@@ -67,7 +66,7 @@ record FlowWords(House house, Verdict verdict) {
   /** Share of the day run in design weather in which heat is called for [-]. */
   private OptionalDouble calledInDesignWeather() {
     return verdict.judgement().weathers().get(0).run().stream()
-        .mapToDouble(HeldRun.Day::called)
+        .mapToDouble(day -> day.supply().called())
         .findFirst();
   }
 

@@ -36,7 +36,17 @@ class BenchChartsTest {
 
   private static WaxValve head(double play, double lag) {
     return new WaxValve(
-        "head", 20, 2, play, lag, 0, 0, 0.0233, 0, 0.5, 0.3, 0.6, RoomSensing.OPERATIVE);
+        "head",
+        20,
+        2,
+        play,
+        new WaxValve.Lags(lag, 0, 0),
+        0.0233,
+        0,
+        0.5,
+        0.3,
+        0.6,
+        RoomSensing.OPERATIVE);
   }
 
   private BenchFindings findings(Valve valve, double swing) {

@@ -22,6 +22,8 @@ import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;
 import settle.sim.control.Thermostat;
+import settle.sim.house.Building;
+import settle.sim.house.Heating;
 import settle.sim.house.House;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
@@ -199,22 +201,21 @@ class PlantChartsTest {
         house.title(),
         house.designOutdoor(),
         house.weather(),
-        house.rooms(),
-        house.partitions(),
-        house.airExchanges(),
+        new Building(house.rooms(), house.partitions(), house.airExchanges()),
         house.arrangements(),
-        house.water(),
-        house.distribution(),
-        house.source(),
-        house.buffer(),
-        new Control(
-            Control.Setback.HEADS,
-            "",
-            0.5,
-            new Thermostat.None(),
-            Optional.of(new FlowCurve(1, 0, 25, 45, 0)),
-            new OptimumStart.None(),
-            false),
+        new Heating(
+            house.water(),
+            house.distribution(),
+            house.source(),
+            house.buffer(),
+            new Control(
+                Control.Setback.HEADS,
+                "",
+                0.5,
+                new Thermostat.None(),
+                Optional.of(new FlowCurve(1, 0, 25, 45, 0)),
+                new OptimumStart.None(),
+                false)),
         house.aims(),
         house.run());
   }

@@ -55,7 +55,17 @@ class WarmerWordsTest {
 
   private static WaxValve wax(double set) {
     return new WaxValve(
-        "head", set, 2, 0.4, 1200, 0, 0, 0.02, 0, 0.5, 0.4, 0.8, RoomSensing.OPERATIVE);
+        "head",
+        set,
+        2,
+        0.4,
+        new WaxValve.Lags(1200, 0, 0),
+        0.02,
+        0,
+        0.5,
+        0.4,
+        0.8,
+        RoomSensing.OPERATIVE);
   }
 
   /** What is said of a run whose second room ends 1.2 K above want with such a valve. */

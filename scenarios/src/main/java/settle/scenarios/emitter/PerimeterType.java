@@ -136,10 +136,10 @@ public record PerimeterType(
         .put(EmitterLaw.METAL_PER_METRE, skirting.metalCapacityPerMetre() / EmitterLaw.STEEL)
         .put(EmitterLaw.METAL_HEAT, EmitterLaw.STEEL)
         .put(EmitterLaw.RADIANT_SHARE, skirting.radiantFraction())
-        .put(FACE_HEIGHT, skirting.faceHeight())
-        .put(FACE_DEPTH, skirting.faceDepth())
-        .put(LOWER_CONNECTION, skirting.lowerConnectionCentre())
-        .put(UPPER_CONNECTION, skirting.upperConnectionCentre());
+        .put(FACE_HEIGHT, skirting.face().height())
+        .put(FACE_DEPTH, skirting.face().depth())
+        .put(LOWER_CONNECTION, skirting.face().lowerConnection())
+        .put(UPPER_CONNECTION, skirting.face().upperConnection());
   }
 
   @Override
@@ -164,10 +164,7 @@ public record PerimeterType(
         law.radiantFraction(),
         backFraction,
         fixedTo,
-        faceHeight,
-        faceDepth,
-        lowerConnection,
-        upperConnection);
+        new PerimeterEmitter.Face(faceHeight, faceDepth, lowerConnection, upperConnection));
   }
 
   @Override

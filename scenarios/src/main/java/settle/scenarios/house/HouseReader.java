@@ -15,6 +15,8 @@ import settle.scenarios.room.RoomsReader;
 import settle.scenarios.source.SourceSection;
 import settle.scenarios.weather.SiteSection;
 import settle.sim.house.Arrangement;
+import settle.sim.house.Building;
+import settle.sim.house.Heating;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.house.WaterProperties;
@@ -71,16 +73,15 @@ public final class HouseReader {
             title(root, file),
             site.designOutdoor(),
             site.weather(folder, run),
-            rooms.rooms(),
-            rooms.partitions(),
-            rooms.airExchanges(),
+            new Building(rooms.rooms(), rooms.partitions(), rooms.airExchanges()),
             arrangements,
-            WaterProperties.AT_50,
-            distribution.read(sourceReader.usualDrop()),
-            source,
-            sourceReader.buffer(),
-            new ControlSection(control, roomNames, programmes.any())
-                .read(source, sourceReader.it(), arrangements),
+            new Heating(
+                WaterProperties.AT_50,
+                distribution.read(sourceReader.usualDrop()),
+                source,
+                sourceReader.buffer(),
+                new ControlSection(control, roomNames, programmes.any())
+                    .read(source, sourceReader.it(), arrangements)),
             AimsSection.read(root.section(ScenarioFormat.AIMS)),
             run);
     new Doubts(house, root, sourceKey, rooms.drafts()).note();

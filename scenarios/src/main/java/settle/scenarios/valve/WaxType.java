@@ -110,9 +110,7 @@ record WaxType(Described described, WaxValve pattern) implements ValveType {
             UNSET,
             s.number(PROPORTIONAL_BAND),
             s.number(HYSTERESIS),
-            s.number(LAG),
-            s.number(SECOND_LAG),
-            s.number(DEAD_TIME),
+            new WaxValve.Lags(s.number(LAG), s.number(SECOND_LAG), s.number(DEAD_TIME)),
             s.number(WATER_INFLUENCE),
             s.number(ValveKeys.BIAS),
             s.number(PRESSURE_INFLUENCE),
@@ -134,20 +132,7 @@ record WaxType(Described described, WaxValve pattern) implements ValveType {
                     want - pattern.proportionalBand() / 2,
                     "half the proportional band below want, so that the band lies about want; "
                         + PRACTICE);
-    return new WaxValve(
-        pattern.name(),
-        setPoint,
-        pattern.proportionalBand(),
-        pattern.play(),
-        pattern.timeConstant(),
-        pattern.secondTimeConstant(),
-        pattern.deadTime(),
-        pattern.waterInfluence(),
-        bias,
-        pattern.pressureInfluence(),
-        pattern.kvNominal(),
-        pattern.kvMaximum(),
-        pattern.sensing());
+    return pattern.placed(setPoint, bias);
   }
 
   /** Hot water near the head only makes it shut earlier. */
@@ -174,6 +159,6 @@ record WaxType(Described described, WaxValve pattern) implements ValveType {
         + ", hysteresis "
         + Dimension.TEMPERATURE_DIFFERENCE.show(pattern.play())
         + ", lag "
-        + Dimension.DURATION.show(pattern.timeConstant());
+        + Dimension.DURATION.show(pattern.lags().timeConstant());
   }
 }

@@ -1,5 +1,7 @@
 package settle.sim.benchmark;
 
+import settle.sim.house.Building;
+import settle.sim.house.Heating;
 import java.util.List;
 import settle.sim.engine.SampleHouses;
 import settle.sim.house.Arrangement;
@@ -89,15 +91,15 @@ public enum BenchmarkCase {
         "one room",
         house.designOutdoor(),
         house.weather(),
-        house.rooms().subList(0, 1),
+        new Building(house.rooms().subList(0, 1),
         List.of(),
-        List.of(),
+        List.of()),
         arrangements,
-        house.water(),
+        new Heating(house.water(),
         house.distribution(),
         house.source(),
         house.buffer(),
-        house.control(),
+        house.control()),
         house.aims(),
         house.run());
   }

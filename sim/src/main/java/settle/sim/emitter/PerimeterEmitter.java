@@ -16,10 +16,7 @@ import java.util.OptionalDouble;
  * @param radiantFraction share of output given by radiation [-]
  * @param backFraction share of output passing into an outside wall where one is behind [-]
  * @param fixedTo walls it is fixed to, in the order of its run
- * @param faceHeight height of the face [m]
- * @param faceDepth depth from the wall [m]
- * @param lowerConnectionCentre height of the lower connection's centre above finished floor [m]
- * @param upperConnectionCentre height of the upper connection's centre above finished floor [m]
+ * @param face what one sees of it
  */
 public record PerimeterEmitter(
     String name,
@@ -31,11 +28,18 @@ public record PerimeterEmitter(
     double radiantFraction,
     double backFraction,
     List<Fixing> fixedTo,
-    double faceHeight,
-    double faceDepth,
-    double lowerConnectionCentre,
-    double upperConnectionCentre)
+    Face face)
     implements Emitter {
+
+  /**
+   * What one sees of heated skirting.
+   *
+   * @param height of the face [m]
+   * @param depth from the wall [m]
+   * @param lowerConnection height of the lower connection's centre above finished floor [m]
+   * @param upperConnection height of the upper connection's centre above finished floor [m]
+   */
+  public record Face(double height, double depth, double lowerConnection, double upperConnection) {}
 
   public PerimeterEmitter {
     fixedTo = List.copyOf(fixedTo);
@@ -67,7 +71,7 @@ public record PerimeterEmitter(
 
   @Override
   public Optional<Run> run() {
-    return Optional.of(new Run(runLength, ratedOutputPerMetre, faceHeight));
+    return Optional.of(new Run(runLength, ratedOutputPerMetre, face.height));
   }
 
   @Override
@@ -93,27 +97,23 @@ public record PerimeterEmitter(
 
   @Override
   public PerimeterEmitter ofLength(double other) {
-    return new PerimeterEmitter(
-        name,
-        other,
-        ratedOutputPerMetre,
-        exponent,
-        waterPerMetre,
-        metalCapacityPerMetre,
-        radiantFraction,
-        backFraction,
-        fixedTo,
-        faceHeight,
-        faceDepth,
-        lowerConnectionCentre,
-        upperConnectionCentre);
+    return with(other, ratedOutputPerMetre);
   }
 
   @Override
   public PerimeterEmitter withOutputPerMetre(double perMetre) {
+    return with(runLength, perMetre);
+  }
+
+  @Override
+  public PerimeterEmitter withOutputTimes(double factor) {
+    return withOutputPerMetre(ratedOutputPerMetre * factor);
+  }
+
+  private PerimeterEmitter with(double length, double perMetre) {
     return new PerimeterEmitter(
         name,
-        runLength,
+        length,
         perMetre,
         exponent,
         waterPerMetre,
@@ -121,14 +121,6 @@ public record PerimeterEmitter(
         radiantFraction,
         backFraction,
         fixedTo,
-        faceHeight,
-        faceDepth,
-        lowerConnectionCentre,
-        upperConnectionCentre);
-  }
-
-  @Override
-  public PerimeterEmitter withOutputTimes(double factor) {
-    return withOutputPerMetre(ratedOutputPerMetre * factor);
+        face);
   }
 }

@@ -61,16 +61,7 @@ public final class HeldRun {
    * @param most highest of each room [°C]
    * @param air mean air temperature of each room [°C]
    * @param heat mean output of each branch's emitter [W]
-   * @param flow mean temperature of the water that went into the mains, by mass [°C]; not a number
-   *     where none did
-   * @param returning mean temperature of the water that came back, by mass [°C]; likewise
-   * @param massFlow mean mass flow through the mains [kg/s]
-   * @param sourceHeat mean heat made by the source [W]
-   * @param input mean fuel or electrical power taken by it [W]
-   * @param called share of the day in which heat was called for [-]
-   * @param blocked share of the day in which too little flow kept the called source from running
-   *     [-]
-   * @param starts of the source in the day [-]
+   * @param supply what source and water did
    * @param trace the day itself, at its own times
    */
   public record Day(
@@ -81,15 +72,36 @@ public final class HeldRun {
       double[] most,
       double[] air,
       double[] heat,
+      Supply supply,
+      Trace trace) {}
+
+  /**
+   * What source and water did over that day.
+   *
+   * @param flow mean temperature of the water that went into the mains, by mass [°C]; not a number
+   *     where none did
+   * @param returning mean temperature of the water that came back, by mass [°C]; likewise
+   * @param heat mean heat made by the source [W]
+   * @param input mean fuel or electrical power taken by it [W]
+   * @param called share of the day in which heat was called for [-]
+   * @param blocked share of the day in which too little flow kept the called source from running
+   *     [-]
+   * @param starts of the source in the day [-]
+   */
+  public record Supply(
       double flow,
       double returning,
-      double massFlow,
-      double sourceHeat,
+      double heat,
       double input,
       double called,
       double blocked,
-      int starts,
-      Trace trace) {}
+      int starts) {
+
+    /** Whether heat was called for and none was made. */
+    public boolean neverRan() {
+      return called > 0 && heat <= 0;
+    }
+  }
 
   /**
    * Runs a house until it rests.
@@ -172,13 +184,6 @@ public final class HeldRun {
     if (course.drifts()) {
       ending = Ending.DRIFTS;
     }
-    Trace trace = run.trace();
-    double[] time = trace.time();
-    double[] flowing = trace.column(HouseColumn.MASS_FLOW);
-    double[] heat = new double[model.branches()];
-    for (int b = 0; b < heat.length; b++) {
-      heat[b] = mean(time, trace.column(BranchColumn.HEAT, b));
-    }
     return new Day(
         ending,
         course.lastChange(),
@@ -186,16 +191,31 @@ public final class HeldRun {
         today.least.clone(),
         today.most.clone(),
         air,
-        heat,
+        heats(run.trace(), model.branches()),
+        supply(run),
+        run.trace());
+  }
+
+  private static double[] heats(Trace trace, int branches) {
+    double[] heat = new double[branches];
+    for (int b = 0; b < heat.length; b++) {
+      heat[b] = mean(trace.time(), trace.column(BranchColumn.HEAT, b));
+    }
+    return heat;
+  }
+
+  private static Supply supply(HouseRun run) {
+    Trace trace = run.trace();
+    double[] time = trace.time();
+    double[] flowing = trace.column(HouseColumn.MASS_FLOW);
+    return new Supply(
         meanOfFlow(time, flowing, trace.column(HouseColumn.FLOW)),
         meanOfFlow(time, flowing, trace.column(HouseColumn.RETURN)),
-        mean(time, flowing),
         mean(time, trace.column(HouseColumn.SOURCE_HEAT)),
         mean(time, trace.column(HouseColumn.SOURCE_INPUT)),
         mean(time, trace.column(HouseColumn.CALL)),
         run.timeBlocked() / Times.DAY,
-        run.starts(),
-        trace);
+        run.starts());
   }
 
   private static double mean(double[] time, double[] values) {

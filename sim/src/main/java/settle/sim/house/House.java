@@ -23,15 +23,9 @@ import settle.sim.weather.Weather;
  * @param title what it is called
  * @param designOutdoor outdoor design temperature [°C]
  * @param weather outdoor conditions of the run
- * @param rooms at least one, names unique
- * @param partitions walls, floors and ceilings between rooms
- * @param airExchanges open doors
+ * @param building its rooms and what lies between them
  * @param arrangements what is compared: at least one, names unique
- * @param water the water in the system
- * @param distribution pump, mains and bypass
- * @param source what heats the water
- * @param buffer vessel between source and mains, if there is one
- * @param control how the programme acts
+ * @param heating what makes the heat, brings it to the emitters and decides when
  * @param aims what is asked of the heating
  * @param run length, start and step
  */
@@ -39,64 +33,78 @@ public record House(
     String title,
     double designOutdoor,
     Weather weather,
-    List<Room> rooms,
-    List<Partition> partitions,
-    List<AirExchange> airExchanges,
+    Building building,
     List<Arrangement> arrangements,
-    WaterProperties water,
-    Distribution distribution,
-    Source source,
-    Optional<Buffer> buffer,
-    Control control,
+    Heating heating,
     Aims aims,
     RunSettings run) {
 
   public House {
-    rooms = List.copyOf(rooms);
-    partitions = List.copyOf(partitions);
-    airExchanges = List.copyOf(airExchanges);
     arrangements = List.copyOf(arrangements);
-    if (rooms.isEmpty()) {
-      throw new IllegalArgumentException("a house needs at least one room");
-    }
     if (arrangements.isEmpty()) {
       throw new IllegalArgumentException("a house needs at least one arrangement");
     }
     Set<String> names = new HashSet<>();
-    for (Room room : rooms) {
-      if (!names.add(room.name())) {
-        throw new IllegalArgumentException("two rooms are called '" + room.name() + "'");
-      }
-    }
-    for (Partition p : partitions) {
-      requireKnown(names, p.firstRoom());
-      requireKnown(names, p.secondRoom());
-    }
-    for (AirExchange e : airExchanges) {
-      requireKnown(names, e.firstRoom());
-      requireKnown(names, e.secondRoom());
-    }
-    Set<String> arrangementNames = new HashSet<>();
     for (Arrangement a : arrangements) {
-      if (!arrangementNames.add(a.name())) {
+      if (!names.add(a.name())) {
         throw new IllegalArgumentException("two arrangements are called '" + a.name() + "'");
       }
       for (Branch b : a.branches()) {
-        requireKnown(names, b.room());
+        building.requireKnown(b.room());
         if (b.pipePlace().room() != null) {
-          requireKnown(names, b.pipePlace().room());
+          building.requireKnown(b.pipePlace().room());
         }
-        distribution.mainIndex(b.fedFrom());
+        heating.distribution().mainIndex(b.fedFrom());
       }
     }
-    for (Main main : distribution.mains()) {
+    for (Main main : heating.distribution().mains()) {
       if (main.room() != null) {
-        requireKnown(names, main.room());
+        building.requireKnown(main.room());
       }
     }
-    if (control.usesReferenceRoom()) {
-      requireKnown(names, control.referenceRoom());
+    if (heating.control().usesReferenceRoom()) {
+      building.requireKnown(heating.control().referenceRoom());
     }
+  }
+
+  /** Its rooms: at least one, names unique. */
+  public List<Room> rooms() {
+    return building.rooms();
+  }
+
+  /** Walls, floors and ceilings between rooms. */
+  public List<Partition> partitions() {
+    return building.partitions();
+  }
+
+  /** Open doors. */
+  public List<AirExchange> airExchanges() {
+    return building.airExchanges();
+  }
+
+  /** The water in the system. */
+  public WaterProperties water() {
+    return heating.water();
+  }
+
+  /** Pump, mains and bypass. */
+  public Distribution distribution() {
+    return heating.distribution();
+  }
+
+  /** What heats the water. */
+  public Source source() {
+    return heating.source();
+  }
+
+  /** The vessel between source and mains, if there is one. */
+  public Optional<Buffer> buffer() {
+    return heating.buffer();
+  }
+
+  /** How the programme acts. */
+  public Control control() {
+    return heating.control();
   }
 
   /** How far below want still counts as warm [K]. */
@@ -106,30 +114,26 @@ public record House(
 
   /** The same house, run otherwise. */
   public House withRun(RunSettings other) {
-    Copy copy = new Copy(this);
-    copy.run = other;
-    return copy.house();
+    return new House(title, designOutdoor, weather, building, arrangements, heating, aims, other);
   }
 
   /** The same house where it gets as cold as that [°C]. */
   public House withDesignOutdoor(double other) {
-    Copy copy = new Copy(this);
-    copy.designOutdoor = other;
-    return copy.house();
+    return new House(title, other, weather, building, arrangements, heating, aims, run);
   }
 
   /** The same house in other weather. */
   public House withWeather(Weather other) {
-    Copy copy = new Copy(this);
-    copy.weather = other;
-    return copy.house();
+    return new House(title, designOutdoor, other, building, arrangements, heating, aims, run);
+  }
+
+  private House with(Building other) {
+    return new House(title, designOutdoor, weather, other, arrangements, heating, aims, run);
   }
 
   /** The same house with other rooms of the same names. */
   public House withRooms(List<Room> others) {
-    Copy copy = new Copy(this);
-    copy.rooms = others;
-    return copy.house();
+    return with(new Building(others, partitions(), airExchanges()));
   }
 
   /**
@@ -139,21 +143,17 @@ public record House(
    * @param change what is done to it
    */
   public House withRoom(String name, UnaryOperator<Room> change) {
-    return withRooms(rooms.stream().map(r -> r.name().equals(name) ? change.apply(r) : r).toList());
+    return withRooms(rooms().stream().map(r -> r.name().equals(name) ? change.apply(r) : r).toList());
   }
 
   /** The same house with other doors open. */
   public House withAirExchanges(List<AirExchange> others) {
-    Copy copy = new Copy(this);
-    copy.airExchanges = others;
-    return copy.house();
+    return with(new Building(rooms(), partitions(), others));
   }
 
   /** The same house with one or several arrangements of other emitters. */
   public House withArrangements(List<Arrangement> others) {
-    Copy copy = new Copy(this);
-    copy.arrangements = others;
-    return copy.house();
+    return new House(title, designOutdoor, weather, building, others, heating, aims, run);
   }
 
   /**
@@ -164,42 +164,38 @@ public record House(
         arrangements.stream().map(a -> a.name().equals(changed.name()) ? changed : a).toList());
   }
 
+  private House with(Heating other) {
+    return new House(title, designOutdoor, weather, building, arrangements, other, aims, run);
+  }
+
   /** The same house with its water distributed otherwise. */
   public House withDistribution(Distribution other) {
-    Copy copy = new Copy(this);
-    copy.distribution = other;
-    return copy.house();
+    return with(new Heating(water(), other, source(), buffer(), control()));
   }
 
   /** The same house with another pump. */
   public House withPump(Pump other) {
-    return withDistribution(distribution.withPump(other));
+    return withDistribution(distribution().withPump(other));
   }
 
   /** The same house with another source. */
   public House withSource(Source other) {
-    Copy copy = new Copy(this);
-    copy.source = other;
-    return copy.house();
+    return with(new Heating(water(), distribution(), other, buffer(), control()));
   }
 
   /** The same house with a vessel between source and mains. */
   public House withBuffer(Buffer vessel) {
-    Copy copy = new Copy(this);
-    copy.buffer = Optional.of(vessel);
-    return copy.house();
+    return with(new Heating(water(), distribution(), source(), Optional.of(vessel), control()));
   }
 
   /** The same house controlled otherwise. */
   public House withControl(Control other) {
-    Copy copy = new Copy(this);
-    copy.control = other;
-    return copy.house();
+    return with(new Heating(water(), distribution(), source(), buffer(), other));
   }
 
   /** The same house with another weather compensation. */
   public House withFlowCurve(FlowCurve curve) {
-    return withControl(control.withFlowCurve(curve));
+    return withControl(control().withFlowCurve(curve));
   }
 
   /**
@@ -209,64 +205,11 @@ public record House(
    * @param start how early
    */
   public House withOptimumStart(OptimumStart start) {
-    Control changed = control.withOptimumStart(start);
+    Control changed = control().withOptimumStart(start);
     return withControl(
-        changed.usesReferenceRoom() && !control.usesReferenceRoom()
-            ? changed.withReferenceRoom(rooms.get(0).name())
+        changed.usesReferenceRoom() && !control().usesReferenceRoom()
+            ? changed.withReferenceRoom(rooms().get(0).name())
             : changed);
-  }
-
-  /** A house being copied with something changed. */
-  private static final class Copy {
-    private final String title;
-    private double designOutdoor;
-    private Weather weather;
-    private List<Room> rooms;
-    private final List<Partition> partitions;
-    private List<AirExchange> airExchanges;
-    private List<Arrangement> arrangements;
-    private final WaterProperties water;
-    private Distribution distribution;
-    private Source source;
-    private Optional<Buffer> buffer;
-    private Control control;
-    private final Aims aims;
-    private RunSettings run;
-
-    Copy(House house) {
-      title = house.title;
-      designOutdoor = house.designOutdoor;
-      weather = house.weather;
-      rooms = house.rooms;
-      partitions = house.partitions;
-      airExchanges = house.airExchanges;
-      arrangements = house.arrangements;
-      water = house.water;
-      distribution = house.distribution;
-      source = house.source;
-      buffer = house.buffer;
-      control = house.control;
-      aims = house.aims;
-      run = house.run;
-    }
-
-    House house() {
-      return new House(
-          title,
-          designOutdoor,
-          weather,
-          rooms,
-          partitions,
-          airExchanges,
-          arrangements,
-          water,
-          distribution,
-          source,
-          buffer,
-          control,
-          aims,
-          run);
-    }
   }
 
   /**
@@ -287,12 +230,7 @@ public record House(
    * @throws IllegalArgumentException if there is none of that name
    */
   public int roomIndex(String name) {
-    for (int i = 0; i < rooms.size(); i++) {
-      if (rooms.get(i).name().equals(name)) {
-        return i;
-      }
-    }
-    throw new IllegalArgumentException("no room is called '" + name + "'");
+    return building.roomIndex(name);
   }
 
   /**
@@ -301,7 +239,7 @@ public record House(
    * @param room its position
    */
   public double dayWant(int room) {
-    return rooms.get(room).want().maximum();
+    return rooms().get(room).want().maximum();
   }
 
   /**
@@ -311,11 +249,5 @@ public record House(
    */
   public double dayWant(String room) {
     return dayWant(roomIndex(room));
-  }
-
-  private static void requireKnown(Set<String> names, String room) {
-    if (!names.contains(room)) {
-      throw new IllegalArgumentException("no room is called '" + room + "'");
-    }
   }
 }

@@ -13,11 +13,7 @@ import settle.sim.units.Range;
  * @param performance heating capacity and COP
  * @param minimumModulation least output while running, as a share of the capacity [-]
  * @param flowSetPoint flow temperature asked for where no weather compensation sets it [°C]
- * @param switchingBand half-band: off at set-point + band, on at set-point - band [K]
- * @param highestFlow flow temperature it never passes [°C]
- * @param minimumFlow flow of water below which it does not run [kg/s]
- * @param minimumOnTime least running time before it may stop by itself [s]
- * @param minimumOffTime least rest before it may start [s]
+ * @param limits between which it runs
  * @param controlTime time constant with which its controller brings the flow temperature to
  *     set-point while no limit is met [s]
  * @param thermalMass heat capacity of its condenser side, water and metal [J/K]
@@ -32,11 +28,7 @@ public record HeatPump(
     HeatPumpPerformance performance,
     double minimumModulation,
     double flowSetPoint,
-    double switchingBand,
-    double highestFlow,
-    double minimumFlow,
-    double minimumOnTime,
-    double minimumOffTime,
+    Limits limits,
     double controlTime,
     double thermalMass,
     double overRunTime,
@@ -45,21 +37,68 @@ public record HeatPump(
     Optional<BackupHeater> backup)
     implements Source {
 
+  /**
+   * Between what a heat pump runs: where it starts and stops, and what keeps it from running.
+   *
+   * @param switchingBand half-band: off at set-point + band, on at set-point - band [K]
+   * @param highestFlow flow temperature it never passes [°C]
+   * @param minimumFlow flow of water below which it does not run [kg/s]
+   * @param minimumOnTime least running time before it may stop by itself [s]
+   * @param minimumOffTime least rest before it may start [s]
+   */
+  public record Limits(
+      double switchingBand,
+      double highestFlow,
+      double minimumFlow,
+      double minimumOnTime,
+      double minimumOffTime) {
+
+    Limits scaled(double factor) {
+      return new Limits(
+          switchingBand, highestFlow, minimumFlow * factor, minimumOnTime, minimumOffTime);
+    }
+  }
+
   public HeatPump {
     String of = " of heat pump '" + name + "'";
     Range.within("minimum modulation" + of, minimumModulation, 0.01, 1, "1");
-    Range.positive("switching band" + of, switchingBand, "K");
-    Range.notNegative("minimum flow" + of, minimumFlow, "kg/s");
-    Range.notNegative("minimum running time" + of, minimumOnTime, "s");
-    Range.notNegative("minimum rest" + of, minimumOffTime, "s");
+    Range.positive("switching band" + of, limits.switchingBand, "K");
+    Range.notNegative("minimum flow" + of, limits.minimumFlow, "kg/s");
+    Range.notNegative("minimum running time" + of, limits.minimumOnTime, "s");
+    Range.notNegative("minimum rest" + of, limits.minimumOffTime, "s");
     Range.positive("control time" + of, controlTime, "s");
     Range.positive("thermal mass" + of, thermalMass, "J/K");
     Range.notNegative("over-run time" + of, overRunTime, "s");
     Range.notNegative("standby power" + of, standbyPower, "W");
-    if (!(highestFlow >= flowSetPoint)) {
+    if (!(limits.highestFlow >= flowSetPoint)) {
       throw new IllegalArgumentException(
           "highest flow temperature" + of + " must not be below the one asked for");
     }
+  }
+
+  @Override
+  public double switchingBand() {
+    return limits.switchingBand;
+  }
+
+  @Override
+  public double highestFlow() {
+    return limits.highestFlow;
+  }
+
+  @Override
+  public double minimumFlow() {
+    return limits.minimumFlow;
+  }
+
+  @Override
+  public double minimumOnTime() {
+    return limits.minimumOnTime;
+  }
+
+  @Override
+  public double minimumOffTime() {
+    return limits.minimumOffTime;
   }
 
   @Override
@@ -94,7 +133,7 @@ public record HeatPump(
    */
   @Override
   public Delivery deliver(double outdoor, double load, double flow, double returning) {
-    double asked = Math.min(flow, highestFlow);
+    double asked = Math.min(flow, limits.highestFlow);
     double capacity = performance.capacity(outdoor, asked);
     double least = minimumModulation * capacity;
     double cop = performance.cop(outdoor, asked);
@@ -113,7 +152,8 @@ public record HeatPump(
   /** Within its shortest running time it may pass its band, up to the highest it makes. */
   @Override
   public double hottest(double setPoint) {
-    return Math.max(highestFlow, Math.min(setPoint, highestFlow) + switchingBand);
+    double highest = limits.highestFlow;
+    return Math.max(highest, Math.min(setPoint, highest) + limits.switchingBand);
   }
 
   @Override
@@ -144,11 +184,7 @@ public record HeatPump(
         performance.scaled(factor),
         minimumModulation,
         flowSetPoint,
-        switchingBand,
-        highestFlow,
-        minimumFlow * factor,
-        minimumOnTime,
-        minimumOffTime,
+        limits.scaled(factor),
         controlTime,
         thermalMass * factor,
         overRunTime,
@@ -164,11 +200,7 @@ public record HeatPump(
         performance,
         minimumModulation,
         flowTemperature,
-        switchingBand,
-        highestFlow,
-        minimumFlow,
-        minimumOnTime,
-        minimumOffTime,
+        limits,
         controlTime,
         thermalMass,
         overRunTime,

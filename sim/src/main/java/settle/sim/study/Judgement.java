@@ -397,13 +397,16 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
 
   /** Largest share of a day run in which too little flow kept the called source off [-]. */
   public double blocked() {
-    return runs().stream().mapToDouble(w -> w.run().orElseThrow().blocked()).max().orElse(0);
+    return runs().stream()
+        .mapToDouble(w -> w.run().orElseThrow().supply().blocked())
+        .max()
+        .orElse(0);
   }
 
   /** Outdoor temperature of the coldest day run in which the called source made no heat [°C]. */
   public OptionalDouble neverRan() {
     return runs().stream()
-        .filter(w -> w.run().orElseThrow().called() > 0 && w.run().orElseThrow().sourceHeat() <= 0)
+        .filter(w -> w.run().orElseThrow().supply().neverRan())
         .mapToDouble(Weather::outdoor)
         .findFirst();
   }

@@ -2,7 +2,6 @@ package settle.sim.study;
 
 import java.util.OptionalDouble;
 import settle.sim.atrest.Balancing;
-import settle.sim.engine.HeldRun;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
@@ -89,9 +88,9 @@ public record Shortage(
     double output = holding.output(index, outdoor, asked);
     double load = holding.load(index, outdoor);
     double rest = weather.rest().operative()[at];
-    double blocked = weather.run().map(HeldRun.Day::blocked).orElse(0.0);
+    double blocked = weather.run().map(day -> day.supply().blocked()).orElse(0.0);
     Cause cause;
-    if (weather.run().filter(Shortage::neverRan).isPresent()) {
+    if (weather.run().filter(day -> day.supply().neverRan()).isPresent()) {
       cause = Cause.NEVER_RUNS;
     } else if (blocked > NOTABLE) {
       cause = Cause.BLOCKED;
@@ -137,10 +136,6 @@ public record Shortage(
                         && day.most()[index]
                             <= weather.rest().highest()[room] + Judgement.DISAGREEMENT)
             .orElse(true);
-  }
-
-  private static boolean neverRan(HeldRun.Day day) {
-    return day.called() > 0 && day.sourceHeat() <= 0;
   }
 
   private static boolean weak(House house, Holding holding, double outdoor, double asked) {

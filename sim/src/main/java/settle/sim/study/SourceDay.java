@@ -35,9 +35,9 @@ public record SourceDay(
       days.add(
           new SourceDay(
               weather.outdoor(),
-              day.starts() / HOURS,
+              day.supply().starts() / HOURS,
               shortestRun(day.trace()),
-              day.blocked(),
+              day.supply().blocked(),
               hottest(day.trace())));
     }
     return days;

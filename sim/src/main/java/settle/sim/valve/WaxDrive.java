@@ -82,9 +82,9 @@ final class WaxDrive implements ValveDrive {
     setPoint = valve.setPoint();
     band = valve.proportionalBand();
     play = valve.play();
-    lag = valve.timeConstant();
-    secondLag = valve.secondTimeConstant();
-    deadTime = valve.deadTime();
+    lag = valve.lags().timeConstant();
+    secondLag = valve.lags().secondTimeConstant();
+    deadTime = valve.lags().deadTime();
     waterInfluence = valve.waterInfluence();
     bias = valve.bias();
     pressureInfluence = valve.pressureInfluence();

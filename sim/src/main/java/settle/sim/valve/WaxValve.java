@@ -10,9 +10,7 @@ import java.util.Optional;
  *     - 2 K under 0.1 bar), with water at 50 °C
  * @param proportionalBand X_p: from nominal flow to shut [K], > 0
  * @param play w: full width of the play [K], >= 0
- * @param timeConstant tau of the head [s], > 0
- * @param secondTimeConstant tau_2 of a second lag in series [s]; 0 for none
- * @param deadTime delay before the head feels a change [s]; 0 for none
+ * @param lags how late the head follows what it senses
  * @param waterInfluence b: shift of the sensed temperature per kelvin of water temperature [K/K]
  * @param bias d_bias: how much warmer than the room it is where the head sits [K]
  * @param pressureInfluence d_p: fall of the set-point per bar of differential pressure above 0.1
@@ -26,9 +24,7 @@ public record WaxValve(
     double setPoint,
     double proportionalBand,
     double play,
-    double timeConstant,
-    double secondTimeConstant,
-    double deadTime,
+    Lags lags,
     double waterInfluence,
     double bias,
     double pressureInfluence,
@@ -43,12 +39,21 @@ public record WaxValve(
   /** Differential pressure at which the knob's scale holds [Pa]; EN 215 (from memory). */
   public static final double SCALE_PRESSURE = 10_000;
 
+  /**
+   * How late a head follows what it senses.
+   *
+   * @param timeConstant tau of the head [s], > 0
+   * @param secondTimeConstant tau_2 of a second lag in series [s]; 0 for none
+   * @param deadTime delay before the head feels a change [s]; 0 for none
+   */
+  public record Lags(double timeConstant, double secondTimeConstant, double deadTime) {}
+
   public WaxValve {
     require(name, proportionalBand > 0, "proportional band must be > 0 K");
     require(name, play >= 0, "play must be >= 0 K");
-    require(name, timeConstant > 0, "time constant must be > 0 s");
-    require(name, secondTimeConstant >= 0, "second time constant must be >= 0 s");
-    require(name, deadTime >= 0, "dead time must be >= 0 s");
+    require(name, lags.timeConstant > 0, "time constant must be > 0 s");
+    require(name, lags.secondTimeConstant >= 0, "second time constant must be >= 0 s");
+    require(name, lags.deadTime >= 0, "dead time must be >= 0 s");
     require(name, kvNominal > 0 && kvMaximum >= kvNominal, "need 0 < Kv nominal <= Kvs");
   }
 
@@ -109,15 +114,19 @@ public record WaxValve(
     return placed(setPoint + by, bias);
   }
 
-  private WaxValve placed(double set, double warmer) {
+  /**
+   * The same valve on another radiator.
+   *
+   * @param set its set-point there [°C]
+   * @param warmer how much warmer than the room it is where its head sits [K]
+   */
+  public WaxValve placed(double set, double warmer) {
     return new WaxValve(
         name,
         set,
         proportionalBand,
         play,
-        timeConstant,
-        secondTimeConstant,
-        deadTime,
+        lags,
         waterInfluence,
         warmer,
         pressureInfluence,

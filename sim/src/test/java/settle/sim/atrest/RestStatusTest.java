@@ -83,11 +83,12 @@ class RestStatusTest {
           p.performance(),
           least,
           asked,
-          p.switchingBand(),
-          Math.max(asked, p.highestFlow()),
-          flow,
-          p.minimumOnTime(),
-          p.minimumOffTime(),
+          new HeatPump.Limits(
+              p.switchingBand(),
+              Math.max(asked, p.highestFlow()),
+              flow,
+              p.minimumOnTime(),
+              p.minimumOffTime()),
           p.controlTime(),
           p.thermalMass(),
           p.overRunTime(),
@@ -153,7 +154,7 @@ class RestStatusTest {
     RestStatus status = rest(blocked, 8).status();
     assertThat(status.has(Kind.BLOCKED)).isTrue();
     assertThat(status.holds()).isFalse();
-    assertThat(run(blocked, 8).blocked()).isPositive();
+    assertThat(run(blocked, 8).supply().blocked()).isPositive();
   }
 
   @Test
@@ -183,7 +184,7 @@ class RestStatusTest {
     RestStatus status = rest(house(SampleHouses.boiler()), 5).status();
     assertThat(status.has(Kind.STARTS_AND_STOPS)).isTrue();
     assertThat(status.holds()).isFalse();
-    assertThat(run(house(SampleHouses.boiler()), 5).starts()).isPositive();
+    assertThat(run(house(SampleHouses.boiler()), 5).supply().starts()).isPositive();
   }
 
   @Test
@@ -230,7 +231,7 @@ class RestStatusTest {
     assertThat(rest.status().holds()).isFalse();
     assertThat(rest.duty()).isBetween(0.3, 0.95);
     assertThat(rest.flowTemperature()).isEqualTo(60);
-    assertThat(run(stopped, 7).called()).isLessThan(0.95);
+    assertThat(run(stopped, 7).supply().called()).isLessThan(0.95);
   }
 
   /** Half a differential above want it stops the source, not at want. */

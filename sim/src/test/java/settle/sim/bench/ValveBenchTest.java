@@ -96,9 +96,7 @@ class ValveBenchTest {
             head.setPoint(),
             2,
             1.3,
-            3000,
-            0,
-            0,
+            new WaxValve.Lags(3000, 0, 0),
             head.waterInfluence(),
             0,
             0.5,
@@ -116,7 +114,17 @@ class ValveBenchTest {
   void aHeadWithoutPlayGoesTheSameWayBackAndItsFlowIsAlwaysANumber() {
     WaxValve head =
         new WaxValve(
-            "tight", 20, 2, 0, 1200, 0, 0, 0.0233, 0, 0.5, 0.3, 0.6, RoomSensing.OPERATIVE);
+            "tight",
+            20,
+            2,
+            0,
+            new WaxValve.Lags(1200, 0, 0),
+            0.0233,
+            0,
+            0.5,
+            0.3,
+            0.6,
+            RoomSensing.OPERATIVE);
     HysteresisLoop loop = RigFindings.of(head, 988).loop().orElseThrow();
     assertThat(loop.closing().flow()).doesNotContain(Double.NaN);
     assertThat(loop.opening().flow()).doesNotContain(Double.NaN);

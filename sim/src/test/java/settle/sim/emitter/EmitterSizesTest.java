@@ -26,7 +26,16 @@ class EmitterSizesTest {
 
   private static PerimeterEmitter skirting(double length, double output, double water) {
     return new PerimeterEmitter(
-        "skirting", length, output, 1.3, water, 300, 0.4, 0.1, WALLS, 0.14, 0.03, 0.04, 0.1);
+        "skirting",
+        length,
+        output,
+        1.3,
+        water,
+        300,
+        0.4,
+        0.1,
+        WALLS,
+        new PerimeterEmitter.Face(0.14, 0.03, 0.04, 0.1));
   }
 
   private static PanelEmitter panel(double length, double output, double water, int cells) {
@@ -147,7 +156,16 @@ class EmitterSizesTest {
     assertThatThrownBy(
             () ->
                 new PerimeterEmitter(
-                    "run", 1, 9, exponent, 1, 0, radiant, back, List.of(), 0.14, 0.03, 0, 0))
+                    "run",
+                    1,
+                    9,
+                    exponent,
+                    1,
+                    0,
+                    radiant,
+                    back,
+                    List.of(),
+                    new PerimeterEmitter.Face(0.14, 0.03, 0, 0)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining(what);
   }

@@ -14,7 +14,9 @@ import settle.sim.fabric.Facing;
 import settle.sim.fabric.Layer;
 import settle.sim.fabric.Surface;
 import settle.sim.house.Branch;
+import settle.sim.house.Building;
 import settle.sim.house.Distribution;
+import settle.sim.house.Heating;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.hydraulics.ConstantPump;
@@ -90,10 +92,7 @@ final class ExtremeHouses {
           0.4,
           0,
           List.of(),
-          0.14,
-          0.03,
-          0.05,
-          0.11);
+          new PerimeterEmitter.Face(0.14, 0.03, 0.05, 0.11));
     }
     return radiator(rated, water);
   }
@@ -165,15 +164,9 @@ final class ExtremeHouses {
         "extremes",
         -3,
         new Weather.DesignDay(1, 3, 5 * 3600),
-        rooms,
-        List.of(),
-        doors,
+        new Building(rooms, List.of(), doors),
         List.of(new settle.sim.house.Arrangement("one", branches, false)),
-        usual.water(),
-        usual.distribution(),
-        source,
-        Optional.empty(),
-        usual.control(),
+        new Heating(usual.water(), usual.distribution(), source, Optional.empty(), usual.control()),
         usual.aims(),
         new RunSettings(16, 0, 86_400, 10, 640, List.of()));
   }

@@ -47,9 +47,7 @@ class HeldRunTest {
               v.setPoint(),
               v.proportionalBand(),
               0,
-              v.timeConstant(),
-              v.secondTimeConstant(),
-              v.deadTime(),
+              v.lags(),
               v.waterInfluence(),
               v.bias(),
               v.pressureInfluence(),
@@ -104,7 +102,7 @@ class HeldRunTest {
     House cycling = SampleHouses.wetSystem(1);
     HeldRun.Day day = HeldRun.of(cycling, cycling.arrangements().get(0), OUTDOOR);
     assertThat(day.ending()).isEqualTo(HeldRun.Ending.REPEATS);
-    assertThat(day.blocked()).isZero();
-    assertThat(day.called()).isEqualTo(1);
+    assertThat(day.supply().blocked()).isZero();
+    assertThat(day.supply().called()).isEqualTo(1);
   }
 }

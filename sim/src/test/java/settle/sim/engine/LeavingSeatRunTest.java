@@ -42,7 +42,17 @@ class LeavingSeatRunTest {
 
   private static Valve wax(double play) {
     return new WaxValve(
-        "head", 20, 2, play, 1200, 0, 0, 0.7 / 30, 0, 0.5, 0.25, 0.5, RoomSensing.OPERATIVE);
+        "head",
+        20,
+        2,
+        play,
+        new WaxValve.Lags(1200, 0, 0),
+        0.7 / 30,
+        0,
+        0.5,
+        0.25,
+        0.5,
+        RoomSensing.OPERATIVE);
   }
 
   static Stream<Arguments> cases() {

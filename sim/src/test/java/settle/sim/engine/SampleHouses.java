@@ -24,7 +24,9 @@ import settle.sim.fabric.Window;
 import settle.sim.house.Aims;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.Building;
 import settle.sim.house.Distribution;
+import settle.sim.house.Heating;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.house.WaterProperties;
@@ -94,10 +96,7 @@ public final class SampleHouses {
         0.4,
         0.05,
         Fixing.outside("outer wall"),
-        0.14,
-        0.03,
-        0.05,
-        0.11);
+        new PerimeterEmitter.Face(0.14, 0.03, 0.05, 0.11));
   }
 
   /** A panel radiator with the same output at 50 K. */
@@ -117,7 +116,17 @@ public final class SampleHouses {
   /** A head at a knob position that passes its nominal flow at the given temperature. */
   public static WaxValve head(double setPoint) {
     return new WaxValve(
-        "head", setPoint, 2, 0.4, 1200, 0, 0, 0.7 / 30, 0, 0.5, 0.25, 0.5, RoomSensing.OPERATIVE);
+        "head",
+        setPoint,
+        2,
+        0.4,
+        new WaxValve.Lags(1200, 0, 0),
+        0.7 / 30,
+        0,
+        0.5,
+        0.25,
+        0.5,
+        RoomSensing.OPERATIVE);
   }
 
   private static Branch branch(String room, Emitter emitter, double setPoint) {
@@ -212,17 +221,16 @@ public final class SampleHouses {
         "eight rooms",
         -3,
         new Weather.DesignDay(1, 3, 5 * 3600),
-        rooms,
-        partitions,
-        doors,
+        new Building(rooms, partitions, doors),
         List.of(
             new Arrangement("skirting", perimeter, false),
             new Arrangement("radiators", radiators, false)),
-        WaterProperties.AT_50,
-        Distribution.direct(new ConstantPump(20_000, 0.3)),
-        source,
-        Optional.empty(),
-        Control.byHeads(),
+        new Heating(
+            WaterProperties.AT_50,
+            Distribution.direct(new ConstantPump(20_000, 0.3)),
+            source,
+            Optional.empty(),
+            Control.byHeads()),
         Aims.within(0.5),
         new RunSettings(
             16,
@@ -322,11 +330,7 @@ public final class SampleHouses {
         map,
         0.35,
         50,
-        4,
-        60,
-        0.1,
-        300,
-        300,
+        new HeatPump.Limits(4, 60, 0.1, 300, 300),
         60,
         30_000,
         180,
@@ -397,15 +401,10 @@ public final class SampleHouses {
         "two rooms",
         whole.designOutdoor(),
         whole.weather(),
-        rooms,
-        between,
-        List.of(),
+        new Building(rooms, between, List.of()),
         arrangements,
-        whole.water(),
-        whole.distribution(),
-        whole.source(),
-        whole.buffer(),
-        whole.control(),
+        new Heating(
+            whole.water(), whole.distribution(), whole.source(), whole.buffer(), whole.control()),
         whole.aims(),
         whole.run());
   }
@@ -473,15 +472,9 @@ public final class SampleHouses {
         house.title(),
         house.designOutdoor(),
         weather,
-        rooms,
-        house.partitions(),
-        house.airExchanges(),
+        new Building(rooms, house.partitions(), house.airExchanges()),
         house.arrangements(),
-        house.water(),
-        house.distribution(),
-        house.source(),
-        house.buffer(),
-        control,
+        new Heating(house.water(), house.distribution(), house.source(), house.buffer(), control),
         house.aims(),
         house.run());
   }

@@ -61,7 +61,17 @@ class SwitchingRunTest {
 
   private static WaxValve head(double play) {
     return new WaxValve(
-        "head", 20, 2, play, 1200, 0, 0, 0.7 / 30, 0, 0.5, 0.25, 0.5, RoomSensing.OPERATIVE);
+        "head",
+        20,
+        2,
+        play,
+        new WaxValve.Lags(1200, 0, 0),
+        0.7 / 30,
+        0,
+        0.5,
+        0.25,
+        0.5,
+        RoomSensing.OPERATIVE);
   }
 
   /** Warm at the beginning, or made so by two hours of sun. */

@@ -378,7 +378,7 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
       int r = roomOf[b];
       double local = wax.sensing() == RoomSensing.AIR ? y[r] : (y[r] + star[r]) / 2;
       double sensed = CapacityCurve.sensed(local, wax.waterInfluence(), y[bodyAt + b], wax.bias());
-      dy[headAt + b] = (sensed - y[headAt + b]) / wax.timeConstant();
+      dy[headAt + b] = (sensed - y[headAt + b]) / wax.lags().timeConstant();
       dy[bodyAt + b] =
           massFlow[b] / BODY_WATER * (flowSetPoint - y[bodyAt + b])
               + (y[r] - y[bodyAt + b]) / BODY_COOLING;

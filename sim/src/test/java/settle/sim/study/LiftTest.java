@@ -6,6 +6,8 @@ import org.junit.jupiter.api.Test;
 import settle.sim.engine.SampleHouses;
 import settle.sim.house.Aims;
 import settle.sim.house.Arrangement;
+import settle.sim.house.Building;
+import settle.sim.house.Heating;
 import settle.sim.house.House;
 import settle.sim.room.Room;
 import settle.sim.source.IdealSource;
@@ -106,15 +108,9 @@ class LiftTest {
         h.title(),
         h.designOutdoor(),
         h.weather(),
-        h.rooms(),
-        h.partitions(),
-        h.airExchanges(),
+        new Building(h.rooms(), h.partitions(), h.airExchanges()),
         h.arrangements(),
-        h.water(),
-        h.distribution(),
-        h.source(),
-        h.buffer(),
-        h.control(),
+        new Heating(h.water(), h.distribution(), h.source(), h.buffer(), h.control()),
         aims,
         h.run());
   }

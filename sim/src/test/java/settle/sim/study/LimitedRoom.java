@@ -14,7 +14,9 @@ import settle.sim.fabric.Surface;
 import settle.sim.house.Aims;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.Building;
 import settle.sim.house.Distribution;
+import settle.sim.house.Heating;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.house.Spreads;
@@ -77,15 +79,14 @@ public final class LimitedRoom {
         "a room on a limited source",
         -3,
         new Weather.Constant(-3),
-        List.of(room),
-        List.of(),
-        List.of(),
+        new Building(List.of(room), List.of(), List.of()),
         List.of(new Arrangement("one", List.of(branch), false)),
-        WaterProperties.AT_50,
-        Distribution.direct(new ConstantPump(20_000, 0.3)),
-        new IdealSource("limited", 80, 1000),
-        Optional.empty(),
-        Control.byHeads(),
+        new Heating(
+            WaterProperties.AT_50,
+            Distribution.direct(new ConstantPump(20_000, 0.3)),
+            new IdealSource("limited", 80, 1000),
+            Optional.empty(),
+            Control.byHeads()),
         new Aims(0.5, OptionalDouble.empty(), OptionalDouble.empty(), Tariffs.USUAL, spreads),
         new RunSettings(
             20,

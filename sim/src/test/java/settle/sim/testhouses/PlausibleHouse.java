@@ -25,7 +25,9 @@ import settle.sim.fabric.Window;
 import settle.sim.house.Aims;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.Building;
 import settle.sim.house.Distribution;
+import settle.sim.house.Heating;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.house.WaterProperties;
@@ -155,15 +157,14 @@ public record PlausibleHouse(
               "house " + seed,
               DESIGN,
               new Weather.Constant(outdoor),
-              rooms,
-              partitions,
-              doors,
+              new Building(rooms, partitions, doors),
               List.of(new Arrangement("sized", sample(rooms), false)),
-              WaterProperties.AT_50,
-              Distribution.direct(new ConstantPump(20_000, 0.3)),
-              new IdealSource("ideal", flow, Double.POSITIVE_INFINITY),
-              Optional.empty(),
-              Control.byHeads(),
+              new Heating(
+                  WaterProperties.AT_50,
+                  Distribution.direct(new ConstantPump(20_000, 0.3)),
+                  new IdealSource("ideal", flow, Double.POSITIVE_INFINITY),
+                  Optional.empty(),
+                  Control.byHeads()),
               Aims.within(0.5),
               new RunSettings(
                   16,
@@ -395,10 +396,7 @@ public record PlausibleHouse(
           between(0.3, 0.6),
           0.05,
           Fixing.outside("outer wall"),
-          0.14,
-          0.03,
-          0.05,
-          0.11);
+          new PerimeterEmitter.Face(0.14, 0.03, 0.05, 0.11));
     }
 
     private List<Branch> branches(
@@ -494,9 +492,7 @@ public record PlausibleHouse(
                 want + any(between(-1, 0.5), between(0, 2), 4),
                 any(1, 1.5, 2, 2),
                 any(0, 0.2, 0.4, 0.6),
-                any(900, 1200, 1500),
-                one(0.2) ? 200 : 0,
-                one(0.15) ? 60 : 0,
+                new WaxValve.Lags(any(900, 1200, 1500), one(0.2) ? 200 : 0, one(0.15) ? 60 : 0),
                 any(0, 0.7 / 30, 0.7 / 30, 0.05),
                 any(0, 0, 0.5, 1),
                 any(0, 0.5),
@@ -643,11 +639,12 @@ public record PlausibleHouse(
           performance,
           between(0.2, 0.5),
           flow,
-          between(2, 5),
-          Math.max(flow + any(0, 3, 10), 55),
-          one(0.3) ? 0 : massFlow * between(0.2, 0.9),
-          any(0, 300, 600),
-          any(0, 300, 600),
+          new HeatPump.Limits(
+              between(2, 5),
+              Math.max(flow + any(0, 3, 10), 55),
+              one(0.3) ? 0 : massFlow * between(0.2, 0.9),
+              any(0, 300, 600),
+              any(0, 300, 600)),
           60,
           between(10_000, 40_000),
           any(0, 180),

@@ -99,7 +99,7 @@ public record RestAgainstRun(
             run.ending(),
             run.drift(),
             restTime,
-            run.blocked()));
+            run.supply().blocked()));
     for (RestStatus.Reason r : status.reasons()) {
       text.append(
           String.format(

@@ -49,9 +49,7 @@ final class BenchRows implements RowGroup {
         SET_POINT,
         BAND,
         PLAY,
-        1200,
-        secondLag,
-        deadTime,
+        new WaxValve.Lags(1200, secondLag, deadTime),
         0.7 / 30,
         0,
         0.5,
@@ -202,7 +200,9 @@ final class BenchRows implements RowGroup {
 
   /** How far above the falling air the flow says the head is, play taken up [K]. */
   private static double behindRamp() {
-    WaxValve wide = new WaxValve("valve", 10, 20, 0, 1200, 0, 0, 0, 0, 0, 1, 2, RoomSensing.AIR);
+    WaxValve wide =
+        new WaxValve(
+            "valve", 10, 20, 0, new WaxValve.Lags(1200, 0, 0), 0, 0, 0, 1, 2, RoomSensing.AIR);
     TestRig rig = TestRig.usual(wide, 28, DENSITY);
     double perKelvin = flowPerKelvin(wide);
     double air = 28;
@@ -243,7 +243,17 @@ final class BenchRows implements RowGroup {
   private static void droop(List<Row> rows) {
     WaxValve linear =
         new WaxValve(
-            "valve", 20, 2, 0, 600, 0, 0, 0, 0, 0, KV_NOMINAL, KV_NOMINAL, RoomSensing.AIR);
+            "valve",
+            20,
+            2,
+            0,
+            new WaxValve.Lags(600, 0, 0),
+            0,
+            0,
+            0,
+            KV_NOMINAL,
+            KV_NOMINAL,
+            RoomSensing.AIR);
     Sweep curve = RigFindings.of(linear, DENSITY).loop().orElseThrow().opening();
     DataFile file = DataFile.read("proportional-droop.csv");
     rows.addAll(
@@ -277,7 +287,18 @@ final class BenchRows implements RowGroup {
         new Branch(
             given.room(),
             given.emitter(),
-            new WaxValve("valve", 20, 2, 0, 600, 0, 0, 0, 0, 0, nominal, nominal, RoomSensing.AIR),
+            new WaxValve(
+                "valve",
+                20,
+                2,
+                0,
+                new WaxValve.Lags(600, 0, 0),
+                0,
+                0,
+                0,
+                nominal,
+                nominal,
+                RoomSensing.AIR),
             new Lockshield("lockshield", 1, lockshield),
             Pipe.withoutDelay("wide", 0.1, 1.5e-6, 1e-3, 0),
             null,

@@ -11,6 +11,8 @@ import settle.sim.fabric.UValue;
 import settle.sim.fabric.Window;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.Building;
+import settle.sim.house.Heating;
 import settle.sim.house.House;
 import settle.sim.room.Room;
 import settle.sim.source.CarnotPerformance;
@@ -261,15 +263,14 @@ final class SeasonRows implements RowGroup {
             "one room",
             -10,
             whole.weather(),
-            List.of(room),
-            List.of(),
-            List.of(),
+            new Building(List.of(room), List.of(), List.of()),
             List.of(arrangement.withBranches(List.of(branch))),
-            whole.water(),
-            whole.distribution(),
-            whole.source(),
-            Optional.empty(),
-            whole.control(),
+            new Heating(
+                whole.water(),
+                whole.distribution(),
+                whole.source(),
+                Optional.empty(),
+                whole.control()),
             whole.aims(),
             whole.run());
     double conductance = room.airChangesPerHour() * room.volume() * 1224 / 3600;

@@ -50,7 +50,17 @@ final class ValveRows implements RowGroup {
     RoomStepper room = TestRooms.of(200e3, 40, 0, List.of(face), List.of()).stepper(20);
     WaxValve proportional =
         new WaxValve(
-            "valve", 20, 2, 0, 600, 0, 0, 0, 0, 0, KV_NOMINAL, KV_NOMINAL, RoomSensing.AIR);
+            "valve",
+            20,
+            2,
+            0,
+            new WaxValve.Lags(600, 0, 0),
+            0,
+            0,
+            0,
+            KV_NOMINAL,
+            KV_NOMINAL,
+            RoomSensing.AIR);
     ValveStepper valve = new ValveStepper(List.of(proportional), 20);
     double[] drop = {NOMINAL_PRESSURE};
     room.prepare(new double[] {60});

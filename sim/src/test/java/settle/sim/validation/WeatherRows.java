@@ -12,6 +12,8 @@ import settle.sim.fabric.UValue;
 import settle.sim.fabric.Window;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
+import settle.sim.house.Building;
+import settle.sim.house.Heating;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.result.RunResult;
@@ -137,15 +139,10 @@ final class WeatherRows implements RowGroup {
         "one room",
         -10,
         normals.season(),
-        List.of(room),
-        List.of(),
-        List.of(),
+        new Building(List.of(room), List.of(), List.of()),
         List.of(radiators.withBranches(List.of(branch.withValve(head)))),
-        whole.water(),
-        whole.distribution(),
-        whole.source(),
-        Optional.empty(),
-        whole.control(),
+        new Heating(
+            whole.water(), whole.distribution(), whole.source(), Optional.empty(), whole.control()),
         whole.aims(),
         new RunSettings(
             WANT,

@@ -76,7 +76,18 @@ class KnobAndSeatTest {
 
   private static WaxDrive wax(double play, double start) {
     return new WaxDrive(
-        new WaxValve("head", 20, 2, play, 1200, 0, 0, 0, 0, 0, 0.5, 0.8, RoomSensing.OPERATIVE),
+        new WaxValve(
+            "head",
+            20,
+            2,
+            play,
+            new WaxValve.Lags(1200, 0, 0),
+            0,
+            0,
+            0,
+            0.5,
+            0.8,
+            RoomSensing.OPERATIVE),
         start);
   }
 
@@ -118,7 +129,18 @@ class KnobAndSeatTest {
   @Test
   void ofSeveralValvesTheFirstToLeaveItsSeatCounts() {
     WaxValve head =
-        new WaxValve("head", 20, 2, 0, 1200, 0, 0, 0, 0, 0, 0.5, 0.8, RoomSensing.OPERATIVE);
+        new WaxValve(
+            "head",
+            20,
+            2,
+            0,
+            new WaxValve.Lags(1200, 0, 0),
+            0,
+            0,
+            0,
+            0.5,
+            0.8,
+            RoomSensing.OPERATIVE);
     ValveStepper valves =
         new ValveStepper(List.of(head, head.raised(0.2), new FixedOpening("f", 1)), 22.5);
     valves.lookAhead(240, new double[3]);

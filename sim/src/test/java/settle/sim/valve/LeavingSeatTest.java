@@ -17,7 +17,18 @@ class LeavingSeatTest {
 
   private static ValveStepper after(double step, double room) {
     WaxValve head =
-        new WaxValve("head", SHUT - 2, 2, 0, LAG, 0, 0, 0, 0, 0, 0.25, 0.5, RoomSensing.OPERATIVE);
+        new WaxValve(
+            "head",
+            SHUT - 2,
+            2,
+            0,
+            new WaxValve.Lags(LAG, 0, 0),
+            0,
+            0,
+            0,
+            0.25,
+            0.5,
+            RoomSensing.OPERATIVE);
     ValveStepper valve = new ValveStepper(List.of(head), 23);
     valve.lookAhead(step, new double[] {1e4});
     valve.feel(0, step, room, room, 0, 20, 1e4);

@@ -11,7 +11,18 @@ import org.junit.jupiter.api.Test;
 class ValveLawsTest {
 
   private static final WaxValve WAX =
-      new WaxValve("wax", 20, 2, 0.4, 1200, 0, 0, 0.02, 1, 0.5, 0.5, 0.8, RoomSensing.AIR);
+      new WaxValve(
+          "wax",
+          20,
+          2,
+          0.4,
+          new WaxValve.Lags(1200, 0, 0),
+          0.02,
+          1,
+          0.5,
+          0.5,
+          0.8,
+          RoomSensing.AIR);
   private static final OnOffActuator ACTUATOR =
       new OnOffActuator("actuator", 20, 0.5, 180, 0.8, RoomSensing.OPERATIVE);
   private static final MotorHead MOTOR =
@@ -39,10 +50,32 @@ class ValveLawsTest {
     assertThat(WAX.shutTemperature()).isEqualTo(22);
     assertThat(WAX.raised(1.5))
         .isEqualTo(
-            new WaxValve("wax", 21.5, 2, 0.4, 1200, 0, 0, 0.02, 1, 0.5, 0.5, 0.8, RoomSensing.AIR));
+            new WaxValve(
+                "wax",
+                21.5,
+                2,
+                0.4,
+                new WaxValve.Lags(1200, 0, 0),
+                0.02,
+                1,
+                0.5,
+                0.5,
+                0.8,
+                RoomSensing.AIR));
     assertThat(WAX.withBias(3))
         .isEqualTo(
-            new WaxValve("wax", 20, 2, 0.4, 1200, 0, 0, 0.02, 3, 0.5, 0.5, 0.8, RoomSensing.AIR));
+            new WaxValve(
+                "wax",
+                20,
+                2,
+                0.4,
+                new WaxValve.Lags(1200, 0, 0),
+                0.02,
+                3,
+                0.5,
+                0.5,
+                0.8,
+                RoomSensing.AIR));
   }
 
   @Test
@@ -91,7 +124,18 @@ class ValveLawsTest {
 
   private static WaxValve wax(
       double band, double play, double lag, double second, double dead, double kv, double kvs) {
-    return new WaxValve("w", 20, band, play, lag, second, dead, 0, 0, 0, kv, kvs, RoomSensing.AIR);
+    return new WaxValve(
+        "w",
+        20,
+        band,
+        play,
+        new WaxValve.Lags(lag, second, dead),
+        0,
+        0,
+        0,
+        kv,
+        kvs,
+        RoomSensing.AIR);
   }
 
   /** At rest, what switches or integrates holds its set-point; what does not has a band. */

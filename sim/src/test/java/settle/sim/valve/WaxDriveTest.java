@@ -63,7 +63,17 @@ class WaxDriveTest {
     WaxDrive at(double start) {
       return new WaxDrive(
           new WaxValve(
-              "head", SET, BAND, play, tau, second, dead, water, bias, pressure, KV, KVS, sensing),
+              "head",
+              SET,
+              BAND,
+              play,
+              new WaxValve.Lags(tau, second, dead),
+              water,
+              bias,
+              pressure,
+              KV,
+              KVS,
+              sensing),
           start);
     }
   }
