@@ -214,7 +214,7 @@ public final class HeldRun {
         mean(time, trace.column(HouseColumn.SOURCE_HEAT)),
         mean(time, trace.column(HouseColumn.SOURCE_INPUT)),
         mean(time, trace.column(HouseColumn.CALL)),
-        run.timeBlocked() / Times.DAY,
+        run.sums().timeBlocked() / Times.DAY,
         run.starts());
   }
 

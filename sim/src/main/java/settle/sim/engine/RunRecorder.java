@@ -50,18 +50,12 @@ final class RunRecorder {
 
   private final double[] lastWant;
 
-  RunRecorder(
-      HouseModel model,
-      RunSettings settings,
-      RoomStepper roomStepper,
-      WaterCircuit circuit,
-      ValveStepper valves,
-      SourceStepper source) {
+  RunRecorder(HouseModel model, RunSettings settings, Steppers parts) {
     this.model = model;
-    this.roomStepper = roomStepper;
-    this.circuit = circuit;
-    this.valves = valves;
-    this.source = source;
+    roomStepper = parts.rooms();
+    circuit = parts.circuit();
+    valves = parts.valves();
+    source = parts.source();
     house = model.house();
     rooms = house.rooms().size();
     branches = model.branches();
@@ -109,23 +103,45 @@ final class RunRecorder {
       int starts) {
     recorder.begin(time);
     recordRooms(want);
+    recordHeats(length);
+    recordBranches();
+    recordMains();
+    recordWater(length, flow);
+    recordSource(length, setPoint, starts);
+    recordHouse(HouseColumn.OUTDOOR, house.weather().meanOutdoor(time - length, time));
+    recordHouse(HouseColumn.CALL, called ? 1 : 0);
+    if (time > joinedFrom) {
+      recorder.join(asBefore(want), ROW);
+    }
+  }
+
+  private void recordHeats(double length) {
     for (int r = 0; r < rooms; r++) {
       recorder.set(Trace.index(RoomColumn.HEAT, r), 0);
       recorder.set(Trace.index(RoomColumn.PIPE_HEAT, r), circuit.pipeHeat(r) / length);
     }
-    NetworkFlow network = circuit.network();
     for (int b = 0; b < branches; b++) {
       recorder.add(Trace.index(RoomColumn.HEAT, model.branchRoom(b)), circuit.heat(b));
+    }
+  }
+
+  private void recordBranches() {
+    NetworkFlow network = circuit.network();
+    for (int b = 0; b < branches; b++) {
       boolean flowing = network.flow(b) > 0;
+      double leaving = circuit.emitters()[b].meanReturn();
       recordBranch(BranchColumn.MASS_FLOW, b, network.flow(b));
       recordBranch(BranchColumn.INLET, b, flowing ? circuit.inlet(b) : Double.NaN);
-      recordBranch(
-          BranchColumn.RETURN, b, flowing ? circuit.emitters()[b].meanReturn() : Double.NaN);
+      recordBranch(BranchColumn.RETURN, b, flowing ? leaving : Double.NaN);
       recordBranch(BranchColumn.HEAT, b, circuit.heat(b));
       recordBranch(BranchColumn.SENSED, b, valves.element(b));
       recordBranch(BranchColumn.OPENING, b, valves.opening(b));
       recordBranch(BranchColumn.PRESSURE, b, network.branchPressure(b));
     }
+  }
+
+  private void recordMains() {
+    NetworkFlow network = circuit.network();
     for (int i = 0; i < mains; i++) {
       boolean flowing = network.mainFlow(i) > 0;
       recordMain(MainColumn.MASS_FLOW, i, network.mainFlow(i));
@@ -133,25 +149,28 @@ final class RunRecorder {
       recordMain(MainColumn.RETURN, i, flowing ? circuit.returning(i) : Double.NaN);
       recordMain(MainColumn.PRESSURE, i, network.mainPressure(i));
     }
-    recordHouse(HouseColumn.OUTDOOR, house.weather().meanOutdoor(time - length, time));
-    boolean flowing = circuit.totalFlow() > 0;
-    recordHouse(HouseColumn.FLOW, flowing ? flow : Double.NaN);
-    recordHouse(HouseColumn.RETURN, flowing ? circuit.returnTemperature() : Double.NaN);
-    recordHouse(HouseColumn.MASS_FLOW, circuit.totalFlow());
-    recordHouse(HouseColumn.SOURCE_HEAT, source.heatMade() / length);
-    recordHouse(HouseColumn.SOURCE_INPUT, source.input() / length);
-    recordHouse(HouseColumn.CALL, called ? 1 : 0);
-    recordHouse(HouseColumn.SET_POINT, setPoint);
-    recordHouse(HouseColumn.SOURCE_FLOW, flowing ? source.leaving() : Double.NaN);
-    recordHouse(HouseColumn.BACKUP_HEAT, source.backupHeat() / length);
-    recordHouse(HouseColumn.STARTS, starts);
+  }
+
+  /** The water where it leaves the source for the mains, and the pump. */
+  private void recordWater(double length, double flow) {
+    NetworkFlow network = circuit.network();
+    double total = circuit.totalFlow();
+    recordHouse(HouseColumn.FLOW, total > 0 ? flow : Double.NaN);
+    recordHouse(HouseColumn.RETURN, total > 0 ? circuit.returnTemperature() : Double.NaN);
+    recordHouse(HouseColumn.MASS_FLOW, total);
     recordHouse(HouseColumn.PUMP_HEAD, network.head());
-    recordHouse(HouseColumn.PUMP_POWER, network.head() * circuit.totalFlow() * pumpPowerFactor);
+    recordHouse(HouseColumn.PUMP_POWER, network.head() * total * pumpPowerFactor);
     recordHouse(HouseColumn.BYPASS_FLOW, network.bypassFlow());
     recordHouse(HouseColumn.PIPE_LOSS, (circuit.pipeHeat() + circuit.outsideLoss()) / length);
-    if (time > joinedFrom) {
-      recorder.join(asBefore(want), ROW);
-    }
+  }
+
+  private void recordSource(double length, double setPoint, int starts) {
+    recordHouse(HouseColumn.SET_POINT, setPoint);
+    recordHouse(HouseColumn.SOURCE_HEAT, source.heatMade() / length);
+    recordHouse(HouseColumn.SOURCE_INPUT, source.input() / length);
+    recordHouse(HouseColumn.SOURCE_FLOW, circuit.totalFlow() > 0 ? source.leaving() : Double.NaN);
+    recordHouse(HouseColumn.BACKUP_HEAT, source.backupHeat() / length);
+    recordHouse(HouseColumn.STARTS, starts);
   }
 
   /** Whether want is what it was: a row has one want. */
@@ -182,7 +201,7 @@ final class RunRecorder {
       double star = roomStepper.star(r);
       recorder.set(Trace.index(RoomColumn.AIR, r), air);
       recorder.set(Trace.index(RoomColumn.RADIANT, r), star);
-      recorder.set(Trace.index(RoomColumn.OPERATIVE, r), (air + star) / 2);
+      recorder.set(Trace.index(RoomColumn.OPERATIVE, r), roomStepper.operative(r));
       recorder.set(Trace.index(RoomColumn.WANT, r), want[r]);
     }
   }

@@ -183,9 +183,9 @@ public final class Simulation {
         source.dewPoint().isPresent(),
         source.carrier() == Carrier.ELECTRICITY,
         run.shortestRun(),
-        run.timeAtMinimum(),
-        run.defrosts(),
-        run.timeBlocked(),
+        run.sums().timeAtMinimum(),
+        run.sums().defrosts(),
+        run.sums().timeBlocked(),
         model.waterVolume(),
         waterNeeded(model.house()));
   }
@@ -262,11 +262,11 @@ public final class Simulation {
     if (run.stepsUnagreed() > 0) {
       notices.add(Notice.of(Code.STEPS_UNAGREED, run.stepsUnagreed(), run.steps()));
     }
-    if (run.timeBlocked() > 0) {
-      notices.add(Notice.of(Code.KEPT_OFF, run.timeBlocked()));
+    if (run.sums().timeBlocked() > 0) {
+      notices.add(Notice.of(Code.KEPT_OFF, run.sums().timeBlocked()));
     }
-    if (run.timeOutsideMap() > 0) {
-      notices.add(Notice.of(Code.OUTSIDE_DECLARED, run.timeOutsideMap()));
+    if (run.sums().timeOutsideMap() > 0) {
+      notices.add(Notice.of(Code.OUTSIDE_DECLARED, run.sums().timeOutsideMap()));
     }
     for (int b = 0; b < trace.branches().size(); b++) {
       double[] flow = trace.column(BranchColumn.MASS_FLOW, b);

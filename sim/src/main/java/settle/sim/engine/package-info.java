@@ -1,8 +1,10 @@
 /**
  * How a prepared house is run: one step after another, short after a switch, long in between.
  *
- * <p>{@link settle.sim.engine.HouseRun} owns the state and goes through the stages of a step;
- * {@link settle.sim.engine.Simulation} runs a house and has its figures read; {@link
+ * <p>{@link settle.sim.engine.HouseRun} owns the parts of a house and lets them go on by what
+ * {@link settle.sim.engine.StepTrial} found to agree; {@link settle.sim.engine.Conditions} are what
+ * weather, gains and programmes give, {@link settle.sim.engine.CallForHeat} what the controls make
+ * of it. {@link settle.sim.engine.Simulation} runs a house and has its figures read; {@link
  * settle.sim.engine.HeldRun} runs it in weather that stays as it is until it rests or repeats.
  *
  * <table>

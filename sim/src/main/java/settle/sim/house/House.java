@@ -143,7 +143,8 @@ public record House(
    * @param change what is done to it
    */
   public House withRoom(String name, UnaryOperator<Room> change) {
-    return withRooms(rooms().stream().map(r -> r.name().equals(name) ? change.apply(r) : r).toList());
+    return withRooms(
+        rooms().stream().map(r -> r.name().equals(name) ? change.apply(r) : r).toList());
   }
 
   /** The same house with other doors open. */

@@ -414,6 +414,11 @@ public final class RoomStepper {
     return settled(room, RoomModes.STAR);
   }
 
+  /** Mean operative temperature over the step, links settled [°C]. */
+  public double settledOperative(int room) {
+    return (settledAir(room) + settledStar(room)) / 2;
+  }
+
   private double settled(int room, int row) {
     return step.stiff[room]
         ? freeMean[room][row] + dot(step.meanDirect[room][row], input[room])
@@ -486,6 +491,11 @@ public final class RoomStepper {
   public double star(int room) {
     look(room);
     return starNow[room];
+  }
+
+  /** Operative temperature now [°C]. */
+  public double operative(int room) {
+    return (air(room) + star(room)) / 2;
   }
 
   private void look(int room) {

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class CorrectedOpeningTest {
 
-  /** What {@code HouseRun} asks, as a share of the opening. */
+  /** What {@code StepTrial} asks, as a share of the opening. */
   private static final double AGREEMENT = 0.003;
 
   private static final double SET_POINT = 20;
