@@ -156,7 +156,7 @@ class FurtherKindsTest {
       assertThat(day.operative()[room])
           .isBetween(rest.lowest()[r] - 0.05, rest.highest()[r] + 0.05);
     }
-    Season.Year year = verdict.season().asControlled();
+    Season.Year year = verdict.source().season().asControlled();
     assertThat(year.consumption().orElseThrow().factor()).isCloseTo(1, within(1e-9));
   }
 
@@ -187,7 +187,7 @@ class FurtherKindsTest {
             Scenarios.write(scratch, HOUSE.formatted("200 W", "6 kW").replace("55 °C", "75 °C")),
             "--write",
             cured);
-    assertThat(run.out()).contains("Coils: no:");
+    assertThat(run.out()).contains("Coils: no:", "a fan convector of ").doesNotContain("radiator");
     assertThat(Files.readString(cured)).contains("{kind: fan convector, output: ");
     assertThat(settle("verdict", cured, "--strict").status()).isZero();
   }

@@ -15,6 +15,7 @@ import settle.scenarios.ScenarioException;
 import settle.scenarios.file.ScenarioFiles;
 import settle.sim.house.House;
 import settle.sim.measure.Measure;
+import settle.sim.measure.ThermostatMoved;
 import settle.sim.source.Buffer;
 import settle.sim.study.BoilerAnswer;
 import settle.sim.study.HeatPumpAnswer;
@@ -119,7 +120,7 @@ class VerdictWordsTest {
     Buffer parallel = new Buffer(Buffer.Placement.PARALLEL, 0.01, 0, 15, 0.3);
     House house = house("9 m", HEAT_PUMP, "").withBuffer(parallel);
     Verdict verdict = verdict(house);
-    HeatPumpAnswer pump = verdict.heatPump().orElseThrow();
+    HeatPumpAnswer pump = verdict.source().heatPump().orElseThrow();
     Answer answer = new Answer(house, verdict);
     assertThat(pump.capacity()).isGreaterThan(pump.load());
     assertThat(line(answer, "Heat pump"))
@@ -140,7 +141,7 @@ class VerdictWordsTest {
   void aBoilerIsToldWithItsEfficiency() throws IOException, ScenarioException {
     House house = house("9 m", BOILER, "");
     Verdict verdict = verdict(house);
-    BoilerAnswer boiler = verdict.boiler().orElseThrow();
+    BoilerAnswer boiler = verdict.source().boiler().orElseThrow();
     Answer answer = new Answer(house, verdict);
     assertThat(line(answer, "Boiler"))
         .contains(
@@ -216,7 +217,7 @@ class VerdictWordsTest {
             .filter(r -> r.kind() == Measure.Kind.REFERENCE_ROOM)
             .findFirst()
             .orElseThrow();
-    assertThat(((Measure.ThermostatMoved) moved.measure()).toRoom()).isEqualTo("bedroom");
+    assertThat(((ThermostatMoved) moved.measure()).toRoom()).isEqualTo("bedroom");
     // There it holds the bedroom, and by the run the living room no longer.
     assertThat(moved.status()).isEqualTo(Remedy.Status.MAKES_OTHERS_COLD);
     assertThat(moved.lost()).containsExactly("living room");
@@ -229,7 +230,7 @@ class VerdictWordsTest {
     House house = house("0.6 m", BOILER, "");
     Verdict verdict = verdict(house);
     Answer answer = new Answer(house, verdict);
-    assertThat(verdict.leastFlow()).isEmpty();
+    assertThat(verdict.flow().least()).isEmpty();
     assertThat(answer.sentence()).startsWith("no: ").contains("The emitters there are the reason");
     assertThat(line(answer, "Flow temperature")).contains("none up to 90 °C holds bedroom");
     assertThat(line(answer, "Weather compensation")).startsWith("none holds every room");

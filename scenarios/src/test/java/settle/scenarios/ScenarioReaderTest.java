@@ -23,7 +23,6 @@ import settle.sim.fabric.Facing;
 import settle.sim.fabric.Partition;
 import settle.sim.fabric.Surface;
 import settle.sim.house.Branch;
-import settle.sim.house.EmitterKind;
 import settle.sim.house.House;
 import settle.sim.room.Room;
 import settle.sim.source.Boiler;
@@ -441,7 +440,7 @@ class ScenarioReaderTest {
     assertThat(((WaxValve) rail.valve()).setPoint()).isEqualTo(18);
     assertThat(rail.pipe().length()).isEqualTo(4);
     assertThat(rail.pipe().fittings()).isEqualTo(3);
-    assertThat(house.arrangements().get(0).emitterKind()).isEqualTo(EmitterKind.MIXED);
+    assertThat(house.arrangements().get(0).emitterKind()).isEqualTo("mixed");
     assertThat(house.source()).isInstanceOf(Boiler.class);
     assertThat(house.source().flowSetPoint()).isEqualTo(60);
     assertThat(house.distribution().pump().head(0, house.water().density()))

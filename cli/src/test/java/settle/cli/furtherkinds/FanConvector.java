@@ -19,6 +19,11 @@ import settle.sim.emitter.MixedChain;
 public record FanConvector(String name, double ratedOutput) implements Emitter {
 
   @Override
+  public String noun() {
+    return "fan convector";
+  }
+
+  @Override
   public double exponent() {
     return 1;
   }

@@ -158,22 +158,15 @@ class AnswersJsonTest {
         v.arrangement(),
         new Judgement(v.judgement().rooms(), weathers),
         v.rooms(),
-        v.governing(),
-        v.flowAsked(),
-        v.flowHeld(),
-        v.leastFlow(),
-        v.leastCurve(),
+        v.flow(),
         v.shortage(),
         v.warmUps(),
-        v.heatPump(),
-        v.boiler(),
-        v.season(),
+        v.source(),
         v.comfort(),
         v.remedies(),
         v.demand(),
         v.aims(),
-        v.odds(),
-        v.lift());
+        v.chances());
   }
 
   private static Judgement.AtRest tooWarm(Judgement.AtRest rest) {

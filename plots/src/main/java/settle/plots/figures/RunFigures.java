@@ -53,7 +53,7 @@ public final class RunFigures {
     Figures<RunResult> figures =
         new Figures<RunResult>()
             .text("name", r -> r.arrangement().name())
-            .word("emitterKind", r -> r.arrangement().emitterKind())
+            .text("emitterKind", r -> r.arrangement().emitterKind())
             .flag("keepsUp", RunResult::keepsUp)
             .list("rooms", RunResult::rooms, new Figures<RoomFigures>().all(warmth()).all(HEAT))
             .all(plant())

@@ -24,6 +24,7 @@ import settle.sim.study.Lift;
 import settle.sim.study.Odds;
 import settle.sim.study.Remedies;
 import settle.sim.study.Remedy;
+import settle.sim.study.RoomAnswer;
 import settle.sim.study.Season;
 import settle.sim.study.Shortage;
 import settle.sim.study.Verdict;
@@ -63,21 +64,21 @@ public final class VerdictFigures {
         .flag("keepsUp", Verdict::keepsUp)
         .flag("holds", Verdict::held)
         .maybe("holdingOutdoor", Unit.CELSIUS, Verdict::holdingOutdoor)
-        .text("governingRoom", v -> v.rooms().get(v.governing()).room())
+        .text("governingRoom", v -> v.governing().room())
         .maybePart("shortage", Verdict::shortage, SHORTAGE)
         .list("rooms", VerdictFigures::rows, room())
         .list("daysRun", v -> v.judgement().runs(), DAY)
         .list("disagreements", v -> v.judgement().disagreements(), DISAGREEMENT)
         .list("restless", v -> v.judgement().restless(), RESTLESS)
-        .number("flowAsked", Unit.CELSIUS, Verdict::flowAsked)
-        .number("flowHeld", Unit.CELSIUS, Verdict::flowHeld)
-        .maybe("leastFlow", Unit.CELSIUS, Verdict::leastFlow)
-        .maybePart("leastCurve", Verdict::leastCurve, CURVE)
+        .number("flowAsked", Unit.CELSIUS, v -> v.flow().asked())
+        .number("flowHeld", Unit.CELSIUS, v -> v.flow().held())
+        .maybe("leastFlow", Unit.CELSIUS, v -> v.flow().least())
+        .maybePart("leastCurve", v -> v.flow().leastCurve(), CURVE)
         .maybeList("warmUpFromSetback", v -> v.warmUps().fromSetback(), WARM_UP)
         .list("warmUpFromCold", v -> v.warmUps().fromCold(), WARM_UP)
-        .maybePart("heatPump", Verdict::heatPump, heatPump())
-        .maybePart("boiler", Verdict::boiler, BOILER)
-        .part("season", Verdict::season, SEASON)
+        .maybePart("heatPump", v -> v.source().heatPump(), heatPump())
+        .maybePart("boiler", v -> v.source().boiler(), BOILER)
+        .part("season", v -> v.source().season(), SEASON)
         .list("comfort", Verdict::comfort, COMFORT)
         .all(Verdict::remedies, REMEDIES)
         .list("demand", Verdict::demand, DEMAND)
@@ -97,8 +98,8 @@ public final class VerdictFigures {
       new Figures<Shortage>()
           .text("room", Shortage::room)
           .number("outdoor", Unit.CELSIUS, Shortage::outdoor)
-          .number("operative", Unit.CELSIUS, Shortage::operative)
-          .flag("byRun", Shortage::byRun)
+          .number("operative", Unit.CELSIUS, s -> s.warmth().operative())
+          .flag("byRun", s -> s.warmth().byRun())
           .word("cause", Shortage::cause)
           .number("flowAsked", Unit.CELSIUS, Shortage::flowAsked)
           .maybe("flowNeeded", Unit.CELSIUS, Shortage::flowNeeded)
@@ -108,7 +109,7 @@ public final class VerdictFigures {
   /** A room of a verdict. */
   private record RoomRow(Verdict verdict, int at) {
 
-    private Holding.RoomAnswer room() {
+    private RoomAnswer room() {
       return verdict.rooms().get(at);
     }
 
@@ -150,29 +151,29 @@ public final class VerdictFigures {
   }
 
   private Figures<RoomRow> room() {
-    Figures<Holding.RoomAnswer> figures =
-        new Figures<Holding.RoomAnswer>()
-            .text("name", Holding.RoomAnswer::room)
+    Figures<RoomAnswer> figures =
+        new Figures<RoomAnswer>()
+            .text("name", RoomAnswer::room)
             .as("Room")
-            .number("want", Unit.CELSIUS, Holding.RoomAnswer::want)
+            .number("want", Unit.CELSIUS, RoomAnswer::want)
             .as("Want")
-            .number("load", Unit.WATTS, Holding.RoomAnswer::load)
+            .number("load", Unit.WATTS, RoomAnswer::load)
             .as("Load")
             .meaning("heat the room needs in design weather")
-            .number("output", Unit.WATTS, Holding.RoomAnswer::output)
+            .number("output", Unit.WATTS, RoomAnswer::output)
             .as("Output")
             .meaning(
                 "what its emitters and pipes can give, every valve open, water at the flow"
                     + " temperature asked for")
-            .number("margin", Unit.RATIO, Holding.RoomAnswer::margin)
+            .number("margin", Unit.RATIO, RoomAnswer::margin)
             .as("Margin")
-            .number("settledOperative", Unit.CELSIUS, Holding.RoomAnswer::settled)
+            .number("settledOperative", Unit.CELSIUS, RoomAnswer::settled)
             .as("Design day", r -> Quantities.below(r.settled(), r.want() - house.wantTolerance()))
             .meaning("where the room comes to in that weather")
-            .flag("holds", Holding.RoomAnswer::holds)
+            .flag("holds", RoomAnswer::holds)
             .as("Held?")
             .strong(r -> !r.holds())
-            .maybe("holdingOutdoor", Unit.CELSIUS, Holding.RoomAnswer::holdingOutdoor)
+            .maybe("holdingOutdoor", Unit.CELSIUS, RoomAnswer::holdingOutdoor)
             .as("Held to", this::heldTo)
             .meaning("outdoor temperature down to which it is held");
     return new Figures<RoomRow>()
@@ -190,7 +191,7 @@ public final class VerdictFigures {
         : Unit.CELSIUS.text(flow.getAsDouble());
   }
 
-  private String heldTo(Holding.RoomAnswer room) {
+  private String heldTo(RoomAnswer room) {
     if (room.holdingOutdoor().isEmpty()) {
       return "never";
     }
@@ -295,15 +296,15 @@ public final class VerdictFigures {
         .number("load", Unit.WATTS, HeatPumpAnswer::load)
         .number("capacity", Unit.WATTS, HeatPumpAnswer::capacity)
         .number("capacityWithBackup", Unit.WATTS, HeatPumpAnswer::capacityWithBackup)
-        .number("flowAsked", Unit.CELSIUS, HeatPumpAnswer::flowAsked)
-        .maybe("flowNeeded", Unit.CELSIUS, HeatPumpAnswer::flowNeeded)
-        .number("highestFlow", Unit.CELSIUS, HeatPumpAnswer::highestFlow)
-        .flag("mapCoversSeason", HeatPumpAnswer::covered)
+        .number("flowAsked", Unit.CELSIUS, p -> p.flow().asked())
+        .maybe("flowNeeded", Unit.CELSIUS, p -> p.flow().needed())
+        .number("highestFlow", Unit.CELSIUS, p -> p.flow().highest())
+        .flag("mapCoversSeason", p -> p.flow().covered())
         .maybe("bivalenceOutdoor", Unit.CELSIUS, HeatPumpAnswer::bivalence)
         .maybe("cyclesAboveOutdoor", Unit.CELSIUS, HeatPumpAnswer::cyclesAbove)
-        .number("mildOutdoor", Unit.CELSIUS, HeatPumpAnswer::mildOutdoor)
-        .maybePart("mildWeather", HeatPumpAnswer::mild, CYCLING)
-        .maybePart("mildWeatherWithWaterNeeded", HeatPumpAnswer::mildCured, CYCLING)
+        .number("mildOutdoor", Unit.CELSIUS, p -> p.mild().outdoor())
+        .maybePart("mildWeather", p -> p.mild().now(), CYCLING)
+        .maybePart("mildWeatherWithWaterNeeded", p -> p.mild().cured(), CYCLING)
         .all(HeatPumpAnswer::water, water)
         .texts("doubts", h -> Notices.each(h.doubts()));
   }

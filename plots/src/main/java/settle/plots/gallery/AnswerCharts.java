@@ -21,6 +21,7 @@ import settle.sim.control.FlowCurve;
 import settle.sim.house.House;
 import settle.sim.study.Holding;
 import settle.sim.study.LeastCurve;
+import settle.sim.study.RoomAnswer;
 import settle.sim.study.Verdict;
 
 /** The charts of a verdict, the householder's first. */
@@ -52,7 +53,7 @@ public final class AnswerCharts {
     all.add(charts.needAndDelivery());
     all.add(charts.leastFlow());
     boolean seasons = Holding.mildest(house.designOutdoor()) - house.designOutdoor() >= NARROWEST;
-    if (seasons && verdicts.stream().anyMatch(v -> v.leastCurve().isPresent())) {
+    if (seasons && verdicts.stream().anyMatch(v -> v.flow().leastCurve().isPresent())) {
       all.add(charts.compensation());
     }
     return all;
@@ -130,7 +131,7 @@ public final class AnswerCharts {
             + " Where a marker lies above the dashed line, the water is too cool and a room is not held.";
     List<Key> keys = new ArrayList<>();
     for (int i = 0; i < verdicts.size(); i++) {
-      if (verdicts.get(i).leastCurve().isPresent()) {
+      if (verdicts.get(i).flow().leastCurve().isPresent()) {
         keys.add(Key.line(name(verdicts.get(i)), Look.arrangement(i)));
       }
     }
@@ -140,13 +141,13 @@ public final class AnswerCharts {
 
   private Panel compensationPanel() {
     double cold = house.designOutdoor();
-    double asked = verdicts.get(0).flowAsked();
+    double asked = verdicts.get(0).flow().asked();
     double least = asked;
     double most = asked;
     List<Mark> marks = new ArrayList<>();
     for (int i = 0; i < verdicts.size(); i++) {
       Look look = Look.arrangement(i);
-      Optional<LeastCurve> found = verdicts.get(i).leastCurve();
+      Optional<LeastCurve> found = verdicts.get(i).flow().leastCurve();
       if (found.isPresent()) {
         marks.add(new Mark.Line(name(verdicts.get(i)), flowCurve(found.get().curve(), cold), look));
         for (LeastCurve.Need need : found.get().needs()) {
@@ -181,9 +182,9 @@ public final class AnswerCharts {
 
   /** A stem and a marker per room and arrangement. */
   private Panel leastFlowPanel() {
-    List<String> rooms = verdicts.get(0).rooms().stream().map(Holding.RoomAnswer::room).toList();
+    List<String> rooms = verdicts.get(0).rooms().stream().map(RoomAnswer::room).toList();
     Rows rows = new Rows(rooms.size(), verdicts.size(), 20, 14);
-    double asked = verdicts.get(0).flowAsked();
+    double asked = verdicts.get(0).flow().asked();
     double least = asked;
     double most = asked;
     List<Mark> marks = new ArrayList<>();
@@ -207,7 +208,7 @@ public final class AnswerCharts {
     return verdict.rooms().stream()
         .filter(r -> r.room().equals(room))
         .findFirst()
-        .map(Holding.RoomAnswer::leastFlow)
+        .map(RoomAnswer::leastFlow)
         .orElse(OptionalDouble.empty())
         .orElse(Double.NaN);
   }

@@ -18,6 +18,7 @@ import settle.sim.study.ComfortAtRest;
 import settle.sim.study.Holding;
 import settle.sim.study.Judgement;
 import settle.sim.study.Odds;
+import settle.sim.study.RoomAnswer;
 import settle.sim.study.Shortage;
 import settle.sim.study.Verdict;
 
@@ -49,14 +50,14 @@ public record Answer(House house, Verdict verdict) {
   }
 
   private String yes() {
-    Holding.RoomAnswer first = firstToFail();
+    RoomAnswer first = firstToFail();
     return say(
         "yes: {}. At rest, not run, it would be {}; {} emitters and pipes can give {} at {} flow and it needs {} in design weather.",
         held(),
         downTo(verdict.holdingOutdoor()),
         one() ? "its" : first.room() + " gives way first, its",
         Quantities.power(first.output()),
-        Quantities.setting(verdict.flowAsked()),
+        Quantities.setting(verdict.flow().asked()),
         Quantities.power(first.load()));
   }
 
@@ -115,7 +116,7 @@ public record Answer(House house, Verdict verdict) {
         shortage.room(),
         warmth(shortage, house.wantTolerance()),
         Quantities.setting(shortage.want()),
-        shortage.byRun() ? " (run)" : " (at rest, not run)",
+        shortage.warmth().byRun() ? " (run)" : " (at rest, not run)",
         where(position(shortage.room())),
         reason(shortage),
         others == 0
@@ -133,9 +134,13 @@ public record Answer(House house, Verdict verdict) {
    */
   static String warmth(Shortage shortage, double tolerance) {
     double need = shortage.want() - tolerance;
-    return shortage.settles()
-        ? "settles at " + Quantities.temperatureBelow(shortage.operative(), need)
-        : inRun(shortage.operative(), shortage.least(), shortage.most(), need);
+    return shortage.warmth().settles()
+        ? "settles at " + Quantities.temperatureBelow(shortage.warmth().operative(), need)
+        : inRun(
+            shortage.warmth().operative(),
+            shortage.warmth().least(),
+            shortage.warmth().most(),
+            need);
   }
 
   /** What a room does in a run: where it stays, or its mean with its range. */
@@ -247,6 +252,7 @@ public record Answer(House house, Verdict verdict) {
 
   private String neverRuns() {
     return verdict
+        .source()
         .heatPump()
         .filter(h -> h.water().neverRuns())
         .map(
@@ -341,20 +347,20 @@ public record Answer(House house, Verdict verdict) {
   }
 
   /** Rooms that are not held. */
-  List<Holding.RoomAnswer> notHeld() {
+  List<RoomAnswer> notHeld() {
     return verdict.rooms().stream().filter(r -> !r.holds()).toList();
   }
 
   /** The room that is the first not to be held when it gets colder. */
-  Holding.RoomAnswer firstToFail() {
+  RoomAnswer firstToFail() {
     return verdict.rooms().stream()
         .max(Comparator.comparingDouble(r -> r.holdingOutdoor().orElse(Double.POSITIVE_INFINITY)))
         .orElseThrow();
   }
 
   /** The room that needs the hottest water. */
-  Holding.RoomAnswer governing() {
-    return verdict.rooms().get(verdict.governing());
+  RoomAnswer governing() {
+    return verdict.governing();
   }
 
   /** What trying houses has found; empty if none were tried. */
@@ -373,9 +379,9 @@ public record Answer(House house, Verdict verdict) {
     WarmUpWords warmUps = new WarmUpWords(house, verdict);
     warmUps.fromSetback().ifPresent(words -> lines.add(new Line("From setback", words)));
     lines.add(new Line("From cold (10 °C)", warmUps.fromCold()));
-    verdict.heatPump().ifPresent(h -> lines.add(new Line("Heat pump", SourceWords.of(h))));
-    verdict.boiler().ifPresent(b -> lines.add(new Line("Boiler", SourceWords.of(b))));
-    lines.add(new Line("Season", new SeasonWords(house, verdict.season()).sentence()));
+    verdict.source().heatPump().ifPresent(h -> lines.add(new Line("Heat pump", SourceWords.of(h))));
+    verdict.source().boiler().ifPresent(b -> lines.add(new Line("Boiler", SourceWords.of(b))));
+    lines.add(new Line("Season", new SeasonWords(house, verdict.source().season()).sentence()));
     comfort().ifPresent(words -> lines.add(new Line("Comfort", words)));
     restless().ifPresent(words -> lines.add(new Line("No rest", words)));
     lines.add(
@@ -408,7 +414,7 @@ public record Answer(House house, Verdict verdict) {
 
   /** What is meant by a season, for a note beside the figures. */
   public String seasonNote() {
-    return new SeasonWords(house, verdict.season()).note();
+    return new SeasonWords(house, verdict.source().season()).note();
   }
 
   /** What of all this is not confirmed by a run. */
@@ -424,8 +430,8 @@ public record Answer(House house, Verdict verdict) {
   /** What would help and what is doubtful, each under its heading; what is empty is left out. */
   public List<Points> points() {
     List<Notice> doubts = new ArrayList<>();
-    verdict.heatPump().ifPresent(h -> doubts.addAll(h.doubts()));
-    verdict.boiler().ifPresent(b -> doubts.addAll(b.doubts()));
+    verdict.source().heatPump().ifPresent(h -> doubts.addAll(h.doubts()));
+    verdict.source().boiler().ifPresent(b -> doubts.addAll(b.doubts()));
     return Stream.of(
             new Points("To have every room held", cure()),
             new Points(

@@ -23,13 +23,13 @@ record FlowWords(House house, Verdict verdict) {
   }
 
   String flow() {
-    double asked = verdict.flowAsked();
+    double asked = verdict.flow().asked();
     String said = Quantities.setting(asked) + " asked for in design weather" + kept() + "; ";
-    if (verdict.leastFlow().isEmpty()) {
+    if (verdict.flow().least().isEmpty()) {
       return say(
           "{}none up to {} holds {}.", said, Quantities.setting(Holding.HOTTEST_FLOW), governing());
     }
-    double least = verdict.leastFlow().getAsDouble();
+    double least = verdict.flow().least().getAsDouble();
     String spare = "";
     if (asked > least + SAME_FLOW) {
       spare = "; " + Quantities.difference(asked - least) + " to spare";
@@ -48,11 +48,11 @@ record FlowWords(House house, Verdict verdict) {
   /** What is kept of the flow temperature asked for, and for how much of the time. */
   private String kept() {
     String kept =
-        verdict.flowHeld() > verdict.flowAsked() - SAME_FLOW
+        verdict.flow().held() > verdict.flow().asked() - SAME_FLOW
             ? ""
             : say(
                 ", {} kept since the source gives no more",
-                Quantities.temperature(verdict.flowHeld()));
+                Quantities.temperature(verdict.flow().held()));
     OptionalDouble called = calledInDesignWeather();
     if (!house.control().thermostat().isFitted() || called.orElse(1) > ALL_THE_TIME) {
       return kept;
@@ -71,10 +71,10 @@ record FlowWords(House house, Verdict verdict) {
   }
 
   String curve() {
-    if (verdict.leastCurve().isEmpty()) {
+    if (verdict.flow().leastCurve().isEmpty()) {
       return "none holds every room in all weathers.";
     }
-    LeastCurve least = verdict.leastCurve().get();
+    LeastCurve least = verdict.flow().leastCurve().get();
     double cold = house.designOutdoor();
     return say(
         "the least that holds every room is {} at {} outdoors and {} at {}: slope {}, shift {} K from a foot at 20/20 °C.",
@@ -91,6 +91,6 @@ record FlowWords(House house, Verdict verdict) {
   }
 
   private String governing() {
-    return verdict.rooms().get(verdict.governing()).room();
+    return verdict.governing().room();
   }
 }

@@ -8,6 +8,7 @@ import settle.sim.house.House;
 import settle.sim.study.Holding;
 import settle.sim.study.Lift;
 import settle.sim.study.Odds;
+import settle.sim.study.RoomAnswer;
 import settle.sim.study.Shortage;
 import settle.sim.study.Verdict;
 import settle.sim.study.WarmUps.WarmUp;
@@ -80,14 +81,15 @@ public final class HouseholderAnswer {
           Quantities.duration(house.aims().warmUp().orElseThrow()));
     }
     Shortage worst = verdict.shortage().get();
-    List<String> rooms = answer.notHeld().stream().map(Holding.RoomAnswer::room).toList();
+    List<String> rooms = answer.notHeld().stream().map(RoomAnswer::room).toList();
     return say(
         "{} {} does not get as warm as you want: {} instead of {}.{}",
         worst.outdoor() > house.designOutdoor()
             ? "At " + Quantities.setting(worst.outdoor()) + " outside"
             : coldDay(),
         rooms.size() == 1 ? rooms.get(0) : worst.room(),
-        Quantities.temperatureBelow(worst.operative(), worst.want() - house.wantTolerance()),
+        Quantities.temperatureBelow(
+            worst.warmth().operative(), worst.want() - house.wantTolerance()),
         Quantities.setting(worst.want()),
         rooms.size() == 1
             ? ""
@@ -99,14 +101,14 @@ public final class HouseholderAnswer {
 
   /** The hottest water needed on the cold day. */
   public String waterNeeded() {
-    return verdict.leastFlow().isEmpty()
+    return verdict.flow().least().isEmpty()
         ? "hotter than " + Quantities.setting(Holding.HOTTEST_FLOW)
-        : Quantities.temperature(verdict.leastFlow().getAsDouble());
+        : Quantities.temperature(verdict.flow().least().getAsDouble());
   }
 
   /** What a heating season uses. */
   public String bill() {
-    return new SeasonWords(house, verdict.season()).bill();
+    return new SeasonWords(house, verdict.source().season()).bill();
   }
 
   /** What to do, in a householder's words: all of it together. */

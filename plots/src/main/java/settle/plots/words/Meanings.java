@@ -110,10 +110,21 @@ public record Meanings(Comparison comparison) {
                 }
               });
     }
-    if (sentences.isEmpty()) {
-      return "Radiators warm as a whole: there is no front to see, only a fall in temperature from inlet to outlet.";
-    }
-    return String.join(" ", sentences);
+    return sentences.isEmpty()
+        ? Sentences.capitalised(Listing.of(standing(room)))
+            + " warm as a whole: there is no front to see, only a fall in temperature from inlet to outlet."
+        : String.join(" ", sentences);
+  }
+
+  /** What the trade calls the emitters shown of a room. */
+  private List<String> standing(int room) {
+    return comparison.results().stream()
+        .flatMap(
+            r ->
+                focus().emitter(r, room).stream()
+                    .mapToObj(b -> r.arrangement().branches().get(b).emitter().noun() + "s"))
+        .distinct()
+        .toList();
   }
 
   /** What the lag of the head does in a room. */

@@ -72,7 +72,21 @@ public record OddsWords(Odds odds, Spreads spreads) {
         .orElse(
             say(
                 "Nothing that was tried makes it so many: {}.",
-                Listing.of(Lift.KINDS.stream().map(RemedyWords::named).toList())));
+                Listing.of(
+                    Lift.KINDS.stream()
+                        .map(kind -> RemedyWords.named(kind, nouns(verdict)))
+                        .toList())));
+  }
+
+  /** What the trade calls those of its emitters that stand in one place. */
+  private static List<String> nouns(Verdict verdict) {
+    List<String> nouns =
+        verdict.arrangement().branches().stream()
+            .filter(b -> b.emitter().run().isEmpty())
+            .map(b -> b.emitter().noun())
+            .distinct()
+            .toList();
+    return nouns.isEmpty() ? List.of("radiator") : nouns;
   }
 
   /**

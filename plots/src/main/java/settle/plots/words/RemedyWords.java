@@ -7,10 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import settle.sim.control.FlowCurve;
-import settle.sim.house.WaterProperties;
 import settle.sim.measure.Measure;
-import settle.sim.source.Buffer;
 import settle.sim.study.Remedies;
 import settle.sim.study.Remedy;
 
@@ -31,7 +28,8 @@ final class RemedyWords {
     } else if (!remedies.tried().isEmpty()) {
       lines.add(
           "not found among what was tried, alone and together: "
-              + Listing.of(remedies.kinds().stream().map(RemedyWords::named).toList()));
+              + Listing.of(
+                  remedies.kinds().stream().map(kind -> named(kind, nouns(remedies))).toList()));
     }
     for (Remedies.OutOfReach room : remedies.outOfReach()) {
       lines.add(
@@ -142,138 +140,15 @@ final class RemedyWords {
 
   /** What is changed, from what to what. */
   static String change(Measure measure) {
-    return switch (measure.kind()) {
-      case PREHEAT ->
-          say(
-              "heating that begins {} before the programme{}",
-              Quantities.duration(measure.to()),
-              measure.from() > 0 ? " instead of " + Quantities.duration(measure.from()) : "");
-      case HEADS ->
-          say(
-              "heads set to {} instead of {}",
-              Quantities.temperature(measure.to()),
-              Quantities.temperature(measure.from()));
-      case LOCKSHIELD -> "lockshield opened: " + turns((Measure.Lockshields) measure, false);
-      case THROTTLE -> "lockshields throttled: " + turns((Measure.Lockshields) measure, true);
-      case BALANCE ->
-          say(
-              "balancing the water, so that no emitter gets less than {} of its design flow (the least gets {} now)",
-              Quantities.share(measure.to()),
-              Quantities.share(measure.from()));
-      case REFERENCE_ROOM -> {
-        Measure.ThermostatMoved moved = (Measure.ThermostatMoved) measure;
-        yield "the room thermostat in " + moved.toRoom() + " instead of " + moved.fromRoom();
-      }
-      case CURVE -> curve((Measure.Curve) measure);
-      case FLOW_TEMPERATURE ->
-          say(
-              "flow at {} instead of {}",
-              Quantities.setting(measure.to()),
-              Quantities.setting(measure.from()));
-      case PUMP ->
-          say(
-              "the pump at {} instead of {}",
-              Quantities.pressure(measure.to()),
-              Quantities.pressure(measure.from()));
-      case AIR_CHANGE ->
-          say(
-              "draught proofing to {} air changes an hour ({} now)",
-              Quantities.number(measure.to(), 2),
-              Quantities.number(measure.from(), 2));
-      case BYPASS ->
-          "an automatic bypass at the source that opens at " + Quantities.pressure(measure.to());
-      case BUFFER -> vessel(((Measure.BufferFitted) measure).buffer());
-      case PROFILE ->
-          say(
-              "a profile that gives {} W/m instead of {} W/m at 75/65/20",
-              Quantities.number(measure.to(), 0),
-              Quantities.number(measure.from(), 0));
-      case LENGTH ->
-          say(
-              "{} m more skirting ({} m → {} m)",
-              Quantities.number(measure.to() - measure.from(), 1),
-              Quantities.number(measure.from(), 1),
-              Quantities.number(measure.to(), 1));
-      case RADIATOR -> radiator((Measure.Radiator) measure);
-      case WINDOW ->
-          say(
-              "glazing of {} W/m²K instead of {} W/m²K",
-              Quantities.number(measure.to(), 1),
-              Quantities.number(measure.from(), 1));
-      case SOURCE ->
-          say(
-              "a source that gives {} in design weather instead of {}",
-              Quantities.power(measure.to()),
-              Quantities.power(measure.from()));
-    };
+    return measure.fold(new MeasureWords());
   }
 
-  private static String turns(Measure.Lockshields measure, boolean rooms) {
-    return measure.turns().stream()
-        .map(
-            t ->
-                (rooms ? t.room() + " " : "")
-                    + Quantities.number(t.from(), 2)
-                    + " → "
-                    + exact(t.to(), 3)
-                    + " turns")
-        .collect(Collectors.joining(", "));
-  }
-
-  private static String curve(Measure.Curve measure) {
-    FlowCurve before = measure.before();
-    FlowCurve after = measure.after();
-    return say(
-        "weather compensation with slope {} and shift {} K instead of {} and {} K{}: {} in design weather instead of {}",
-        exact(after.slope(), 2),
-        exact(after.shift(), 1),
-        exact(before.slope(), 2),
-        exact(before.shift(), 1),
-        after.highest() > before.highest() ? ", up to " + Quantities.setting(after.highest()) : "",
-        Quantities.temperature(measure.to()),
-        Quantities.temperature(measure.from()));
-  }
-
-  private static String vessel(Buffer buffer) {
-    String litres = Quantities.litres(buffer.volume());
-    return switch (buffer.placement()) {
-      case PARALLEL ->
-          say(
-              "a parallel buffer of {} with a pump of {} l/h for the source",
-              litres,
-              Quantities.number(WaterProperties.AT_50.litresPerHour(buffer.sourceFlow()), 0));
-      case FLOW -> "a vessel of " + litres + " in the flow";
-      case RETURN -> "a volumiser of " + litres + " in the return";
-    };
-  }
-
-  private static String radiator(Measure.Radiator measure) {
-    String power =
-        say(
-            "{} instead of {} at 75/65/20",
-            Quantities.power(measure.to()),
-            Quantities.power(measure.from()));
-    return Double.isNaN(measure.lengthTo())
-        ? "a radiator of " + power
-        : say(
-            "a radiator {} m long of the same kind, {}",
-            Quantities.number(measure.lengthTo(), 1),
-            power);
-  }
-
-  /** With no more decimals than it has. */
-  private static String exact(double value, int most) {
-    int decimals = 0;
-    double scaled = value;
-    while (decimals < most && Math.abs(scaled - Math.rint(scaled)) > 1e-6) {
-      decimals++;
-      scaled = value * Math.pow(10, decimals);
-    }
-    return Quantities.number(value, decimals);
-  }
-
-  /** What a kind is called where no value is told. */
-  static String named(Measure.Kind kind) {
+  /**
+   * What a kind is called where no value is told.
+   *
+   * @param emitters what the trade calls the emitters of which larger ones were tried
+   */
+  static String named(Measure.Kind kind, List<String> emitters) {
     return switch (kind) {
       case HEADS -> "heads set higher";
       case LOCKSHIELD -> "lockshields opened";
@@ -289,9 +164,17 @@ final class RemedyWords {
       case BUFFER -> "a vessel of water";
       case PROFILE -> "a better profile";
       case LENGTH -> "more skirting";
-      case RADIATOR -> "a larger radiator";
+      case RADIATOR -> "a larger " + String.join(" or ", emitters);
       case WINDOW -> "better glazing";
       case SOURCE -> "a larger source";
     };
+  }
+
+  /** What the trade calls the emitters of which larger ones were tried. */
+  private static List<String> nouns(Remedies remedies) {
+    return remedies.tried().stream()
+        .flatMap(r -> r.measure().emitterNoun().stream())
+        .distinct()
+        .toList();
   }
 }

@@ -27,6 +27,11 @@ public final class Sentences {
     return words.append(form, from, form.length()).toString();
   }
 
+  /** A noun with its article: "a radiator", "an air heater". */
+  static String one(String noun) {
+    return ("aeiou".indexOf(noun.charAt(0)) >= 0 ? "an " : "a ") + noun;
+  }
+
   /** Words as a sentence begins with them. */
   public static String capitalised(String words) {
     return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);

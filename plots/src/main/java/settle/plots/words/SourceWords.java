@@ -22,7 +22,7 @@ final class SourceWords {
         .append(" gives ")
         .append(Quantities.power(pump.capacity()))
         .append(" in design weather at ")
-        .append(Quantities.setting(pump.flowAsked()))
+        .append(Quantities.setting(pump.flow().asked()))
         .append(" flow, ")
         .append(Quantities.power(pump.load()))
         .append(" are taken");
@@ -50,11 +50,12 @@ final class SourceWords {
                     .append(Quantities.temperature(t))
                     .append(" it starts and stops"));
     pump.mild()
+        .now()
         .ifPresent(
             c ->
                 words
                     .append(", at ")
-                    .append(Quantities.setting(pump.mildOutdoor()))
+                    .append(Quantities.setting(pump.mild().outdoor()))
                     .append(" ")
                     .append(Quantities.number(c.startsPerHour(), 1))
                     .append(" times an hour (at rest, not run)"));

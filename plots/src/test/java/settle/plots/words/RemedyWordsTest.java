@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import settle.sim.measure.Measure;
+import settle.sim.measure.PumpRaised;
 import settle.sim.study.Remedies;
 import settle.sim.study.Remedy;
 
@@ -35,7 +35,7 @@ class RemedyWordsTest {
     Remedy remedy =
         new Remedy(
             "",
-            new Measure.PumpHead(25_000, 50_000),
+            new PumpRaised(25_000, 50_000),
             Remedy.Status.HELPS_NOT_ENOUGH,
             50_000,
             List.of(effect),

@@ -23,8 +23,8 @@ import settle.sim.fabric.Window;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Bypass;
+import settle.sim.hydraulics.Lockshield;
 import settle.sim.measure.Measure;
-import settle.sim.room.Room;
 import settle.sim.source.Buffer;
 
 /**
@@ -61,21 +61,13 @@ public final class RemediedScenario {
     return scenario.editor.text.text();
   }
 
+  /** What a measure changes is read off the house with it, whatever measure it is. */
   private void write(Measure measure) {
     House before = house;
     house = measure.on(house, arrangement);
     switch (measure.kind()) {
       case HEADS -> heads(before);
-      case LOCKSHIELD, THROTTLE ->
-          ((Measure.Lockshields) measure)
-              .turns()
-              .forEach(
-                  t ->
-                      editor.put(
-                          branch(t.branch()),
-                          ArrangementKeys.LOCKSHIELD_TURNS,
-                          t.to(),
-                          ArrangementKeys.LOCKSHIELD));
+      case LOCKSHIELD, THROTTLE -> lockshields(before);
       case BALANCE ->
           editor.put(
               further(at(ScenarioFormat.ARRANGEMENTS), arrangement),
@@ -85,22 +77,19 @@ public final class RemediedScenario {
           editor.put(
               at(ScenarioFormat.CONTROL),
               ControlSection.REFERENCE_ROOM,
-              Typed.word(((Measure.ThermostatMoved) measure).toRoom()));
+              Typed.word(house.control().referenceRoom()));
       case PREHEAT -> editor.lead(measure.to());
-      case CURVE -> curve(((Measure.Curve) measure).before(), ((Measure.Curve) measure).after());
+      case CURVE -> curve(before);
       case FLOW_TEMPERATURE -> editor.flowTemperature(measure.to());
       case PUMP ->
           editor.put(at(ScenarioFormat.DISTRIBUTION), DistributionKeys.PUMP_HEAD, measure.to());
       case AIR_CHANGE ->
           editor.put(
               further(at(ScenarioFormat.ROOMS), measure.room()), RoomKeys.AIR_CHANGE, measure.to());
-      case BYPASS -> bypass(((Measure.BypassFitted) measure).bypass());
-      case BUFFER -> buffer(((Measure.BufferFitted) measure).buffer());
-      case PROFILE -> profiles(before);
-      case LENGTH ->
-          length(((Measure.Length) measure).branch(), ((Measure.Length) measure).runTo());
-      case RADIATOR -> radiator((Measure.Radiator) measure);
-      case WINDOW -> glazing((Measure.Glazing) measure, before);
+      case BYPASS -> house.distribution().bypass().ifPresent(this::bypass);
+      case BUFFER -> house.buffer().ifPresent(this::buffer);
+      case PROFILE, LENGTH, RADIATOR -> emitters(before);
+      case WINDOW -> glazing(measure.room(), before);
       case SOURCE -> source();
     }
   }
@@ -125,14 +114,27 @@ public final class RemediedScenario {
     }
   }
 
-  private void curve(FlowCurve before, FlowCurve after) {
-    if (after.slope() != before.slope()) {
+  private void lockshields(House before) {
+    List<Branch> is = branches(house);
+    for (int b = 0; b < is.size(); b++) {
+      Lockshield set = is.get(b).lockshield();
+      if (!set.equals(branches(before).get(b).lockshield())) {
+        editor.put(
+            branch(b), ArrangementKeys.LOCKSHIELD_TURNS, set.turns(), ArrangementKeys.LOCKSHIELD);
+      }
+    }
+  }
+
+  private void curve(House before) {
+    FlowCurve was = before.control().flowCurve().orElseThrow();
+    FlowCurve after = house.control().flowCurve().orElseThrow();
+    if (after.slope() != was.slope()) {
       editor.slope(after.slope());
     }
-    if (after.shift() != before.shift()) {
+    if (after.shift() != was.shift()) {
       editor.curve(ControlSection.SHIFT, after.shift());
     }
-    if (after.highest() != before.highest()) {
+    if (after.highest() != was.highest()) {
       editor.curve(ControlSection.HIGHEST, after.highest());
     }
   }
@@ -192,27 +194,25 @@ public final class RemediedScenario {
 
   // Rooms
 
-  private void length(int branch, double length) {
-    editor.put(branch(branch), ArrangementKeys.LENGTH, length);
-  }
-
-  private void radiator(Measure.Radiator measure) {
-    if (!Double.isNaN(measure.lengthTo())) {
-      length(measure.branch(), measure.lengthTo());
-      return;
-    }
-    Emitter emitter = branches(house).get(measure.branch()).emitter();
-    String power = Dimension.POWER.show(Typed.rounded(emitter.ratedOutput()));
-    emitter(measure.branch(), emitter, power);
-  }
-
-  private void profiles(House before) {
+  /** One cut to another length stays what it is; any other is described anew. */
+  private void emitters(House before) {
     List<Branch> is = branches(house);
     for (int b = 0; b < is.size(); b++) {
+      Emitter was = branches(before).get(b).emitter();
       Emitter emitter = is.get(b).emitter();
-      if (!emitter.equals(branches(before).get(b).emitter())) {
-        double perMetre = emitter.run().orElseThrow().outputPerMetre();
-        emitter(b, emitter, Dimension.POWER_PER_LENGTH.show(perMetre));
+      if (emitter.equals(was)) {
+        continue;
+      }
+      if (!emitter.length().equals(was.length())) {
+        editor.put(branch(b), ArrangementKeys.LENGTH, emitter.length().getAsDouble());
+      } else {
+        emitter(
+            b,
+            emitter,
+            emitter
+                .run()
+                .map(run -> Dimension.POWER_PER_LENGTH.show(run.outputPerMetre()))
+                .orElseGet(() -> Dimension.POWER.show(Typed.rounded(emitter.ratedOutput()))));
       }
     }
   }
@@ -225,19 +225,20 @@ public final class RemediedScenario {
   }
 
   /** Openings stand in the text in the order in which a room has them. */
-  private void glazing(Measure.Glazing measure, House before) {
-    Room room = before.rooms().get(before.roomIndex(measure.room()));
-    List<Object> surfaces =
-        further(at(ScenarioFormat.ROOMS), measure.room(), RoomKeys.SURFACES.name());
+  private void glazing(String name, House before) {
+    int room = house.roomIndex(name);
+    List<Window> was = before.rooms().get(room).windows();
+    List<Window> is = house.rooms().get(room).windows();
+    List<Object> surfaces = further(at(ScenarioFormat.ROOMS), name, RoomKeys.SURFACES.name());
     int next = 0;
     for (int i = 0; i < editor.text.count(surfaces); i++) {
       List<Object> openings = further(surfaces, i, RoomKeys.OPENINGS.name());
       int count = editor.text.count(openings);
       for (int j = 0; j < count; j++) {
-        Window opening = room.windows().get(next++);
-        if (measure.concerns(opening)) {
+        Window opening = is.get(next);
+        if (!opening.equals(was.get(next++))) {
           List<Object> place = further(openings, j);
-          editor.put(place, RoomKeys.OPENING_U, measure.to(), RoomKeys.OPENING_TYPE);
+          editor.put(place, RoomKeys.OPENING_U, opening.uValue(), RoomKeys.OPENING_TYPE);
           editor.put(place, Glazing.G_VALUE, opening.gValue());
         }
       }

@@ -17,8 +17,24 @@ import settle.sim.control.OptimumStart;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Bypass;
+import settle.sim.measure.Balanced;
+import settle.sim.measure.BetterGlazing;
+import settle.sim.measure.BufferFitted;
+import settle.sim.measure.BypassFitted;
+import settle.sim.measure.CurveChanged;
+import settle.sim.measure.EarlierStart;
+import settle.sim.measure.HeadsRaised;
+import settle.sim.measure.HotterFlow;
+import settle.sim.measure.LargerEmitter;
+import settle.sim.measure.LargerSource;
+import settle.sim.measure.LessAirChange;
+import settle.sim.measure.LockshieldsTurned;
+import settle.sim.measure.LongerSkirting;
 import settle.sim.measure.Measure;
 import settle.sim.measure.Measure.Kind;
+import settle.sim.measure.PumpRaised;
+import settle.sim.measure.RicherProfile;
+import settle.sim.measure.ThermostatMoved;
 import settle.sim.source.Buffer;
 import settle.sim.study.Holding;
 
@@ -43,7 +59,7 @@ class RemediedScenarioTest {
   /** Written, read back, and settled as the changed house settles. */
   private static House roundTrip(String text, String arrangement, Measure... measures)
       throws ScenarioException {
-    boolean longer = Stream.of(measures).anyMatch(Measure.Length.class::isInstance);
+    boolean longer = Stream.of(measures).anyMatch(LongerSkirting.class::isInstance);
     double allowed = longer ? OTHER_WALLS : DIGITS;
     House house = ScenarioFiles.read(text, HERE).house();
     House meant = house;
@@ -74,17 +90,18 @@ class RemediedScenarioTest {
     String text = example("bakery.yaml");
     String as = "skirting as found";
     House house = ScenarioFiles.read(text, HERE).house();
-    House longer = roundTrip(text, as, new Measure.Length("shop", 3, 11.7, 12.4, 0));
+    House longer = roundTrip(text, as, new LongerSkirting("shop", 3, 11.7, 12.4, 0));
     assertThat(longer.arrangement(as).branches().get(3).emitter().ratedOutput())
         .isCloseTo(12.4 * 235, within(1e-9));
     // What was meant for one arrangement leaves the one that shares its lines by alias.
     assertThat(longer.arrangement("skirting balanced").branches().get(3).emitter().ratedOutput())
         .isCloseTo(11.7 * 235, within(1e-9));
-    roundTrip(text, as, new Measure.Profile("shop", 235, 290));
-    roundTrip(text, "radiators", new Measure.Radiator("shop", 3, 1.6 * 1720, 1.8 * 1720, 1.8));
-    House tight = roundTrip(text, as, new Measure.AirChange("shop", 0.8, 0.55));
+    roundTrip(text, as, new RicherProfile("shop", 235, 290));
+    roundTrip(
+        text, "radiators", new LargerEmitter("shop", 3, "radiator", 1.6 * 1720, 1.8 * 1720, 1.8));
+    House tight = roundTrip(text, as, new LessAirChange("shop", 0.8, 0.55));
     assertThat(tight.rooms().get(3).airChangesPerHour()).isEqualTo(0.55);
-    House glazed = roundTrip(text, as, new Measure.Glazing("shop", 2.8, 1.2));
+    House glazed = roundTrip(text, as, new BetterGlazing("shop", 2.8, 1.2));
     assertThat(glazed.rooms().get(3).windows()).allMatch(w -> w.uValue() == 1.2);
     assertThat(glazed.rooms().get(3).solarAperture())
         .isCloseTo(house.rooms().get(3).solarAperture(), within(1e-9));
@@ -99,18 +116,17 @@ class RemediedScenarioTest {
         roundTrip(
             text,
             as,
-            new Measure.Lockshields(
+            new LockshieldsTurned(
                 Kind.THROTTLE,
                 List.of(
-                    new Measure.Lockshields.Turn(0, "bakehouse", 4, 0.75),
-                    new Measure.Lockshields.Turn(4, "flour loft", 4, 1.125))),
-            new Measure.ThermostatMoved("bakehouse", "flour loft"),
-            new Measure.FlowTemperature(70, 75),
-            new Measure.PumpHead(25_000, 27_000));
+                    new LockshieldsTurned.Turn(0, "bakehouse", 4, 0.75),
+                    new LockshieldsTurned.Turn(4, "flour loft", 4, 1.125))),
+            new ThermostatMoved("bakehouse", "flour loft"),
+            new HotterFlow(70, 75),
+            new PumpRaised(25_000, 27_000));
     assertThat(set.control().referenceRoom()).isEqualTo("flour loft");
     assertThat(set.source().flowSetPoint()).isEqualTo(75);
-    assertThat(roundTrip(text, as, new Measure.Balanced(0.4, 1)).arrangement(as).balanced())
-        .isTrue();
+    assertThat(roundTrip(text, as, new Balanced(0.4, 1)).arrangement(as).balanced()).isTrue();
     String curved = example("insulated-house.yaml");
     House house = ScenarioFiles.read(curved, HERE).house();
     FlowCurve before = house.control().flowCurve().orElseThrow();
@@ -119,11 +135,11 @@ class RemediedScenarioTest {
         roundTrip(
             curved,
             "heated skirting",
-            new Measure.Heads("hall", 17, 19.5),
-            new Measure.Curve(before, after, house.designOutdoor()));
+            new HeadsRaised("hall", 17, 19.5),
+            new CurveChanged(before, after, house.designOutdoor()));
     assertThat(steeper.control().flowCurve()).contains(after);
     House earlier =
-        roundTrip(example("mid-terrace.yaml"), "heated skirting", new Measure.StartLead(0, 5400));
+        roundTrip(example("mid-terrace.yaml"), "heated skirting", new EarlierStart(0, 5400));
     assertThat(earlier.control().optimumStart()).isEqualTo(new OptimumStart.Fixed(5400));
   }
 
@@ -134,18 +150,17 @@ class RemediedScenarioTest {
     House house = ScenarioFiles.read(text, HERE).house();
     double flow = house.water().density() * 700 / 3.6e6;
     Buffer buffer = new Buffer(Buffer.Placement.PARALLEL, 0.05, 1, 20, flow);
-    Buffer back = roundTrip(text, as, new Measure.BufferFitted(buffer)).buffer().orElseThrow();
+    Buffer back = roundTrip(text, as, new BufferFitted(buffer)).buffer().orElseThrow();
     assertThat(back.sourceFlow()).isCloseTo(flow, within(1e-12));
     assertThat(back.volume()).isEqualTo(0.05);
     Bypass bypass = new Bypass(null, 11_000, 5000, 2);
-    assertThat(roundTrip(text, as, new Measure.BypassFitted(bypass)).distribution().bypass())
+    assertThat(roundTrip(text, as, new BypassFitted(bypass)).distribution().bypass())
         .contains(bypass);
-    House larger = roundTrip(text, as, new Measure.SourceSize(3400, 4500));
+    House larger = roundTrip(text, as, new LargerSource(3400, 4500));
     assertThat(larger.source().maximumPower(-3, 43))
         .isCloseTo(house.source().maximumPower(-3, 43) * 4500 / 3400, within(1e-6));
     House boiler =
-        roundTrip(
-            example("bakery.yaml"), "skirting as found", new Measure.SourceSize(18_000, 20_500));
+        roundTrip(example("bakery.yaml"), "skirting as found", new LargerSource(18_000, 20_500));
     assertThat(boiler.source().maximumPower(0, 0)).isCloseTo(20_500, within(1e-6));
     assertThat(((settle.sim.source.Boiler) boiler.source()).minimumPower())
         .isCloseTo(3600 * 20_500 / 18_000.0, within(1e-6));
@@ -171,8 +186,8 @@ class RemediedScenarioTest {
         roundTrip(
             text,
             "rail",
-            new Measure.Radiator("bath", 0, from, 450, Double.NaN),
-            new Measure.SourceSize(900, 1200));
+            new LargerEmitter("bath", 0, "towel rail", from, 450, Double.NaN),
+            new LargerSource(900, 1200));
     assertThat(back.arrangements().get(0).branches().get(0).emitter().ratedOutput())
         .isCloseTo(450, within(1e-9));
     assertThat(back.source().maximumPower(0, 0)).isCloseTo(1200, within(1e-9));

@@ -23,6 +23,14 @@ public interface Emitter {
   /** What it is called. */
   String name();
 
+  /** What the trade calls one of its kind: "radiator". */
+  String noun();
+
+  /** What is said of its kind where programs read it. */
+  default String kind() {
+    return noun();
+  }
+
   /** Output at 75/65/20 [W]. */
   double ratedOutput();
 

@@ -70,6 +70,16 @@ public record PanelEmitter(
   }
 
   @Override
+  public String noun() {
+    return Double.isNaN(ownLength) ? "towel rail" : "radiator";
+  }
+
+  @Override
+  public String kind() {
+    return "radiator";
+  }
+
+  @Override
   public Optional<Run> run() {
     return Optional.empty();
   }

@@ -70,6 +70,16 @@ public record PerimeterEmitter(
   }
 
   @Override
+  public String noun() {
+    return "skirting";
+  }
+
+  @Override
+  public String kind() {
+    return "perimeter";
+  }
+
+  @Override
   public Optional<Run> run() {
     return Optional.of(new Run(runLength, ratedOutputPerMetre, face.height));
   }

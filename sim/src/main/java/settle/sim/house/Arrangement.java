@@ -24,14 +24,10 @@ public record Arrangement(String name, List<Branch> branches, boolean balanced) 
     }
   }
 
-  /** Whether its emitters run along the walls, stand as radiators, or both. */
-  public EmitterKind emitterKind() {
-    boolean perimeter = branches.stream().anyMatch(b -> b.emitter().run().isPresent());
-    boolean radiator = branches.stream().anyMatch(b -> b.emitter().run().isEmpty());
-    if (perimeter && radiator) {
-      return EmitterKind.MIXED;
-    }
-    return perimeter ? EmitterKind.PERIMETER : EmitterKind.RADIATOR;
+  /** The kind of its emitters; "mixed" if they are of several. */
+  public String emitterKind() {
+    List<String> kinds = branches.stream().map(b -> b.emitter().kind()).distinct().toList();
+    return kinds.size() == 1 ? kinds.get(0) : "mixed";
   }
 
   /** The same arrangement with other branches. */

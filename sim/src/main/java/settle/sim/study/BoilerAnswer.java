@@ -18,8 +18,6 @@ import settle.sim.source.Source;
  * @param flowNeeded least flow temperature that holds every room in design weather [°C]; empty if
  *     none does
  * @param season what it takes over a season
- * @param cyclesAbove outdoor temperature above which its least output is more than the load, so
- *     that it starts and stops [°C]; empty if it never is
  * @param days how it worked in the weathers that were run
  * @param doubts empty if nothing is doubtful
  */
@@ -30,7 +28,6 @@ public record BoilerAnswer(
     double flowAsked,
     OptionalDouble flowNeeded,
     Season season,
-    OptionalDouble cyclesAbove,
     List<SourceDay> days,
     List<Notice> doubts) {
 
@@ -65,15 +62,21 @@ public record BoilerAnswer(
             rest.holding().asked(outdoor),
             rest.holding().leastFlow(outdoor),
             season,
-            season.asControlled().cyclesAbove(),
             days,
             List.of());
     return Optional.of(answer.with(SourceDoubts.about(answer, house)));
   }
 
   private BoilerAnswer with(List<Notice> said) {
-    return new BoilerAnswer(
-        unit, load, capacity, flowAsked, flowNeeded, season, cyclesAbove, days, said);
+    return new BoilerAnswer(unit, load, capacity, flowAsked, flowNeeded, season, days, said);
+  }
+
+  /**
+   * Outdoor temperature above which its least output is more than the load, so that it starts and
+   * stops [°C]; empty if it never is.
+   */
+  public OptionalDouble cyclesAbove() {
+    return season.asControlled().cyclesAbove();
   }
 
   /** Share of the season's heat made with the return below the dew point [-]. */

@@ -20,22 +20,11 @@ import settle.sim.source.WaterNeeded;
  * @param load heat the water takes in design weather, at the flow temperature asked for [W]
  * @param capacity what the compressor gives there, icing included [W]
  * @param capacityWithBackup the same with the electric heater that is fitted [W]
- * @param flowAsked flow temperature that the controls ask for in design weather [°C]
- * @param flowNeeded least flow temperature that holds every room in design weather [°C]; empty if
- *     none does
- * @param highestFlow flow temperature the unit never passes [°C]
- * @param covered whether its declared performance covers design weather at that flow temperature
+ * @param flow how hot its water is asked to be, and can be
  * @param season what it takes over a season
- * @param bivalence outdoor temperature below which the compressor does not carry the house alone
- *     [°C]; empty if it does down to design weather
- * @param cyclesAbove outdoor temperature above which its least output is more than the load, so
- *     that it starts and stops [°C]; empty if it never is
- * @param mildOutdoor outdoor temperature for which mild weather stands: {@link #MILD}, or design
- *     weather where that is milder [°C]
- * @param mild how it starts and stops there with the water as it is; empty if it runs through
- * @param mildCured the same with a vessel that makes up for the water lacking; empty likewise
- * @param days how it worked in the weathers that were run
+ * @param mild how it starts and stops in mild weather
  * @param water what it needs of water and has
+ * @param days how it worked in the weathers that were run
  * @param doubts empty if nothing is doubtful
  */
 public record HeatPumpAnswer(
@@ -43,16 +32,9 @@ public record HeatPumpAnswer(
     double load,
     double capacity,
     double capacityWithBackup,
-    double flowAsked,
-    OptionalDouble flowNeeded,
-    double highestFlow,
-    boolean covered,
+    Flow flow,
     Season season,
-    OptionalDouble bivalence,
-    OptionalDouble cyclesAbove,
-    double mildOutdoor,
-    Optional<Cycling> mild,
-    Optional<Cycling> mildCured,
+    Mild mild,
     Water water,
     List<SourceDay> days,
     List<Notice> doubts) {
@@ -85,49 +67,62 @@ public record HeatPumpAnswer(
     SeasonAtRest rest = new SeasonAtRest(house, arrangement, season.climate());
     double outdoor = house.designOutdoor();
     SeasonAtRest.Drawn design = rest.controlled(outdoor);
-    double mildOutdoor = Math.max(MILD, outdoor);
-    SeasonAtRest.Drawn mild = rest.controlled(mildOutdoor);
     Delivery atDesign = pump.deliver(outdoor, design.load(), design.flow(), design.returning());
-    Delivery atMild = pump.deliver(mildOutdoor, mild.load(), mild.flow(), mild.returning());
-    WaterProperties liquid = house.water();
-    double heatOfWater = liquid.density() * liquid.specificHeat();
+    double mildOutdoor = Math.max(MILD, outdoor);
+    SeasonAtRest.Drawn drawn = rest.controlled(mildOutdoor);
+    double least = pump.deliver(mildOutdoor, drawn.load(), drawn.flow(), drawn.returning()).least();
     DoubleUnaryOperator moved = rest.waterMoved(mildOutdoor);
-    Water water =
-        new Water(
-            moved.applyAsDouble(pump.minimumOnTime()),
-            new HouseModel(house, arrangement, 1).waterVolume(),
-            WaterNeeded.of(pump, mildOutdoor, mild.flow(), heatOfWater),
-            pump.minimumFlow(),
-            mild.throughSource(),
-            rest.throughSourceAtMost(),
-            throttledFrom(rest, outdoor, pump.minimumFlow()),
-            atMild.least() / (mild.throughSource() * liquid.specificHeat()),
-            2 * pump.switchingBand());
+    Water water = Water.of(house, rest, drawn, least, moved, new HouseModel(house, arrangement, 1));
+    Flow flow =
+        new Flow(
+            rest.holding().asked(outdoor),
+            rest.holding().leastFlow(outdoor),
+            pump.highestFlow(),
+            pump.ratings().get().covers(outdoor, design.flow()));
+    Mild mild =
+        new Mild(
+            mildOutdoor,
+            Cycling.of(pump, drawn.load(), least, moved, heatOf(house.water())),
+            Cycling.of(
+                pump,
+                drawn.load(),
+                least,
+                time -> moved.applyAsDouble(time) + water.lacking(),
+                heatOf(house.water())));
     HeatPumpAnswer answer =
         new HeatPumpAnswer(
             pump.name(),
             design.load(),
             atDesign.capacity(),
             atDesign.capacity() + pump.backup().map(b -> b.availableAt(outdoor)).orElse(0.0),
-            rest.holding().asked(outdoor),
-            rest.holding().leastFlow(outdoor),
-            pump.highestFlow(),
-            pump.ratings().get().covers(outdoor, design.flow()),
+            flow,
             season,
-            season.asControlled().bivalence(),
-            season.asControlled().cyclesAbove(),
-            mildOutdoor,
-            Cycling.of(pump, mild.load(), atMild.least(), moved, heatOfWater),
-            Cycling.of(
-                pump,
-                mild.load(),
-                atMild.least(),
-                time -> moved.applyAsDouble(time) + water.lacking(),
-                heatOfWater),
+            mild,
             water,
             days,
             List.of());
     return Optional.of(answer.with(SourceDoubts.about(answer, house)));
+  }
+
+  /** rho c [J/(m³ K)]. */
+  private static double heatOf(WaterProperties water) {
+    return water.density() * water.specificHeat();
+  }
+
+  /**
+   * Outdoor temperature below which the compressor does not carry the house alone [°C]; empty if it
+   * does down to design weather.
+   */
+  public OptionalDouble bivalence() {
+    return season.asControlled().bivalence();
+  }
+
+  /**
+   * Outdoor temperature above which its least output is more than the load, so that it starts and
+   * stops [°C]; empty if it never is.
+   */
+  public OptionalDouble cyclesAbove() {
+    return season.asControlled().cyclesAbove();
   }
 
   /** Lowest outdoor temperature of the season from which on the valves leave too little flow. */
@@ -149,24 +144,29 @@ public record HeatPumpAnswer(
 
   private HeatPumpAnswer with(List<Notice> said) {
     return new HeatPumpAnswer(
-        unit,
-        load,
-        capacity,
-        capacityWithBackup,
-        flowAsked,
-        flowNeeded,
-        highestFlow,
-        covered,
-        season,
-        bivalence,
-        cyclesAbove,
-        mildOutdoor,
-        mild,
-        mildCured,
-        water,
-        days,
-        said);
+        unit, load, capacity, capacityWithBackup, flow, season, mild, water, days, said);
   }
+
+  /**
+   * How hot the water is asked to be in design weather, and can be.
+   *
+   * @param asked flow temperature that the controls ask for [°C]
+   * @param needed least that holds every room [°C]; empty if none does
+   * @param highest flow temperature the unit never passes [°C]
+   * @param covered whether its declared performance covers design weather at the flow temperature
+   *     it gives there
+   */
+  public record Flow(double asked, OptionalDouble needed, double highest, boolean covered) {}
+
+  /**
+   * How it starts and stops in mild weather.
+   *
+   * @param outdoor outdoor temperature for which mild weather stands: {@link #MILD}, or design
+   *     weather where that is milder [°C]
+   * @param now with the water as it is; empty if it runs through
+   * @param cured with a vessel that makes up for the water lacking; empty likewise
+   */
+  public record Mild(double outdoor, Optional<Cycling> now, Optional<Cycling> cured) {}
 
   /**
    * Starting and stopping against a steady load, all the water mixed:
@@ -263,6 +263,27 @@ public record HeatPumpAnswer(
       OptionalDouble throttledFrom,
       double rise,
       double swing) {
+
+    private static Water of(
+        House house,
+        SeasonAtRest rest,
+        SeasonAtRest.Drawn mild,
+        double leastOutput,
+        DoubleUnaryOperator moved,
+        HouseModel model) {
+      Source pump = house.source();
+      double mildOutdoor = Math.max(MILD, house.designOutdoor());
+      return new Water(
+          moved.applyAsDouble(pump.minimumOnTime()),
+          model.waterVolume(),
+          WaterNeeded.of(pump, mildOutdoor, mild.flow(), heatOf(house.water())),
+          pump.minimumFlow(),
+          mild.throughSource(),
+          rest.throughSourceAtMost(),
+          HeatPumpAnswer.throttledFrom(rest, house.designOutdoor(), pump.minimumFlow()),
+          leastOutput / (mild.throughSource() * house.water().specificHeat()),
+          2 * pump.switchingBand());
+    }
 
     /**
      * Whether its least output warms what passes by more than lies between start and stop: then it

@@ -65,50 +65,6 @@ public final class Holding {
   }
 
   /**
-   * One room's answers.
-   *
-   * @param room its name
-   * @param want day want-temperature [°C]
-   * @param load heat it needs in design weather [W]
-   * @param output most its emitters give at the flow temperature that the controls ask for in
-   *     design weather, the room at want, with what its pipes give there when it has settled on it
-   *     [W]
-   * @param settled operative temperature at which it settles in design weather, as controlled [°C]
-   * @param holds whether that holds it
-   * @param holdingOutdoor lowest outdoor temperature down to which it is held, as controlled [°C];
-   *     empty if not even in mild weather; {@link #coldest} stands for that and below
-   * @param leastFlow lowest flow temperature that holds it in design weather [°C]; empty if none up
-   *     to {@link #HOTTEST_FLOW} does
-   */
-  public record RoomAnswer(
-      String room,
-      double want,
-      double load,
-      double output,
-      double settled,
-      boolean holds,
-      OptionalDouble holdingOutdoor,
-      OptionalDouble leastFlow) {
-
-    /**
-     * The same room as it was judged.
-     *
-     * @param operative operative temperature it has in design weather [°C]
-     * @param held whether it is held all season
-     * @param downTo lowest outdoor temperature down to which it is held [°C]; empty if not even in
-     *     mild weather
-     */
-    RoomAnswer judged(double operative, boolean held, OptionalDouble downTo) {
-      return new RoomAnswer(room, want, load, output, operative, held, downTo, leastFlow);
-    }
-
-    /** What emitters and pipes can give more than the load, as a share of it [-]. */
-    public double margin() {
-      return output / load - 1;
-    }
-  }
-
-  /**
    * Lowest outdoor temperature that is looked at [°C].
    *
    * @param designOutdoor design temperature [°C]
@@ -135,8 +91,8 @@ public final class Holding {
     FullOutput full = new FullOutput(model, asked);
     SettledHouse kept = settled(outdoor).at(asked);
     List<RoomAnswer> answers = new ArrayList<>();
-    for (int r : heated()) {
-      double want = want(r);
+    for (int r : model.heatedRooms()) {
+      double want = house.dayWant(r);
       answers.add(
           new RoomAnswer(
               house.rooms().get(r).name(),
@@ -165,11 +121,7 @@ public final class Holding {
    * @param outdoor outdoor temperature [°C]
    */
   public double worstShortfall(double outdoor) {
-    double worst = Double.NEGATIVE_INFINITY;
-    for (double shortfall : shortfallsOfHeated(outdoor)) {
-      worst = Math.max(worst, shortfall);
-    }
-    return worst;
+    return worst(shortfalls(settled(outdoor).asControlled()));
   }
 
   /**
@@ -180,7 +132,7 @@ public final class Holding {
    */
   public double[] shortfallsOfHeated(double outdoor) {
     double[] all = shortfalls(settled(outdoor).asControlled());
-    return IntStream.of(heated()).mapToDouble(r -> all[r]).toArray();
+    return IntStream.of(model.heatedRooms()).mapToDouble(r -> all[r]).toArray();
   }
 
   /**
@@ -223,7 +175,7 @@ public final class Holding {
   /** Heat the house needs from its emitters in design weather [W]. */
   public double load() {
     double sum = 0;
-    for (int r : heated()) {
+    for (int r : model.heatedRooms()) {
       sum += design.load(r);
     }
     return sum;
@@ -268,6 +220,19 @@ public final class Holding {
     return new FullOutput(model, flow).of(room) + settled(outdoor).at(flow).pipeHeat(room);
   }
 
+  /** How much more than the source has a house must take for the source to be short [-]. */
+  private static final double WEAK = 1.005;
+
+  /**
+   * Whether at an outdoor temperature [°C] the house would take more than the source has, at the
+   * flow temperature asked for.
+   */
+  boolean overloadsSource(double outdoor) {
+    double asked = asked(outdoor);
+    return settled(outdoor).at(asked).sourceHeat()
+        > house.source().maximumPower(outdoor, asked) * WEAK;
+  }
+
   /** Heat a room needs at an outdoor temperature [W]. */
   double load(int room, double outdoor) {
     return new DesignFlows(model, outdoor).load(room);
@@ -281,9 +246,8 @@ public final class Holding {
    * @return [°C]; empty if none up to {@link #HOTTEST_FLOW} does
    */
   public OptionalDouble leastFlow(int room, double outdoor) {
-    SettledHouse house = settled(outdoor);
-    DoubleUnaryOperator shortfall = flow -> shortfalls(house.at(flow))[room];
-    return lowest(shortfall);
+    SettledHouse settled = settled(outdoor);
+    return lowest(flow -> shortfalls(settled.at(flow))[room]);
   }
 
   /**
@@ -293,17 +257,8 @@ public final class Holding {
    * @return [°C]; empty if none up to {@link #HOTTEST_FLOW} does
    */
   public OptionalDouble leastFlow(double outdoor) {
-    SettledHouse house = settled(outdoor);
-    DoubleUnaryOperator shortfall =
-        flow -> {
-          double[] all = shortfalls(house.at(flow));
-          double worst = Double.NEGATIVE_INFINITY;
-          for (int r : heated()) {
-            worst = Math.max(worst, all[r]);
-          }
-          return worst;
-        };
-    return lowest(shortfall);
+    SettledHouse settled = settled(outdoor);
+    return lowest(flow -> worst(shortfalls(settled.at(flow))));
   }
 
   private static OptionalDouble lowest(DoubleUnaryOperator shortfall) {
@@ -320,16 +275,15 @@ public final class Holding {
   private double[] shortfalls(SettledHouse settled) {
     double[] shortfall = new double[house.rooms().size()];
     for (int r = 0; r < shortfall.length; r++) {
-      shortfall[r] = want(r) - house.wantTolerance() - settled.operative(r);
+      shortfall[r] = house.dayWant(r) - house.wantTolerance() - settled.operative(r);
     }
     return shortfall;
   }
 
-  private double want(int room) {
-    return house.rooms().get(room).want().maximum();
-  }
-
-  private int[] heated() {
-    return model.heatedRooms();
+  private double worst(double[] shortfall) {
+    return IntStream.of(model.heatedRooms())
+        .mapToDouble(r -> shortfall[r])
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
   }
 }

@@ -1,7 +1,5 @@
 package settle.sim.study;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -90,22 +88,14 @@ public record Lift(
 
   /** The house with all of it carried out. */
   public House on(House house, String arrangement) {
-    return on(house, arrangement, measures);
-  }
-
-  private static House on(House house, String arrangement, List<Measure> measures) {
-    House with = house;
-    for (Measure measure : measures) {
-      with = measure.on(with, arrangement);
-    }
-    return with;
+    return Measure.all(measures, house, arrangement);
   }
 
   private static final class Search {
     private final House house;
     private final String name;
     private final Judgement judgement;
-    private final List<Measure> least;
+    private final MeasureSet least;
     private final Odds asStated;
     private final int samples;
     private final long seed;
@@ -123,7 +113,7 @@ public record Lift(
       this.house = house;
       this.name = name;
       this.judgement = judgement;
-      this.least = least;
+      this.least = new MeasureSet(least);
       this.asStated = asStated;
       samples = Math.max(asStated.estimate().samples(), LEAST_SAMPLES);
       this.seed = seed;
@@ -132,11 +122,11 @@ public record Lift(
     }
 
     Lift search() {
-      Odds odds = least.isEmpty() ? asStated : odds(least, samples);
+      Odds odds = least.measures().isEmpty() ? asStated : odds(least, samples);
       Lift plain = lift(least, odds);
-      List<Measure> set = least;
+      MeasureSet set = least;
       for (int n = 0; n < MOST_ADDED && odds.headsTurnedUp().keepUp() < sure; n++) {
-        Optional<List<Measure>> next = next(set, odds.weakest().room());
+        Optional<MeasureSet> next = next(set, odds.weakest().room());
         if (next.isEmpty()) {
           return plain;
         }
@@ -148,43 +138,47 @@ public record Lift(
       return found.added.isEmpty() || (found.enough && isHeld(set)) ? found : plain;
     }
 
-    private Lift lift(List<Measure> set, Odds odds) {
+    private Lift lift(MeasureSet set, Odds odds) {
       double share = odds.headsTurnedUp().keepUp();
       return new Lift(
-          set,
-          set.stream().filter(m -> !least.contains(m)).toList(),
+          set.measures(),
+          set.measures().stream().filter(m -> !least.measures().contains(m)).toList(),
           share,
           odds.estimate().samples(),
           odds.weakest().room(),
           share >= sure);
     }
 
-    private Odds odds(List<Measure> set, int houses) {
-      House with = on(house, name, set);
+    private Odds odds(MeasureSet set, int houses) {
+      House with = set.on(house, name);
       return Odds.of(with, with.arrangement(name), houses, seed, workers, done -> {});
     }
 
-    private boolean isHeld(List<Measure> set) {
-      House with = on(house, name, set);
+    private double share(MeasureSet set, int houses) {
+      return odds(set, houses).headsTurnedUp().keepUp();
+    }
+
+    private boolean isHeld(MeasureSet set) {
+      House with = set.on(house, name);
       Judgement after = Judgement.of(with, with.arrangement(name), workers);
       return after.holds() && after.confirmedByRun();
     }
 
     /** The set with the measure of least effort that does it, or else with what brings most. */
-    private Optional<List<Measure>> next(List<Measure> set, String room) {
+    private Optional<MeasureSet> next(MeasureSet set, String room) {
       double most = share(set, FEW) + NOTABLE;
-      List<Measure> partial = null;
+      MeasureSet partial = null;
       for (Kind kind : KINDS) {
-        if (RemedySearch.excluded(set, kind)) {
+        if (set.excludes(kind)) {
           continue;
         }
-        List<Measure> others = without(set, kind, room);
-        House with = on(house, name, others);
-        for (Ladder ladder : Ladder.of(with, name, List.of(room), judgement, EnumSet.of(kind))) {
-          List<Measure> furthest = and(others, ladder.furthest());
+        MeasureSet others = set.without(kind, room);
+        House with = others.on(house, name);
+        for (Ladder ladder : Ladders.of(with, name, List.of(room), judgement, EnumSet.of(kind))) {
+          MeasureSet furthest = others.with(ladder.furthest());
           double share = ladder.rises() ? share(furthest, FEW) : 0;
           if (share >= sure) {
-            return Optional.of(enough(others, ladder.rungs()));
+            return Optional.of(enough(others, ladder));
           }
           if (share > most) {
             most = share;
@@ -196,40 +190,14 @@ public record Lift(
     }
 
     /** The set with the lowest rung with which enough houses are held. */
-    private List<Measure> enough(List<Measure> others, List<Measure> rungs) {
-      int low = 0;
-      int high = rungs.size() - 1;
-      while (low < high) {
-        int middle = (low + high) >>> 1;
-        if (share(and(others, rungs.get(middle)), FEW) >= sure) {
-          high = middle;
-        } else {
-          low = middle + 1;
-        }
-      }
-      List<Measure> found = and(others, rungs.get(low));
-      int last = Math.min(low + FURTHER, rungs.size() - 1);
+    private MeasureSet enough(MeasureSet others, Ladder ladder) {
+      int low = ladder.lowest(0, rung -> share(others.with(rung), FEW) >= sure);
+      MeasureSet found = others.with(ladder.rungs().get(low));
+      int last = Math.min(low + FURTHER, ladder.rungs().size() - 1);
       for (int k = low + 1; k <= last && share(found, samples) < sure; k++) {
-        found = and(others, rungs.get(k));
+        found = others.with(ladder.rungs().get(k));
       }
       return found;
-    }
-
-    private double share(List<Measure> set, int houses) {
-      return odds(set, houses).headsTurnedUp().keepUp();
-    }
-
-    private static List<Measure> without(List<Measure> set, Kind kind, String room) {
-      return set.stream()
-          .filter(m -> m.kind() != kind || !(m.room().isEmpty() || m.room().equals(room)))
-          .toList();
-    }
-
-    private static List<Measure> and(List<Measure> set, Measure one) {
-      List<Measure> more = new ArrayList<>(set);
-      more.add(one);
-      more.sort(Comparator.comparing(Measure::kind));
-      return more;
     }
   }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
-import settle.sim.measure.Measure;
+import settle.sim.measure.EarlierStart;
 import settle.sim.study.WarmUps.WarmUp;
 
 /**
@@ -47,7 +47,7 @@ final class Preheat {
     double lead = from;
     for (int k = 0; k < MOST_RUNS && late > 0 && lead < LONGEST; k++) {
       lead = Math.min(LONGEST, SPACING * Math.ceil((lead + late) / SPACING));
-      House earlier = new Measure.StartLead(from, lead).on(house, arrangement.name());
+      House earlier = new EarlierStart(from, lead).on(house, arrangement.name());
       late = late(WarmUps.fromSetback(earlier, arrangement), allowed);
     }
     Remedy.Status status =
@@ -57,7 +57,7 @@ final class Preheat {
     return Optional.of(
         new Remedy(
             slowest,
-            new Measure.StartLead(from, lead),
+            new EarlierStart(from, lead),
             status,
             LONGEST,
             List.of(),

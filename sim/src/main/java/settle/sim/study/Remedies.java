@@ -1,7 +1,6 @@
 package settle.sim.study;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import settle.sim.house.Arrangement;
@@ -56,18 +55,11 @@ public record Remedies(
 
     /** The house with all of them carried out. */
     public House on(House house, String arrangement) {
-      House with = house;
-      for (Measure measure : measures) {
-        with = measure.on(with, arrangement);
-      }
-      return with;
+      return Measure.all(measures, house, arrangement);
     }
 
     private Cure and(Measure one) {
-      List<Measure> more = new ArrayList<>(measures);
-      more.add(one);
-      more.sort(Comparator.comparing(Measure::kind));
-      return new Cure(more, effects);
+      return new Cure(new MeasureSet(measures).with(one).measures(), effects);
     }
   }
 
@@ -96,7 +88,7 @@ public record Remedies(
     if (judgement.holds()) {
       return Preheat.of(house, arrangement, warmUps).map(Remedies::earlier).orElse(NONE);
     }
-    Remedies found = new RemedySearch(house, arrangement.name(), judgement).search();
+    Remedies found = new RemedySearch(new Case(house, arrangement, judgement)).search();
     return found.cure.isEmpty() ? found : found.inTime(house, arrangement);
   }
 

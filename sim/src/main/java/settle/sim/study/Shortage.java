@@ -1,8 +1,9 @@
 package settle.sim.study;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import settle.sim.atrest.Balancing;
-import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
 
@@ -12,11 +13,7 @@ import settle.sim.hydraulics.Balance;
  * @param room its name
  * @param want day want-temperature [°C]
  * @param outdoor outdoor temperature [°C]
- * @param operative operative temperature it has: by the run the mean of its day, else at rest [°C]
- * @param least lowest in the run, else lowest that it may be at rest [°C]
- * @param most highest in the run [°C]; likewise
- * @param byRun whether a run says so
- * @param settles whether the house stands still there, and by the run where the rest says
+ * @param warmth how warm it is there
  * @param cause why
  * @param flowAsked flow temperature asked for in that weather [°C]
  * @param flowNeeded lowest flow temperature that holds the room there [°C]; empty if none does
@@ -28,17 +25,39 @@ public record Shortage(
     String room,
     double want,
     double outdoor,
-    double operative,
-    double least,
-    double most,
-    boolean byRun,
-    boolean settles,
+    Warmth warmth,
     Cause cause,
     double flowAsked,
     OptionalDouble flowNeeded,
     double output,
     double load,
     double blocked) {
+
+  /**
+   * How warm a room is.
+   *
+   * @param operative operative temperature it has: by the run the mean of its day, else at rest
+   *     [°C]
+   * @param least lowest in the run, else lowest that it may be at rest [°C]
+   * @param most highest in the run [°C]; likewise
+   * @param byRun whether a run says so
+   * @param settles whether the house stands still there, and by the run where the rest says
+   */
+  public record Warmth(
+      double operative, double least, double most, boolean byRun, boolean settles) {
+
+    static Warmth of(Judgement.Weather weather, int room, int index) {
+      Judgement.AtRest rest = weather.rest();
+      double mean = weather.run().map(day -> day.operative()[index]).orElse(rest.operative()[room]);
+      double least = weather.run().map(day -> day.least()[index]).orElse(rest.lowest()[room]);
+      double most = weather.run().map(day -> day.most()[index]).orElse(rest.highest()[room]);
+      boolean settles =
+          rest.claims()
+              && least >= rest.lowest()[room] - Judgement.DISAGREEMENT
+              && most <= rest.highest()[room] + Judgement.DISAGREEMENT;
+      return new Warmth(mean, least, most, weather.byRun(), settles);
+    }
+  }
 
   /** Why a room is not held. The first that is so is given. */
   public enum Cause {
@@ -63,104 +82,86 @@ public record Shortage(
   /** Share of a day with the source kept off that matters [-]. */
   private static final double NOTABLE = 0.02;
 
-  /** How much more than the source has the house must take for the source to be the reason [-]. */
-  private static final double WEAK = 1.005;
-
   /**
    * Looks for the room and the reason.
    *
-   * @param house the house
-   * @param arrangement one of its arrangements
-   * @param holding its answers at rest
-   * @param judgement what was found of it, some room not being held
+   * @param as the house and what was found of it, some room not being held
    */
-  static Shortage of(House house, Arrangement arrangement, Holding holding, Judgement judgement) {
-    Judgement.Weather weather = judgement.worst();
+  static Shortage of(Case as) {
+    Judgement.Weather weather = as.judged().worst();
     int at = 0;
     for (int r = 1; r < weather.shortfall().length; r++) {
       at = weather.shortfall()[r] > weather.shortfall()[at] ? r : at;
     }
-    Judgement.Asked room = judgement.rooms().get(at);
-    int index = room.index();
+    Judgement.Asked room = as.judged().rooms().get(at);
     double outdoor = weather.outdoor();
-    double asked = holding.asked(outdoor);
-    OptionalDouble needed = holding.leastFlow(index, outdoor);
-    double output = holding.output(index, outdoor, asked);
-    double load = holding.load(index, outdoor);
-    double rest = weather.rest().operative()[at];
-    double blocked = weather.run().map(day -> day.supply().blocked()).orElse(0.0);
-    Cause cause;
-    if (weather.run().filter(day -> day.supply().neverRan()).isPresent()) {
-      cause = Cause.NEVER_RUNS;
-    } else if (blocked > NOTABLE) {
-      cause = Cause.BLOCKED;
-    } else if (weak(house, holding, outdoor, asked)) {
-      cause = Cause.SOURCE;
-    } else if (unbalanced(house, arrangement, holding, index, outdoor)) {
-      cause = Cause.UNBALANCED;
-    } else if (thermostatElsewhere(house, room.name())
-        && needed.orElse(Double.POSITIVE_INFINITY) <= asked) {
-      cause = Cause.THERMOSTAT;
-    } else if (needed.isPresent()
-        && needed.getAsDouble() > asked
-        && needed.getAsDouble() <= house.source().highestFlow()) {
-      cause = Cause.COOL_WATER;
-    } else {
-      cause = output < load ? Cause.EMITTER : Cause.VALVE;
-    }
-    double mean = weather.run().map(day -> day.operative()[index]).orElse(rest);
+    double asked = as.holding().asked(outdoor);
+    OptionalDouble needed = as.holding().leastFlow(room.index(), outdoor);
+    double output = as.holding().output(room.index(), outdoor, asked);
+    double load = as.holding().load(room.index(), outdoor);
     return new Shortage(
         room.name(),
         room.want(),
         outdoor,
-        mean,
-        weather.run().map(day -> day.least()[index]).orElse(weather.rest().lowest()[at]),
-        weather.run().map(day -> day.most()[index]).orElse(weather.rest().highest()[at]),
-        weather.byRun(),
-        settles(weather, at, index),
-        cause,
+        Warmth.of(weather, at, room.index()),
+        cause(as, weather, room)
+            .orElseGet(() -> ofRoom(as.house(), room.name(), asked, needed, output < load)),
         asked,
         needed,
         output,
         load,
-        blocked);
+        blocked(weather));
   }
 
-  private static boolean settles(Judgement.Weather weather, int room, int index) {
-    return weather.rest().claims()
-        && weather
-            .run()
-            .map(
-                day ->
-                    day.least()[index] >= weather.rest().lowest()[room] - Judgement.DISAGREEMENT
-                        && day.most()[index]
-                            <= weather.rest().highest()[room] + Judgement.DISAGREEMENT)
-            .orElse(true);
+  private static double blocked(Judgement.Weather weather) {
+    return weather.run().map(day -> day.supply().blocked()).orElse(0.0);
   }
 
-  private static boolean weak(House house, Holding holding, double outdoor, double asked) {
-    double taken = holding.settled(outdoor).at(asked).sourceHeat();
-    return taken > house.source().maximumPower(outdoor, asked) * WEAK;
+  /** The reason, if it lies in source or water. */
+  private static Optional<Cause> cause(Case as, Judgement.Weather weather, Judgement.Asked room) {
+    if (weather.run().filter(day -> day.supply().neverRan()).isPresent()) {
+      return Optional.of(Cause.NEVER_RUNS);
+    }
+    if (blocked(weather) > NOTABLE) {
+      return Optional.of(Cause.BLOCKED);
+    }
+    if (as.holding().overloadsSource(weather.outdoor())) {
+      return Optional.of(Cause.SOURCE);
+    }
+    return unbalanced(as, room, weather.outdoor())
+        ? Optional.of(Cause.UNBALANCED)
+        : Optional.empty();
+  }
+
+  /** The reason, if it lies in flow temperature or room. */
+  private static Cause ofRoom(
+      House house, String room, double asked, OptionalDouble needed, boolean weak) {
+    boolean hotEnough = needed.isPresent() && needed.getAsDouble() <= asked;
+    if (hotEnough && thermostatElsewhere(house, room)) {
+      return Cause.THERMOSTAT;
+    }
+    if (needed.isPresent() && !hotEnough && needed.getAsDouble() <= house.source().highestFlow()) {
+      return Cause.COOL_WATER;
+    }
+    return weak ? Cause.EMITTER : Cause.VALVE;
   }
 
   private static boolean thermostatElsewhere(House house, String room) {
     return house.control().thermostat().isFitted() && !house.control().referenceRoom().equals(room);
   }
 
-  private static boolean unbalanced(
-      House house, Arrangement arrangement, Holding holding, int room, double outdoor) {
-    if (arrangement.balanced()) {
+  private static boolean unbalanced(Case as, Judgement.Asked room, double outdoor) {
+    if (as.arrangement().balanced()) {
       return false;
     }
-    String name = house.rooms().get(room).name();
-    double share = Double.POSITIVE_INFINITY;
-    for (Balance.BranchBalance b : Balancing.balance(holding.model()).branches()) {
-      int branch = Balancing.balance(holding.model()).branches().indexOf(b);
-      if (arrangement.branches().get(branch).room().equals(name)) {
-        share = Math.min(share, b.flow() / b.designFlow());
-      }
-    }
-    Arrangement balanced = new Arrangement(arrangement.name(), arrangement.branches(), true);
-    return share < 1 && new Holding(house, balanced).shortfall(outdoor, room) <= 0;
+    List<Balance.BranchBalance> water = Balancing.balance(as.holding().model()).branches();
+    double share =
+        as.branchesOf(room.name())
+            .mapToDouble(b -> water.get(b).flow() / water.get(b).designFlow())
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    return share < 1
+        && new Holding(as.house(), as.arrangement().asBalanced()).shortfall(outdoor, room.index())
+            <= 0;
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import settle.sim.house.House;
+import settle.sim.house.WaterProperties;
 import settle.sim.notice.Code;
 import settle.sim.notice.Notice;
 import settle.sim.source.WaterNeeded;
@@ -38,42 +39,42 @@ final class SourceDoubts {
   static List<Notice> about(HeatPumpAnswer answer, House house) {
     List<Notice> doubts = new ArrayList<>();
     power(doubts, answer);
-    double highest = answer.highestFlow();
-    if (answer.flowNeeded().orElse(0) > highest) {
-      doubts.add(Notice.of(Code.FLOW_OUT_OF_REACH, answer.flowNeeded().getAsDouble(), highest));
+    HeatPumpAnswer.Flow flow = answer.flow();
+    if (flow.needed().orElse(0) > flow.highest()) {
+      doubts.add(Notice.of(Code.FLOW_OUT_OF_REACH, flow.needed().getAsDouble(), flow.highest()));
     } else {
-      flow(doubts, answer.flowAsked(), answer.flowNeeded());
+      flow(doubts, flow.asked(), flow.needed());
     }
-    if (answer.flowAsked() > highest) {
-      doubts.add(Notice.of(Code.CURVE_TOO_HIGH, answer.flowAsked(), highest));
+    if (flow.asked() > flow.highest()) {
+      doubts.add(Notice.of(Code.CURVE_TOO_HIGH, flow.asked(), flow.highest()));
     }
-    surplus(
-        doubts, Code.FLOW_LOWERS_FACTOR, answer.season(), answer.flowAsked(), answer.flowNeeded());
-    if (!answer.covered()) {
+    surplus(doubts, Code.FLOW_LOWERS_FACTOR, answer.season(), flow.asked(), flow.needed());
+    if (!flow.covered()) {
       doubts.add(
           Notice.of(
               Code.DESIGN_NOT_DECLARED,
               house.designOutdoor(),
-              Math.min(answer.flowAsked(), highest)));
+              Math.min(flow.asked(), flow.highest())));
     }
     cycling(doubts, answer);
+    water(doubts, answer, house.water());
+    return doubts;
+  }
+
+  private static void water(List<Notice> doubts, HeatPumpAnswer answer, WaterProperties liquid) {
     HeatPumpAnswer.Water water = answer.water();
+    double least = liquid.litresPerHour(water.least());
     if (water.neverRuns()) {
-      doubts.add(
-          Notice.of(
-              Code.NEVER_RUNS,
-              house.water().litresPerHour(water.flowAtMost()),
-              house.water().litresPerHour(water.least())));
+      doubts.add(Notice.of(Code.NEVER_RUNS, liquid.litresPerHour(water.flowAtMost()), least));
     } else if (water.throttledFrom().isPresent() && !blocked(doubts, answer.days())) {
       doubts.add(
           Notice.of(
               Code.THROTTLED,
               water.throttledFrom().getAsDouble(),
-              house.water().litresPerHour(water.least()),
-              answer.mildOutdoor(),
-              house.water().litresPerHour(water.flowLeft())));
+              least,
+              answer.mild().outdoor(),
+              liquid.litresPerHour(water.flowLeft())));
     }
-    return doubts;
   }
 
   /** What runs say of too little flow; whether they say anything. */
@@ -108,11 +109,11 @@ final class SourceDoubts {
 
   private static void cycling(List<Notice> doubts, HeatPumpAnswer answer) {
     double lacking = answer.water().lacking();
-    if (answer.mild().isEmpty()) {
+    if (answer.mild().now().isEmpty()) {
       return;
     }
-    HeatPumpAnswer.Cycling now = answer.mild().get();
-    double outdoor = answer.mildOutdoor();
+    HeatPumpAnswer.Cycling now = answer.mild().now().get();
+    double outdoor = answer.mild().outdoor();
     if (answer.water().passesTooLittle()) {
       doubts.add(
           Notice.of(
@@ -126,7 +127,7 @@ final class SourceDoubts {
               now.load(),
               now.startsPerHour(),
               lacking,
-              answer.mildCured().orElseThrow().startsPerHour()));
+              answer.mild().cured().orElseThrow().startsPerHour()));
     } else if (now.startsPerHour() > WaterNeeded.OFTEN) {
       doubts.add(Notice.of(Code.STARTS_OFTEN, outdoor, now.startsPerHour(), WaterNeeded.OFTEN));
     }

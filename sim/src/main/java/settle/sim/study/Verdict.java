@@ -21,52 +21,84 @@ import settle.sim.measure.Measure;
  * @param judgement whether every room is held all season, at rest and by runs
  * @param rooms answers for every room that has an emitter: warmth in design weather and whether it
  *     is held as it was judged, by the run; all else at rest
- * @param governing position among {@code rooms} of the one that needs the hottest water
- * @param flowAsked flow temperature that the controls ask for in design weather [°C]
- * @param flowHeld flow temperature that controls and source bring about then while heat is called
- *     for [°C]
- * @param leastFlow least flow temperature that holds every room in design weather [°C]; empty if
- *     none does
- * @param leastCurve least weather compensation that holds every room; empty if none does
+ * @param flow how hot the water is asked to be, and has to be
  * @param shortage the room furthest from being held, and why; empty if all are held
  * @param warmUps how soon rooms are warm in design weather
- * @param heatPump whether it fits, if the source is one
- * @param boiler the same of a boiler
- * @param season what a season takes
+ * @param source whether the source fits, and what a season takes
  * @param comfort what it feels like in design weather, in the order of {@code rooms}
  * @param remedies what would let rooms be held that are not
  * @param demand the house's need and what the emitters can give over outdoor temperature
  * @param aims what warm-up and overshoot are held against
- * @param odds how many houses like it are held; empty if none were tried
- * @param lift where too few are, or the house as stated is not held, what lets enough be held;
- *     empty otherwise
+ * @param chances how many houses like it are held; empty if none were tried
  */
 public record Verdict(
     Arrangement arrangement,
     Judgement judgement,
-    List<Holding.RoomAnswer> rooms,
-    int governing,
-    double flowAsked,
-    double flowHeld,
-    OptionalDouble leastFlow,
-    Optional<LeastCurve> leastCurve,
+    List<RoomAnswer> rooms,
+    Flow flow,
     Optional<Shortage> shortage,
     WarmUps warmUps,
-    Optional<HeatPumpAnswer> heatPump,
-    Optional<BoilerAnswer> boiler,
-    Season season,
+    SourceAnswer source,
     List<ComfortAtRest> comfort,
     Remedies remedies,
     List<Demand> demand,
     Aims aims,
-    Optional<Odds> odds,
-    Optional<Lift> lift) {
+    Optional<Chances> chances) {
 
   public Verdict {
     rooms = List.copyOf(rooms);
     comfort = List.copyOf(comfort);
     demand = List.copyOf(demand);
   }
+
+  /**
+   * Flow temperature in design weather.
+   *
+   * @param asked what the controls ask for [°C]
+   * @param held what controls and source bring about while heat is called for [°C]
+   * @param least least that holds every room [°C]; empty if none does
+   * @param leastCurve least weather compensation that holds every room; empty if none does
+   */
+  public record Flow(
+      double asked, double held, OptionalDouble least, Optional<LeastCurve> leastCurve) {
+
+    private static Flow of(Holding holding, double design) {
+      return new Flow(
+          holding.asked(design),
+          holding.held(design),
+          holding.leastFlow(design),
+          LeastCurve.of(holding, design));
+    }
+  }
+
+  /**
+   * What there is to say of a source.
+   *
+   * @param season what a season takes
+   * @param heatPump whether it fits, if the source is one
+   * @param boiler the same of a boiler
+   */
+  public record SourceAnswer(
+      Season season, Optional<HeatPumpAnswer> heatPump, Optional<BoilerAnswer> boiler) {
+
+    private static SourceAnswer of(House house, Arrangement arrangement, Judgement judgement) {
+      Season season = Season.of(house, arrangement);
+      List<SourceDay> days = SourceDay.of(judgement);
+      return new SourceAnswer(
+          season,
+          HeatPumpAnswer.of(house, arrangement, season, days),
+          BoilerAnswer.of(house, arrangement, season, days));
+    }
+  }
+
+  /**
+   * How many houses like it are held.
+   *
+   * @param odds what was tried
+   * @param lift where too few are, or the house as stated is not held, what lets enough be held;
+   *     empty otherwise
+   */
+  public record Chances(Odds odds, Optional<Lift> lift) {}
 
   /** Whether it keeps the house warm. */
   public enum Outcome {
@@ -115,32 +147,19 @@ public record Verdict(
 
   private static Verdict of(
       House house, Arrangement arrangement, WarmUps warmUps, Judgement judgement) {
-    Holding holding = new Holding(house, arrangement);
-    List<Holding.RoomAnswer> atRest = holding.rooms();
-    double design = house.designOutdoor();
-    Season season = Season.of(house, arrangement);
-    List<SourceDay> days = SourceDay.of(judgement);
+    Case as = new Case(house, arrangement, judgement);
     return new Verdict(
         arrangement,
         judgement,
-        judged(judgement, atRest),
-        governing(atRest),
-        holding.asked(design),
-        holding.held(design),
-        holding.leastFlow(design),
-        LeastCurve.of(holding, design),
-        judgement.holds()
-            ? Optional.empty()
-            : Optional.of(Shortage.of(house, arrangement, holding, judgement)),
+        judged(judgement, as.holding().rooms()),
+        Flow.of(as.holding(), house.designOutdoor()),
+        judgement.holds() ? Optional.empty() : Optional.of(Shortage.of(as)),
         warmUps,
-        HeatPumpAnswer.of(house, arrangement, season, days),
-        BoilerAnswer.of(house, arrangement, season, days),
-        season,
+        SourceAnswer.of(house, arrangement, judgement),
         ComfortAtRest.of(house, arrangement),
         Remedies.of(house, arrangement, judgement, warmUps),
-        demand(house, holding),
+        demand(house, as.holding()),
         house.aims(),
-        Optional.empty(),
         Optional.empty());
   }
 
@@ -155,8 +174,8 @@ public record Verdict(
    * @param progress told how many are done
    */
   public Verdict tried(House house, int samples, long seed, Workers workers, IntConsumer progress) {
-    Odds found = Odds.of(house, arrangement, samples, seed, workers, progress);
-    Verdict with = with(found, Optional.empty());
+    Odds odds = Odds.of(house, arrangement, samples, seed, workers, progress);
+    Verdict with = with(new Chances(odds, Optional.empty()));
     Optional<List<Measure>> least =
         switch (with.outcome()) {
           case YES -> Optional.empty();
@@ -164,47 +183,44 @@ public record Verdict(
           case NO -> remedies.cure().map(Remedies.Cure::measures);
         };
     return least
-        .map(
-            measures ->
-                with(
-                    found,
-                    Optional.of(
-                        Lift.of(
-                            house, arrangement.name(), judgement, measures, found, seed, workers))))
+        .map(set -> Lift.of(house, arrangement.name(), judgement, set, odds, seed, workers))
+        .map(lift -> with(new Chances(odds, Optional.of(lift))))
         .orElse(with);
   }
 
-  private Verdict with(Odds found, Optional<Lift> lifted) {
+  private Verdict with(Chances found) {
     return new Verdict(
         arrangement,
         judgement,
         rooms,
-        governing,
-        flowAsked,
-        flowHeld,
-        leastFlow,
-        leastCurve,
+        flow,
         shortage,
         warmUps,
-        heatPump,
-        boiler,
-        season,
+        source,
         comfort,
         remedies,
         demand,
         aims,
-        Optional.of(found),
-        lifted);
+        Optional.of(found));
+  }
+
+  /** How many houses like it are held; empty if none were tried. */
+  public Optional<Odds> odds() {
+    return chances.map(Chances::odds);
+  }
+
+  /** What lets enough of them be held, where too few are or the house as stated is not. */
+  public Optional<Lift> lift() {
+    return chances.flatMap(Chances::lift);
   }
 
   /** What was found of rooms at rest, with the word of the judgement where it has one. */
-  private static List<Holding.RoomAnswer> judged(
-      Judgement judgement, List<Holding.RoomAnswer> atRest) {
+  private static List<RoomAnswer> judged(Judgement judgement, List<RoomAnswer> atRest) {
     Judgement.Weather design = judgement.weathers().get(0);
-    List<Holding.RoomAnswer> judged = new ArrayList<>();
+    List<RoomAnswer> judged = new ArrayList<>();
     for (int r = 0; r < atRest.size(); r++) {
       int index = judgement.rooms().get(r).index();
-      Holding.RoomAnswer rest = atRest.get(r);
+      RoomAnswer rest = atRest.get(r);
       double operative =
           design.run().map((HeldRun.Day day) -> day.operative()[index]).orElse(rest.settled());
       OptionalDouble downTo =
@@ -216,18 +232,16 @@ public record Verdict(
     return judged;
   }
 
-  /** The room that no flow temperature holds, or else the one that needs the highest. */
-  private static int governing(List<Holding.RoomAnswer> rooms) {
-    int governing = 0;
-    for (int i = 1; i < rooms.size(); i++) {
-      if (needed(rooms.get(i)) > needed(rooms.get(governing))) {
-        governing = i;
-      }
+  /** The room that no flow temperature holds, or else the one that needs the hottest water. */
+  public RoomAnswer governing() {
+    RoomAnswer governing = rooms.get(0);
+    for (RoomAnswer room : rooms) {
+      governing = needed(room) > needed(governing) ? room : governing;
     }
     return governing;
   }
 
-  private static double needed(Holding.RoomAnswer room) {
+  private static double needed(RoomAnswer room) {
     return room.leastFlow().orElse(Double.POSITIVE_INFINITY);
   }
 
@@ -258,7 +272,7 @@ public record Verdict(
     if (!keepsUp()) {
       return Outcome.NO;
     }
-    return odds.filter(o -> o.headsTurnedUp().keepUp() < aims.sure()).isPresent()
+    return odds().filter(o -> o.headsTurnedUp().keepUp() < aims.sure()).isPresent()
         ? Outcome.ONLY_JUST
         : Outcome.YES;
   }
@@ -306,7 +320,7 @@ public record Verdict(
    */
   public OptionalDouble holdingOutdoor() {
     double highest = Double.NEGATIVE_INFINITY;
-    for (Holding.RoomAnswer room : rooms) {
+    for (RoomAnswer room : rooms) {
       if (room.holdingOutdoor().isEmpty()) {
         return OptionalDouble.empty();
       }

@@ -14,7 +14,7 @@ class ComfortAtRestTest {
   void roomsAreFeltAsTheySettle() {
     House house = SampleHouses.eightRooms(1, SampleHouses.ideal());
     List<ComfortAtRest> rooms = ComfortAtRest.of(house, house.arrangements().get(0));
-    List<Holding.RoomAnswer> answers = new Holding(house, house.arrangements().get(0)).rooms();
+    List<RoomAnswer> answers = new Holding(house, house.arrangements().get(0)).rooms();
     assertThat(rooms).hasSameSizeAs(answers);
     for (int i = 0; i < rooms.size(); i++) {
       assertThat(rooms.get(i).room()).isEqualTo(answers.get(i).room());

@@ -26,7 +26,7 @@ class HoldingTest {
       SampleHouses.onMains(SampleHouses.eightRooms(1, SampleHouses.ideal()));
   private static final Arrangement SKIRTING = HOUSE.arrangements().get(0);
 
-  private static Holding.RoomAnswer answer(House house, int room) {
+  private static RoomAnswer answer(House house, int room) {
     return new Holding(house, house.arrangements().get(0)).rooms().get(room);
   }
 
@@ -34,7 +34,7 @@ class HoldingTest {
   @Test
   void longRunAtTheHoldingOutdoorTemperatureJustHolds() {
     House free = HOUSE.withArrangements(List.of(withoutPlay(SKIRTING)));
-    Holding.RoomAnswer answer = answer(free, 0);
+    RoomAnswer answer = answer(free, 0);
     double outdoor = answer.holdingOutdoor().orElseThrow();
     House still =
         SampleHouses.steady(free, outdoor)
@@ -81,7 +81,7 @@ class HoldingTest {
     assertThat(holding.settled(HOUSE.designOutdoor()).at(least + 0.05).operative(6))
         .isGreaterThan(20.5 - 0.01);
     double governing = 0;
-    for (Holding.RoomAnswer room : holding.rooms()) {
+    for (RoomAnswer room : holding.rooms()) {
       governing = Math.max(governing, room.leastFlow().orElseThrow());
     }
     assertThat(governing).isCloseTo(least, within(0.02));

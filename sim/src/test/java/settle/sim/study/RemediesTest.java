@@ -11,6 +11,7 @@ import settle.sim.engine.SampleHouses;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.measure.LockshieldsTurned;
 import settle.sim.measure.Measure;
 import settle.sim.measure.Measure.Kind;
 import settle.sim.source.Boiler;
@@ -106,7 +107,7 @@ class RemediesTest {
     assertThat(of(remedies, Kind.FLOW_TEMPERATURE).status()).isNotEqualTo(Remedy.Status.SUFFICES);
     Remedy throttled = of(remedies, Kind.THROTTLE);
     assertThat(throttled.status()).isEqualTo(Remedy.Status.SUFFICES);
-    Measure.Lockshields.Turn turn = ((Measure.Lockshields) throttled.measure()).turns().get(0);
+    LockshieldsTurned.Turn turn = ((LockshieldsTurned) throttled.measure()).turns().get(0);
     assertThat(turn.room()).isEqualTo(house.rooms().get(0).name());
     assertThat(turn.to() * 8).isEqualTo(Math.rint(turn.to() * 8));
     assertWhatSufficesHolds(stopped, remedies);

@@ -44,12 +44,12 @@ class SourceAnswersTest {
     HeatPumpAnswer answer = WET;
     // -3 °C, between the points at -7 and 2 °C; 3600 s of running, then 5 kW back for 240 s
     HeatPump pump = SampleHouses.heatPump();
-    double dry = pump.performance().capacity(-3, answer.flowAsked());
+    double dry = pump.performance().capacity(-3, answer.flow().asked());
     double iced = (dry * 3600 - 5000 * 240) / 3840;
     assertThat(answer.capacity()).isCloseTo(iced, within(1e-6 * iced));
     assertThat(answer.load()).isGreaterThan(answer.capacityWithBackup());
-    assertThat(answer.flowNeeded().orElseThrow()).isGreaterThan(60);
-    assertThat(answer.covered()).isFalse();
+    assertThat(answer.flow().needed().orElseThrow()).isGreaterThan(60);
+    assertThat(answer.flow().covered()).isFalse();
     assertThat(answer.doubts())
         .extracting(Notice::code)
         .containsExactly(
@@ -99,7 +99,7 @@ class SourceAnswersTest {
             Optional.of(new Buffer(Buffer.Placement.RETURN, 0.15, 0, 15, 0)))) {
       House plain = SampleHouses.wetSystem(1).withSource(withModulation(0.5));
       House house = vessel.map(plain::withBuffer).orElse(plain);
-      double starts = heatPump(house).orElseThrow().mild().orElseThrow().startsPerHour();
+      double starts = heatPump(house).orElseThrow().mild().now().orElseThrow().startsPerHour();
       House steady = SampleHouses.steady(house, HeatPumpAnswer.MILD);
       Timetable none = Timetable.constant(0);
       House still =
@@ -150,8 +150,8 @@ class SourceAnswersTest {
         .filteredOn(d -> d.code() == Code.VOLUME_LACKING)
         .singleElement()
         .satisfies(d -> assertThat(d.numbers().get(4)).isEqualTo(lacking));
-    assertThat(answer.mildCured().orElseThrow().startsPerHour())
-        .isLessThan(answer.mild().orElseThrow().startsPerHour());
+    assertThat(answer.mild().cured().orElseThrow().startsPerHour())
+        .isLessThan(answer.mild().now().orElseThrow().startsPerHour());
     HeatPumpAnswer cured =
         heatPump(house.withBuffer(new Buffer(Buffer.Placement.RETURN, litres / 1000, 0, 15, 0)))
             .orElseThrow();

@@ -1,0 +1,36 @@
+package settle.sim.study;
+
+import java.util.stream.IntStream;
+import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+
+/**
+ * A house as it is and what is known of it, for which measures are looked for.
+ *
+ * @param house the house
+ * @param arrangement how it is heated
+ * @param judged what was found of it
+ * @param holding what it holds at rest
+ */
+record Case(House house, Arrangement arrangement, Judgement judged, Holding holding) {
+
+  Case(House house, Arrangement arrangement, Judgement judged) {
+    this(house, arrangement, judged, new Holding(house, arrangement));
+  }
+
+  /** Name of its arrangement. */
+  String name() {
+    return arrangement.name();
+  }
+
+  Branch branch(int position) {
+    return arrangement.branches().get(position);
+  }
+
+  /** Positions of the branches of a room. */
+  IntStream branchesOf(String room) {
+    return IntStream.range(0, arrangement.branches().size())
+        .filter(b -> branch(b).room().equals(room));
+  }
+}
