@@ -1,13 +1,17 @@
 package settle.cli;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
 import settle.scenarios.emitter.EmitterType;
 import settle.scenarios.source.SourceType;
 import settle.scenarios.valve.ValveType;
@@ -49,6 +53,32 @@ class KindsKnowThemselvesTest {
   @ArchTest
   static final ArchRule sourcesOfTheFormat =
       onlyItsPackageKnows(SourceType.class, SourceType.class);
+
+  /**
+   * Where something follows from what a thing is, the thing gives it, or a fold of its cases does,
+   * which the compiler checks for completeness. What the format writes of a type is the reader's.
+   */
+  @ArchTest
+  static final ArchRule nothingOfTheSimulationIsAskedForItsType =
+      classes()
+          .that()
+          .resideOutsideOfPackages("settle.scenarios.emitter", "settle.scenarios.source")
+          .should(
+              new ArchCondition<>("ask nothing of the simulation for its type") {
+                @Override
+                public void check(JavaClass asking, ConditionEvents events) {
+                  asking.getInstanceofChecks().stream()
+                      .filter(c -> c.getRawType().getPackageName().startsWith("settle.sim"))
+                      .forEach(
+                          c ->
+                              events.add(
+                                  SimpleConditionEvent.violated(
+                                      c,
+                                      c.getOwner().getFullName()
+                                          + " asks for "
+                                          + c.getRawType().getName())));
+                }
+              });
 
   private static ArchRule onlyItsPackageKnows(Class<?> kind, Class<?> reader) {
     return onlyItsPackageKnows(kind, reader.getPackageName());

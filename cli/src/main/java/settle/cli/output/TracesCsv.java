@@ -13,6 +13,7 @@ import settle.sim.recording.MainColumn;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.RunResult;
+import settle.sim.units.Times;
 
 /**
  * Every recorded column of every arrangement against one time, at equal intervals (the runs step as
@@ -61,7 +62,7 @@ public final class TracesCsv {
     StringBuilder line = new StringBuilder();
     for (int i = 0; i < lines; i++) {
       line.setLength(0);
-      append(line, time[i] / Units.SECONDS_PER_HOUR, 4);
+      append(line, time[i] / Times.HOUR, 4);
       for (Column column : columns) {
         line.append(',');
         append(line, column.values()[i], column.decimals());

@@ -16,6 +16,7 @@ import settle.sim.house.House;
 import settle.sim.measure.Measure;
 import settle.sim.study.BoilerAnswer;
 import settle.sim.study.ComfortAtRest;
+import settle.sim.study.Demand;
 import settle.sim.study.HeatPumpAnswer;
 import settle.sim.study.Holding;
 import settle.sim.study.Judgement;
@@ -438,11 +439,11 @@ public final class VerdictFigures {
     };
   }
 
-  private static final Figures<Verdict.Demand> DEMAND =
-      new Figures<Verdict.Demand>()
-          .number("outdoor", Unit.CELSIUS, Verdict.Demand::outdoor)
-          .number("need", Unit.WATTS, Verdict.Demand::need)
-          .number("delivery", Unit.WATTS, Verdict.Demand::delivery);
+  private static final Figures<Demand> DEMAND =
+      new Figures<Demand>()
+          .number("outdoor", Unit.CELSIUS, Demand::outdoor)
+          .number("need", Unit.WATTS, Demand::need)
+          .number("delivery", Unit.WATTS, Demand::delivery);
 
   private static final Figures<Odds.Estimate> ESTIMATE =
       new Figures<Odds.Estimate>()

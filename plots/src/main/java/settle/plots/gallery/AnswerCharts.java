@@ -19,6 +19,7 @@ import settle.plots.words.Answer;
 import settle.plots.words.Quantities;
 import settle.sim.control.FlowCurve;
 import settle.sim.house.House;
+import settle.sim.study.Demand;
 import settle.sim.study.Holding;
 import settle.sim.study.LeastCurve;
 import settle.sim.study.RoomAnswer;
@@ -103,9 +104,9 @@ public final class AnswerCharts {
     return panel.upright(words, design).remark(words, design, y.min(), Side.ABOVE_RIGHT);
   }
 
-  private static Curve demand(List<Verdict.Demand> demand, boolean need) {
+  private static Curve demand(List<Demand> demand, boolean need) {
     return new Curve(
-        demand.stream().mapToDouble(Verdict.Demand::outdoor).toArray(),
+        demand.stream().mapToDouble(Demand::outdoor).toArray(),
         demand.stream().mapToDouble(d -> (need ? d.need() : d.delivery()) / 1000).toArray());
   }
 

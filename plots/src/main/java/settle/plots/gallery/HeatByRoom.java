@@ -13,6 +13,7 @@ import settle.plots.words.Comparison;
 import settle.plots.words.Quantities;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
+import settle.sim.units.Times;
 
 /**
  * Heat given to each room, one bar per arrangement, figures at the bars; what pipes in the room
@@ -22,7 +23,6 @@ record HeatByRoom(Comparison comparison) {
 
   private static final double BAR = 19;
   private static final double GAP = 15;
-  private static final double KILOWATT_HOUR = 3.6e6;
 
   Chart chart(String name, String title, String meaning) {
     List<RunResult> results = comparison.results();
@@ -36,8 +36,8 @@ record HeatByRoom(Comparison comparison) {
       keys.add(Key.bar(results.get(i).arrangement().name(), colour, Pattern.arrangement(i)));
       for (int room = 0; room < rows.groups(); room++) {
         RoomFigures figures = results.get(i).rooms().get(room);
-        double emitters = figures.heat().emitted() / KILOWATT_HOUR;
-        double all = figures.heat().whole() / KILOWATT_HOUR;
+        double emitters = figures.heat().emitted() / Times.KILOWATT_HOUR;
+        double all = figures.heat().whole() / Times.KILOWATT_HOUR;
         double y = rows.y(room, i);
         boolean both = figures.heat().piped() > 0;
         bars.add(

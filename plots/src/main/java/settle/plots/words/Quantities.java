@@ -2,6 +2,7 @@ package settle.plots.words;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import settle.sim.units.Times;
 
 /**
  * Figures as people read them: SI in, the trade's units and sensible digits out, always with the
@@ -99,7 +100,7 @@ public final class Quantities {
 
   /** An amount of heat [J] in kilowatt hours, without its unit: for table columns headed kWh. */
   public static String kilowattHours(double joules) {
-    return number(joules / 3.6e6, 1);
+    return number(joules / Times.KILOWATT_HOUR, 1);
   }
 
   /** A volume [m³] in litres. */

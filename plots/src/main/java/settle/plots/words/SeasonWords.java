@@ -5,6 +5,7 @@ import static settle.plots.words.Sentences.say;
 import settle.sim.house.House;
 import settle.sim.source.Carrier;
 import settle.sim.study.Season;
+import settle.sim.units.Times;
 
 /** What a season takes, in words. */
 record SeasonWords(House house, Season season) {
@@ -75,7 +76,7 @@ record SeasonWords(House house, Season season) {
 
   /** Whole kilowatt hours of an energy [J]. */
   static String kilowattHours(double joules) {
-    return Quantities.number(joules / 3.6e6, 0) + " kWh";
+    return Quantities.number(joules / Times.KILOWATT_HOUR, 0) + " kWh";
   }
 
   /** What it takes and costs, for who pays. */

@@ -1,5 +1,7 @@
 package settle.plots.words;
 
+import settle.sim.units.Times;
+
 /**
  * What figures are measured in: symbol and digits in a table, its one spelling and its decimals in
  * a document.
@@ -15,7 +17,7 @@ public enum Unit {
   KELVIN("K", "K", 1, 1, 3),
   DEGREE_HOURS("K h", "DegreeHours", 1, 1, 3),
   WATTS("W", "W", 1, 0, 1),
-  KILOWATT_HOURS("kWh", "KWh", 3.6e6, 1, 3),
+  KILOWATT_HOURS("kWh", "KWh", Times.KILOWATT_HOUR, 1, 3),
   SECONDS("s", "Seconds", 1, 0, 3),
   MINUTES("min", "Minutes", 60, 0, 2),
   HOURS("h", "Hours", 3600, 1, 2),

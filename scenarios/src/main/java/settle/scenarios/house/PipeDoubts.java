@@ -87,7 +87,7 @@ final class PipeDoubts {
               .flowCurve()
               .map(curve -> curve.setPoint(house.designOutdoor(), 0))
               .orElse(house.source().flowSetPoint());
-      double want = house.rooms().get(house.roomIndex(branch.room())).want().maximum();
+      double want = house.dayWant(branch.room());
       double excess = Math.max(flow - house.distribution().designDrop() / 2 - want, 0);
       return new Heat(
           branch,

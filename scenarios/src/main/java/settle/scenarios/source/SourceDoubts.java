@@ -81,7 +81,7 @@ final class SourceDoubts {
             .flowCurve()
             .map(curve -> curve.setPoint(house.designOutdoor(), 0))
             .orElse(house.source().flowSetPoint());
-    double want = house.rooms().get(house.roomIndex(branch.room())).want().maximum();
+    double want = house.dayWant(branch.room());
     double excess = flowTemperature - drop / 2 - want;
     double output =
         branch.emitter().ratedOutput()

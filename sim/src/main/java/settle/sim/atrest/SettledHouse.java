@@ -7,7 +7,6 @@ import settle.sim.atrest.RestStatus.Kind;
 import settle.sim.atrest.RestStatus.Reason;
 import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
-import settle.sim.control.Thermostat;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.model.HouseModel;
@@ -344,21 +343,29 @@ public final class SettledHouse {
    * Whether a room thermostat ever lets the source run, for a share of the time where it stops it.
    */
   private boolean byThermostat(double hot) {
-    Thermostat thermostat = house.control().thermostat();
-    if (!thermostat.isFitted()) {
+    Control control = house.control();
+    if (!control.thermostat().isFitted()) {
       return true;
     }
-    int room = house.roomIndex(house.control().referenceRoom());
-    double want = house.rooms().get(room).want().maximum();
-    if (thermostat instanceof Thermostat.OnOff onOff) {
-      // Below its upper edge it may call for good; once off, it may as well go on and off for good.
-      double edge = onOff.differential() / 2;
-      double play = sweep.valves.play;
-      mayStop = operative(room) > want - edge;
-      return operative(room) <= (play > 0 ? want - edge : want + edge)
-          || switched(Kind.THERMOSTAT, d -> operative(room) - want + play * edge, hot);
-    }
-    double band = ((Thermostat.TimeProportional) thermostat).band();
+    int room = house.roomIndex(control.referenceRoom());
+    double want = house.dayWant(room);
+    return control
+        .thermostat()
+        .fold(
+            () -> true,
+            onOff -> byRelay(room, want, onOff.differential() / 2, hot),
+            cycling -> byCycles(room, want, cycling.band(), hot));
+  }
+
+  /** Below its upper edge it may call for good; once off, it may as well go on and off for good. */
+  private boolean byRelay(int room, double want, double edge, double hot) {
+    double play = sweep.valves.play;
+    mayStop = operative(room) > want - edge;
+    return operative(room) <= (play > 0 ? want - edge : want + edge)
+        || switched(Kind.THERMOSTAT, d -> operative(room) - want + play * edge, hot);
+  }
+
+  private boolean byCycles(int room, double want, double band, double hot) {
     return operative(room) <= want - band / 2
         || switched(Kind.THERMOSTAT, d -> operative(room) - want - band * (0.5 - d), hot);
   }

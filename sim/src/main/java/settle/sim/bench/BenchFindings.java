@@ -47,7 +47,7 @@ public record BenchFindings(
 
   /** Day want of its room [°C]. */
   public double want() {
-    return house.rooms().get(house.roomIndex(branch.room())).want().maximum();
+    return house.dayWant(branch.room());
   }
 
   /** What could not be changed: no glass, no room next door, a valve that cannot be turned. */

@@ -10,6 +10,7 @@ import settle.sim.house.House;
 import settle.sim.hydraulics.FlowCoefficient;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.model.HouseModel;
+import settle.sim.valve.Valve;
 
 /**
  * A valve in the branch it is fitted to, the network solved with the pump running and every other
@@ -42,53 +43,61 @@ public record InBranch(
    * @param onRig what the rig read of the valve, if anything moves it
    */
   static InBranch of(HouseModel model, int branch, Optional<HysteresisLoop> onRig) {
-    House house = model.house();
-    List<Branch> branches = model.arrangement().branches();
-    double density = house.water().density();
-    Distribution distribution = house.distribution();
-    NetworkFlow network =
-        new NetworkFlow(
-            distribution.pump(),
-            distribution.mains(),
-            distribution.bypass().orElse(null),
-            branches,
-            density,
-            house.water().viscosity());
-    double[] kv = branches.stream().mapToDouble(b -> b.valve().kvNominal()).toArray();
+    double density = model.house().water().density();
+    Valve valve = model.arrangement().branches().get(branch).valve();
     Optional<HysteresisLoop> throttling = onRig.filter(HysteresisLoop::throttles);
-    throttling.ifPresent(
-        loop -> kv[branch] = FlowCoefficient.kv(loop.nominalFlow(), TestRig.PRESSURE, density));
-    network.solve(kv, true);
-    double nominalFlow = network.flow(branch);
-    double nominalDrop = network.valveDrop(branch);
-    kv[branch] = branches.get(branch).valve().kvMaximum();
-    network.solve(kv, true);
-    double openFlow = network.flow(branch);
-    kv[branch] = 0;
-    network.solve(kv, true);
-    double shutPressure = network.branchPressure(branch);
+    double nominal =
+        throttling
+            .map(loop -> FlowCoefficient.kv(loop.nominalFlow(), TestRig.PRESSURE, density))
+            .orElse(valve.kvNominal());
+    Opened water = new Opened(model, branch);
+    double nominalFlow = water.flow(nominal);
+    double nominalDrop = water.network.valveDrop(branch);
+    double openFlow = water.flow(valve.kvMaximum());
+    water.flow(0);
+    double shutPressure = water.network.branchPressure(branch);
     double designFlow = Balancing.balance(model).branches().get(branch).designFlow();
     double below = Double.NaN;
     if (throttling.isPresent() && designFlow < openFlow) {
-      HysteresisLoop loop = throttling.get();
       double needed =
-          new BrentSolver(1e-6)
-              .solve(
-                  100,
-                  k -> {
-                    kv[branch] = k;
-                    network.solve(kv, true);
-                    return network.flow(branch) - designFlow;
-                  },
-                  0,
-                  branches.get(branch).valve().kvMaximum());
+          new BrentSolver(1e-6).solve(100, kv -> water.flow(kv) - designFlow, 0, valve.kvMaximum());
+      HysteresisLoop loop = throttling.get();
       double flow = FlowCoefficient.massFlow(TestRig.PRESSURE, needed, density);
       below = loop.temperaturePoint() - loop.opening().temperatureAt(flow);
     }
-    boolean throttles =
-        throttling.isPresent() || branches.get(branch).valve().controller().isPresent();
+    boolean throttles = throttling.isPresent() || valve.controller().isPresent();
     double authority = throttles ? nominalDrop / shutPressure : Double.NaN;
     return new InBranch(
         designFlow, nominalFlow, openFlow, nominalDrop, shutPressure, authority, below);
+  }
+
+  /** The network with one valve opened this far and that, all others at their nominal opening. */
+  private static final class Opened {
+    private final NetworkFlow network;
+    private final double[] kv;
+    private final int branch;
+
+    Opened(HouseModel model, int branch) {
+      this.branch = branch;
+      House house = model.house();
+      Distribution distribution = house.distribution();
+      List<Branch> branches = model.arrangement().branches();
+      network =
+          new NetworkFlow(
+              distribution.pump(),
+              distribution.mains(),
+              distribution.bypass().orElse(null),
+              branches,
+              house.water().density(),
+              house.water().viscosity());
+      kv = branches.stream().mapToDouble(b -> b.valve().kvNominal()).toArray();
+    }
+
+    /** Solves it with the valve at a flow coefficient, and gives the flow through it [kg/s]. */
+    double flow(double opening) {
+      kv[branch] = opening;
+      network.solve(kv, true);
+      return network.flow(branch);
+    }
   }
 }

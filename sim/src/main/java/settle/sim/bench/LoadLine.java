@@ -47,7 +47,7 @@ public record LoadLine(
    */
   static LoadLine of(HouseModel model, int branch, double outdoor) {
     int r = model.house().roomIndex(model.arrangement().branches().get(branch).room());
-    double want = model.house().rooms().get(r).want().maximum();
+    double want = model.house().dayWant(r);
     double[] none = new double[model.house().rooms().size()];
     SettledHouse house = new SettledHouse(model, outdoor, none, none).asControlled();
     double settled = house.operative(r);

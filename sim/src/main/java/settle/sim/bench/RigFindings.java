@@ -65,13 +65,11 @@ public record RigFindings(
     if (valve.controller().filter(Valve.Controller::integrates).isPresent()) {
       TestRig rig = TestRig.usual(valve, valve.setPoint() + ASTRIDE, density);
       StepResponse opening = rig.respond(valve.setPoint() - ASTRIDE, READING, RECORDED);
-      return new RigFindings(
-          Optional.empty(), Optional.of(opening), Optional.empty(), openFlow, 0, 0, List.of());
+      return unmoved(Optional.of(opening), openFlow);
     }
     HysteresisLoop loop = loop(valve, TestRig.PRESSURE, TestRig.WATER, density);
     if (!loop.moves()) {
-      return new RigFindings(
-          Optional.empty(), Optional.empty(), Optional.empty(), openFlow, 0, 0, List.of());
+      return unmoved(Optional.empty(), openFlow);
     }
     double waterShift = loop.above(loop(valve, TestRig.PRESSURE, HOT_WATER, density));
     double pressureShift = loop.above(loop(valve, HIGH_PRESSURE, TestRig.WATER, density));
@@ -82,16 +80,6 @@ public record RigFindings(
     StepResponse onward = rig.respond(to, READING, RECORDED);
     Optional<StepResponse> turnedBack =
         loop.throttles() ? Optional.of(rig.respond(from, READING, RECORDED)) : Optional.empty();
-    List<En215.Reading> readings =
-        valve.thermostatic()
-            ? List.of(
-                new En215.Reading(En215.HYSTERESIS, Optional.of(loop.hysteresis())),
-                new En215.Reading(En215.WATER_TEMPERATURE, Optional.of(waterShift)),
-                new En215.Reading(En215.DIFFERENTIAL_PRESSURE, Optional.of(pressureShift)),
-                new En215.Reading(
-                    En215.RESPONSE_TIME, Optional.of(onward.timeTo(StepResponse.READ_AT))),
-                new En215.Reading(En215.STATIC_PRESSURE, Optional.empty()))
-            : List.of();
     return new RigFindings(
         Optional.of(loop),
         Optional.of(onward),
@@ -99,7 +87,24 @@ public record RigFindings(
         openFlow,
         waterShift,
         pressureShift,
-        readings);
+        valve.thermostatic()
+            ? readings(loop, waterShift, pressureShift, onward.timeTo(StepResponse.READ_AT))
+            : List.of());
+  }
+
+  /** Of a valve that has no loop to read. */
+  private static RigFindings unmoved(Optional<StepResponse> onward, double openFlow) {
+    return new RigFindings(Optional.empty(), onward, Optional.empty(), openFlow, 0, 0, List.of());
+  }
+
+  private static List<En215.Reading> readings(
+      HysteresisLoop loop, double waterShift, double pressureShift, double responseTime) {
+    return List.of(
+        new En215.Reading(En215.HYSTERESIS, Optional.of(loop.hysteresis())),
+        new En215.Reading(En215.WATER_TEMPERATURE, Optional.of(waterShift)),
+        new En215.Reading(En215.DIFFERENTIAL_PRESSURE, Optional.of(pressureShift)),
+        new En215.Reading(En215.RESPONSE_TIME, Optional.of(responseTime)),
+        new En215.Reading(En215.STATIC_PRESSURE, Optional.empty()));
   }
 
   /** About where it works [°C]; for a valve without a set-point, anywhere. */

@@ -13,7 +13,6 @@ import settle.sim.fabric.Facing;
 import settle.sim.fabric.Partition;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
-import settle.sim.house.RunSettings;
 import settle.sim.hydraulics.Pump;
 import settle.sim.model.HouseModel;
 import settle.sim.recording.BranchColumn;
@@ -74,20 +73,13 @@ final class RoomTest {
     this.branch = branch;
     roomName = arrangement.branches().get(branch).room();
     room = house.roomIndex(roomName);
-    want = house.rooms().get(room).want().maximum();
+    want = house.dayWant(room);
     quiet =
         house
             .withWeather(new Weather.Constant(mild))
             .withRooms(house.rooms().stream().map(RoomTest::quiet).toList())
             .withControl(quiet(house.control()))
-            .withRun(
-                new RunSettings(
-                    want,
-                    LEAD_IN,
-                    CHANGE + AFTER,
-                    house.run().shortestStep(),
-                    house.run().longestStep(),
-                    List.of()));
+            .withRun(house.run().lasting(want, LEAD_IN, CHANGE + AFTER));
   }
 
   private static Room quiet(Room room) {
@@ -131,12 +123,10 @@ final class RoomTest {
     if (valve().raised(by).equals(valve())) {
       return Optional.empty();
     }
-    List<Room> rooms = new ArrayList<>(quiet.rooms());
     double[] starts = {0, CHANGE, CHANGE + 2 * AFTER};
     double[] wants = {want - by, want, want - by};
-    rooms.set(room, rooms.get(room).withWant(new Timetable(ONCE, starts, wants)));
-    return Optional.of(
-        course(Disturbance.WANT, "", quiet.withRooms(rooms), Optional.empty(), quiet, mild));
+    House turned = quiet.withRoom(roomName, r -> r.withWant(new Timetable(ONCE, starts, wants)));
+    return Optional.of(course(Disturbance.WANT, "", turned, Optional.empty(), quiet, mild));
   }
 
   private Valve valve() {
@@ -163,7 +153,7 @@ final class RoomTest {
 
   private Course pump() {
     Pump stronger = quiet.distribution().pump().times(Disturbance.PUMP.size());
-    House later = quiet.withDistribution(quiet.distribution().withPump(stronger));
+    House later = quiet.withPump(stronger);
     return course(Disturbance.PUMP, "", quiet, Optional.of(later), later, mild);
   }
 

@@ -42,6 +42,17 @@ public record RunSettings(
     }
   }
 
+  /**
+   * A run stepped alike, for a study: no profiles are kept.
+   *
+   * @param start temperature of everything at the beginning [°C]
+   * @param before time run before the recording begins [s]
+   * @param recorded time [s]
+   */
+  public RunSettings lasting(double start, double before, double recorded) {
+    return new RunSettings(start, before, recorded, shortestStep, longestStep, List.of());
+  }
+
   /** The same run with other steps [s]. */
   public RunSettings withSteps(double shortest, double longest) {
     return new RunSettings(startTemperature, leadIn, length, shortest, longest, profileTimes);

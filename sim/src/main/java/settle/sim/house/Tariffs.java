@@ -1,5 +1,6 @@
 package settle.sim.house;
 
+import settle.sim.source.Carrier;
 import settle.sim.units.Range;
 
 /**
@@ -20,6 +21,16 @@ public record Tariffs(
 
   /** Of the order of the middle of the 2020s; common practice, no source. */
   public static final Tariffs USUAL = new Tariffs("", 0.27, 0.07, 0.15, 0.20);
+
+  /** Price per kilowatt hour of what a source takes; heat from nowhere is priced as gas. */
+  public double price(Carrier carrier) {
+    return carrier == Carrier.ELECTRICITY ? electricityPrice : gasPrice;
+  }
+
+  /** CO2 per kilowatt hour of what a source takes [kg]. */
+  public double carbon(Carrier carrier) {
+    return carrier == Carrier.ELECTRICITY ? electricityCarbon : gasCarbon;
+  }
 
   public Tariffs {
     Range.notNegative("price of electricity", electricityPrice, "1/kWh");

@@ -1,6 +1,7 @@
 package settle.sim.result;
 
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import settle.sim.control.Timetable;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.RoomColumn;
@@ -114,39 +115,14 @@ public final class FigureReader {
 
   /** Figures of source and water. */
   public PlantFigures plant(PlantFacts facts) {
-    double[] flow = trace.column(HouseColumn.FLOW);
-    double[] returning = trace.column(HouseColumn.RETURN);
-    double[] massFlow = trace.column(HouseColumn.MASS_FLOW);
-    double[] heat = trace.column(HouseColumn.SOURCE_HEAT);
-    double mass = 0;
-    double flowSum = 0;
-    double returnSum = 0;
-    double returnPeak = Double.NaN;
-    double above = 0;
-    double condensing = 0;
-    double made = 0;
-    for (int i = 1; i < time.length; i++) {
-      double h = time[i] - time[i - 1];
-      made += heat[i] * h;
-      if (massFlow[i] > 0) {
-        mass += massFlow[i] * h;
-        flowSum += massFlow[i] * h * flow[i];
-        returnSum += massFlow[i] * h * returning[i];
-        returnPeak = Double.isNaN(returnPeak) ? returning[i] : Math.max(returnPeak, returning[i]);
-        if (returning[i] < facts.dewPoint()) {
-          condensing += heat[i] * h;
-        } else if (heat[i] > 0) {
-          above += h;
-        }
-      }
-    }
+    double made = integral(trace.column(HouseColumn.SOURCE_HEAT));
     double input = integral(trace.column(HouseColumn.SOURCE_INPUT));
     return new PlantFigures(
-        flowSum / mass,
-        returnSum / mass,
-        returnPeak,
-        above,
-        present(facts.condenses() && made > 0, condensing / made),
+        byFlow(HouseColumn.FLOW),
+        byFlow(HouseColumn.RETURN),
+        hottestReturn(),
+        timeAbove(facts.dewPoint()),
+        present(facts.condenses() && made > 0, madeBelow(facts.dewPoint()) / made),
         cycling(facts),
         made,
         integral(trace.column(HouseColumn.BACKUP_HEAT)),
@@ -154,6 +130,52 @@ public final class FigureReader {
         integral(trace.column(HouseColumn.PUMP_POWER)),
         integral(trace.column(HouseColumn.PIPE_LOSS)),
         present(facts.heatPump() && input > 0, made / input));
+  }
+
+  /** Something of a step in which water flows. */
+  private interface Flowing {
+    double at(int step, double length);
+  }
+
+  private double whileFlowing(Flowing something) {
+    double[] massFlow = trace.column(HouseColumn.MASS_FLOW);
+    double sum = 0;
+    for (int i = 1; i < time.length; i++) {
+      sum += massFlow[i] > 0 ? something.at(i, time[i] - time[i - 1]) : 0;
+    }
+    return sum;
+  }
+
+  /** Mean of a temperature, weighted by flow [°C]. */
+  private double byFlow(HouseColumn temperature) {
+    double[] massFlow = trace.column(HouseColumn.MASS_FLOW);
+    double[] value = trace.column(temperature);
+    return whileFlowing((i, h) -> massFlow[i] * h * value[i])
+        / whileFlowing((i, h) -> massFlow[i] * h);
+  }
+
+  private double hottestReturn() {
+    double[] massFlow = trace.column(HouseColumn.MASS_FLOW);
+    double[] returning = trace.column(HouseColumn.RETURN);
+    return IntStream.range(1, time.length)
+        .filter(i -> massFlow[i] > 0)
+        .mapToDouble(i -> returning[i])
+        .max()
+        .orElse(Double.NaN);
+  }
+
+  /** Time with heat and the return no colder than the dew point [s]. */
+  private double timeAbove(double dewPoint) {
+    double[] returning = trace.column(HouseColumn.RETURN);
+    double[] heat = trace.column(HouseColumn.SOURCE_HEAT);
+    return whileFlowing((i, h) -> returning[i] < dewPoint || heat[i] <= 0 ? 0 : h);
+  }
+
+  /** Heat made with the return colder than that [J]. */
+  private double madeBelow(double dewPoint) {
+    double[] returning = trace.column(HouseColumn.RETURN);
+    double[] heat = trace.column(HouseColumn.SOURCE_HEAT);
+    return whileFlowing((i, h) -> returning[i] < dewPoint ? heat[i] * h : 0);
   }
 
   private CyclingFigures cycling(PlantFacts facts) {

@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
-import settle.sim.house.WaterProperties;
 import settle.sim.model.HouseModel;
 import settle.sim.notice.Notice;
 import settle.sim.source.Delivery;
@@ -68,27 +67,14 @@ public record HeatPumpAnswer(
     double outdoor = house.designOutdoor();
     SeasonAtRest.Drawn design = rest.controlled(outdoor);
     Delivery atDesign = pump.deliver(outdoor, design.load(), design.flow(), design.returning());
-    double mildOutdoor = Math.max(MILD, outdoor);
-    SeasonAtRest.Drawn drawn = rest.controlled(mildOutdoor);
-    double least = pump.deliver(mildOutdoor, drawn.load(), drawn.flow(), drawn.returning()).least();
-    DoubleUnaryOperator moved = rest.waterMoved(mildOutdoor);
-    Water water = Water.of(house, rest, drawn, least, moved, new HouseModel(house, arrangement, 1));
+    MildWeather mild = new MildWeather(house, rest);
+    Water water = mild.water(new HouseModel(house, arrangement, 1).waterVolume());
     Flow flow =
         new Flow(
             rest.holding().asked(outdoor),
             rest.holding().leastFlow(outdoor),
             pump.highestFlow(),
             pump.ratings().get().covers(outdoor, design.flow()));
-    Mild mild =
-        new Mild(
-            mildOutdoor,
-            Cycling.of(pump, drawn.load(), least, moved, heatOf(house.water())),
-            Cycling.of(
-                pump,
-                drawn.load(),
-                least,
-                time -> moved.applyAsDouble(time) + water.lacking(),
-                heatOf(house.water())));
     HeatPumpAnswer answer =
         new HeatPumpAnswer(
             pump.name(),
@@ -97,16 +83,58 @@ public record HeatPumpAnswer(
             atDesign.capacity() + pump.backup().map(b -> b.availableAt(outdoor)).orElse(0.0),
             flow,
             season,
-            mild,
+            mild.starts(water),
             water,
             days,
             List.of());
     return Optional.of(answer.with(SourceDoubts.about(answer, house)));
   }
 
-  /** rho c [J/(m³ K)]. */
-  private static double heatOf(WaterProperties water) {
-    return water.density() * water.specificHeat();
+  /** The house in mild weather, valves throttling. */
+  private static final class MildWeather {
+    private final House house;
+    private final Source pump;
+    private final SeasonAtRest rest;
+    private final double outdoor;
+    private final SeasonAtRest.Drawn drawn;
+    private final double least;
+    private final DoubleUnaryOperator moved;
+
+    /** rho c [J/(m³ K)]. */
+    private final double heatOfWater;
+
+    MildWeather(House house, SeasonAtRest rest) {
+      this.house = house;
+      this.rest = rest;
+      pump = house.source();
+      outdoor = Math.max(MILD, house.designOutdoor());
+      drawn = rest.controlled(outdoor);
+      least = pump.deliver(outdoor, drawn.load(), drawn.flow(), drawn.returning()).least();
+      moved = rest.waterMoved(outdoor);
+      heatOfWater = house.water().density() * house.water().specificHeat();
+    }
+
+    Water water(double total) {
+      return new Water(
+          moved.applyAsDouble(pump.minimumOnTime()),
+          total,
+          WaterNeeded.of(pump, outdoor, drawn.flow(), heatOfWater),
+          pump.minimumFlow(),
+          drawn.throughSource(),
+          rest.throughSourceAtMost(),
+          throttledFrom(rest, house.designOutdoor(), pump.minimumFlow()),
+          least / (drawn.throughSource() * house.water().specificHeat()),
+          2 * pump.switchingBand());
+    }
+
+    Mild starts(Water water) {
+      return new Mild(
+          outdoor, cycling(moved), cycling(time -> moved.applyAsDouble(time) + water.lacking()));
+    }
+
+    private Optional<Cycling> cycling(DoubleUnaryOperator water) {
+      return Cycling.of(pump, drawn.load(), least, water, heatOfWater);
+    }
   }
 
   /**
@@ -263,27 +291,6 @@ public record HeatPumpAnswer(
       OptionalDouble throttledFrom,
       double rise,
       double swing) {
-
-    private static Water of(
-        House house,
-        SeasonAtRest rest,
-        SeasonAtRest.Drawn mild,
-        double leastOutput,
-        DoubleUnaryOperator moved,
-        HouseModel model) {
-      Source pump = house.source();
-      double mildOutdoor = Math.max(MILD, house.designOutdoor());
-      return new Water(
-          moved.applyAsDouble(pump.minimumOnTime()),
-          model.waterVolume(),
-          WaterNeeded.of(pump, mildOutdoor, mild.flow(), heatOf(house.water())),
-          pump.minimumFlow(),
-          mild.throughSource(),
-          rest.throughSourceAtMost(),
-          HeatPumpAnswer.throttledFrom(rest, house.designOutdoor(), pump.minimumFlow()),
-          leastOutput / (mild.throughSource() * house.water().specificHeat()),
-          2 * pump.switchingBand());
-    }
 
     /**
      * Whether its least output warms what passes by more than lies between start and stop: then it

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.function.Supplier;
 import settle.sim.atrest.RestStatus;
 import settle.sim.atrest.SettledHouse;
 import settle.sim.engine.HeldRun;
@@ -160,18 +159,12 @@ final class Judge {
   }
 
   private List<Weather> run(List<Weather> weathers, Workers workers) {
-    List<HeldRun.Day> days =
-        workers.all(
-            weathers.stream()
-                .<Supplier<HeldRun.Day>>map(w -> () -> HeldRun.of(house, arrangement, w.outdoor()))
-                .toList());
-    List<Weather> run = new ArrayList<>();
-    for (int i = 0; i < days.size(); i++) {
-      Weather weather = weathers.get(i);
-      HeldRun.Day day = days.get(i);
-      run.add(new Weather(weather.outdoor(), weather.rest(), Optional.of(day), shortfalls(day)));
-    }
-    return run;
+    return workers.all(
+        weathers,
+        w -> {
+          HeldRun.Day day = HeldRun.of(house, arrangement, w.outdoor());
+          return new Weather(w.outdoor(), w.rest(), Optional.of(day), shortfalls(day));
+        });
   }
 
   private double[] shortfalls(HeldRun.Day day) {

@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
-import java.util.function.Supplier;
-import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.correlation.SpearmansCorrelation;
 import settle.sim.house.Arrangement;
@@ -186,20 +184,17 @@ public record Odds(
       IntConsumer progress) {
     AtomicInteger done = new AtomicInteger();
     workers.all(
-        IntStream.range(0, z.length)
-            .<Supplier<Integer>>mapToObj(
-                i ->
-                    () -> {
-                      shortfalls[i] = drawn.shortfalls(z[i]);
-                      turnedUp[i] =
-                          StatUtils.max(shortfalls[i]) > 0
-                              ? drawn.shortfalls(drawn.headsTurnedUp(z[i]))
-                              : shortfalls[i];
-                      int known = done.incrementAndGet();
-                      progress.accept(known);
-                      return known;
-                    })
-            .toList());
+        z.length,
+        i -> {
+          shortfalls[i] = drawn.shortfalls(z[i]);
+          turnedUp[i] =
+              StatUtils.max(shortfalls[i]) > 0
+                  ? drawn.shortfalls(drawn.headsTurnedUp(z[i]))
+                  : shortfalls[i];
+          int known = done.incrementAndGet();
+          progress.accept(known);
+          return known;
+        });
   }
 
   private static List<Estimate> convergence(double[] worst) {

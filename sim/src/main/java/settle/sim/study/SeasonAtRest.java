@@ -18,6 +18,7 @@ import settle.sim.source.Carrier;
 import settle.sim.source.Delivery;
 import settle.sim.source.IdealSource;
 import settle.sim.source.Source;
+import settle.sim.units.Times;
 
 /**
  * Settles the house in every bin and adds up what its source takes. The house is settled on a
@@ -27,9 +28,6 @@ final class SeasonAtRest {
 
   /** Outdoor temperatures at which the least flow temperature is sought; straight in between. */
   private static final int NODES = 8;
-
-  private static final double JOULES_PER_WATT_HOUR = 3600;
-  private static final double JOULES_PER_KWH = 3.6e6;
 
   private final House house;
   private final Source source;
@@ -160,17 +158,24 @@ final class SeasonAtRest {
   }
 
   private Season.Year year(AtRest house) {
-    List<Season.Bin> bins = new ArrayList<>();
-    double heat = 0;
-    double backup = 0;
-    double unmet = 0;
-    double input = 0;
-    double condensing = 0;
-    double below = 0;
+    Sums sums = new Sums();
     for (int i = 0; i < climate.outdoor().length; i++) {
-      double outdoor = climate.outdoor()[i];
-      double hours = climate.hours()[i];
-      Drawn drawn = house.in(outdoor);
+      sums.add(climate.outdoor()[i], climate.hours()[i], house.in(climate.outdoor()[i]));
+    }
+    return sums.year();
+  }
+
+  /** What a year adds up to, bin by bin [Wh], [h]. */
+  private final class Sums {
+    private final List<Season.Bin> bins = new ArrayList<>();
+    private double heat;
+    private double backup;
+    private double unmet;
+    private double input;
+    private double condensing;
+    private double below;
+
+    void add(double outdoor, double hours, Drawn drawn) {
       Delivery delivery = source.deliver(outdoor, drawn.load(), drawn.flow(), drawn.returning());
       Season.Bin bin =
           new Season.Bin(
@@ -190,16 +195,19 @@ final class SeasonAtRest {
       condensing += condenses(drawn.returning()) ? hours * drawn.load() : 0;
       below += bin.belowMinimum() ? hours : 0;
     }
-    return new Season.Year(
-        heat * JOULES_PER_WATT_HOUR,
-        backup * JOULES_PER_WATT_HOUR,
-        unmet * JOULES_PER_WATT_HOUR,
-        consumption(heat - unmet, input),
-        source.dewPoint().isPresent() && heat > 0
-            ? OptionalDouble.of(condensing / heat)
-            : OptionalDouble.empty(),
-        below,
-        bins);
+
+    Season.Year year() {
+      return new Season.Year(
+          heat * Times.HOUR,
+          backup * Times.HOUR,
+          unmet * Times.HOUR,
+          consumption(heat - unmet, input),
+          source.dewPoint().isPresent() && heat > 0
+              ? OptionalDouble.of(condensing / heat)
+              : OptionalDouble.empty(),
+          below,
+          bins);
+    }
   }
 
   private boolean condenses(double returning) {
@@ -215,14 +223,13 @@ final class SeasonAtRest {
       return Optional.empty();
     }
     Tariffs tariffs = house.aims().tariffs();
-    boolean gas = source.carrier() == Carrier.GAS;
-    double joules = input * JOULES_PER_WATT_HOUR;
-    double kwh = joules / JOULES_PER_KWH;
+    double joules = input * Times.HOUR;
+    double kwh = joules / Times.KILOWATT_HOUR;
     return Optional.of(
         new Season.Consumption(
             joules,
             heat / input,
-            kwh * (gas ? tariffs.gasPrice() : tariffs.electricityPrice()),
-            kwh * (gas ? tariffs.gasCarbon() : tariffs.electricityCarbon())));
+            kwh * tariffs.price(source.carrier()),
+            kwh * tariffs.carbon(source.carrier())));
   }
 }

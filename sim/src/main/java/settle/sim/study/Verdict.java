@@ -5,9 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntConsumer;
-import settle.sim.atrest.DesignFlows;
-import settle.sim.atrest.FullOutput;
-import settle.sim.atrest.SettledHouse;
 import settle.sim.engine.HeldRun;
 import settle.sim.house.Aims;
 import settle.sim.house.Arrangement;
@@ -113,14 +110,6 @@ public record Verdict(
     NO
   }
 
-  /** How much colder than design weather need and delivery are compared [K]. */
-  private static final double COLDER = 10;
-
-  /** Up to which outdoor temperature [°C]. */
-  private static final double MILDEST = 16;
-
-  private static final int POINTS = 13;
-
   /**
    * Asks everything, in the calling thread, and tries no houses.
    *
@@ -158,7 +147,7 @@ public record Verdict(
         SourceAnswer.of(house, arrangement, judgement),
         ComfortAtRest.of(house, arrangement),
         Remedies.of(house, arrangement, judgement, warmUps),
-        demand(house, as.holding()),
+        Demand.over(house, as.holding()),
         house.aims(),
         Optional.empty());
   }
@@ -245,28 +234,6 @@ public record Verdict(
     return room.leastFlow().orElse(Double.POSITIVE_INFINITY);
   }
 
-  private static List<Demand> demand(House house, Holding holding) {
-    double coldest = house.designOutdoor() - COLDER;
-    double mildest = Math.max(MILDEST, house.designOutdoor());
-    List<Demand> demand = new ArrayList<>();
-    for (int i = 0; i < POINTS; i++) {
-      double outdoor = coldest + (mildest - coldest) * i / (POINTS - 1);
-      double flow = holding.asked(outdoor);
-      DesignFlows needs = new DesignFlows(holding.model(), outdoor);
-      FullOutput full = new FullOutput(holding.model(), flow);
-      SettledHouse settled = holding.settled(outdoor).at(flow);
-      double need = 0;
-      double delivery = 0;
-      for (int r : holding.model().heatedRooms()) {
-        need += Math.max(needs.load(r), 0);
-        delivery += full.of(r) + settled.pipeHeat(r);
-      }
-      double source = house.source().maximumPower(outdoor, flow);
-      demand.add(new Demand(outdoor, need, Math.min(delivery, source)));
-    }
-    return demand;
-  }
-
   /** Whether it keeps the house warm, as far as was tried. */
   public Outcome outcome() {
     if (!keepsUp()) {
@@ -328,14 +295,4 @@ public record Verdict(
     }
     return OptionalDouble.of(highest);
   }
-
-  /**
-   * Need and delivery at one outdoor temperature.
-   *
-   * @param outdoor [°C]
-   * @param need heat that holds every heated room at its want [W]
-   * @param delivery most that its emitters give at the flow temperature asked for, valves open,
-   *     with what pipes give to the rooms, limited by the source [W]
-   */
-  public record Demand(double outdoor, double need, double delivery) {}
 }

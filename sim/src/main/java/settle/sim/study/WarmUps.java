@@ -81,18 +81,14 @@ public record WarmUps(Optional<List<WarmUp>> fromSetback, List<WarmUp> fromCold)
   /** From setback alone, with the house's own programme. */
   static List<WarmUp> fromSetback(House house, Arrangement arrangement) {
     RunSettings run = house.run();
-    RunSettings days = settings(run, run.startTemperature(), DAYS_BEFORE * Times.DAY, Times.DAY);
+    RunSettings days = run.lasting(run.startTemperature(), DAYS_BEFORE * Times.DAY, Times.DAY);
     return read(house.withRun(days), arrangement);
   }
 
   private static List<WarmUp> fromCold(House house, Arrangement arrangement) {
     List<Room> always = house.rooms().stream().map(WarmUps::alwaysWanted).toList();
-    RunSettings cold = settings(house.run(), COLD, 0, DAYS_FROM_COLD * Times.DAY);
+    RunSettings cold = house.run().lasting(COLD, 0, DAYS_FROM_COLD * Times.DAY);
     return read(house.withRooms(always).withRun(cold), arrangement);
-  }
-
-  private static RunSettings settings(RunSettings as, double start, double leadIn, double length) {
-    return new RunSettings(start, leadIn, length, as.shortestStep(), as.longestStep(), List.of());
   }
 
   private static Room alwaysWanted(Room room) {

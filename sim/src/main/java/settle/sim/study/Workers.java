@@ -5,7 +5,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.function.IntConsumer;
+import java.util.function.IntFunction;
 import java.util.function.Supplier;
 
 /**
@@ -36,17 +38,19 @@ public interface Workers {
   /**
    * Carries out pieces of work.
    *
+   * @param count how many there are
+   * @param piece what the one at a position comes to, 0 for the first
    * @return what each came to, in their order
-   * @throws RuntimeException as the first piece in the list that threw one did, once all are done
+   * @throws RuntimeException as the first piece that threw one did, once all are done
    */
-  default <T> List<T> all(List<Supplier<T>> pieces) {
-    List<T> results = new ArrayList<>(Collections.nCopies(pieces.size(), null));
-    RuntimeException[] troubles = new RuntimeException[pieces.size()];
+  default <T> List<T> all(int count, IntFunction<T> piece) {
+    List<T> results = new ArrayList<>(Collections.nCopies(count, null));
+    RuntimeException[] troubles = new RuntimeException[count];
     each(
-        pieces.size(),
+        count,
         i -> {
           try {
-            results.set(i, pieces.get(i).get());
+            results.set(i, piece.apply(i));
           } catch (RuntimeException e) {
             // Kept as it is: what passes from thread to thread loses its message on the way.
             troubles[i] = e;
@@ -60,6 +64,16 @@ public interface Workers {
     return results;
   }
 
+  /** The same piece of work for each of several things. */
+  default <A, T> List<T> all(List<A> things, Function<A, T> piece) {
+    return all(things.size(), i -> piece.apply(things.get(i)));
+  }
+
+  /** Pieces of work of different kinds. */
+  default <T> List<T> all(List<Supplier<T>> pieces) {
+    return all(pieces, Supplier::get);
+  }
+
   /**
    * Carries out two pieces of work.
    *
@@ -68,16 +82,13 @@ public interface Workers {
   default <A, B, R> R both(Supplier<A> one, Supplier<B> other, BiFunction<A, B, R> then) {
     AtomicReference<A> first = new AtomicReference<>();
     AtomicReference<B> second = new AtomicReference<>();
+    List<Runnable> pieces = List.of(() -> first.set(one.get()), () -> second.set(other.get()));
     all(
-        List.of(
-            () -> {
-              first.set(one.get());
-              return first;
-            },
-            () -> {
-              second.set(other.get());
-              return second;
-            }));
+        pieces,
+        piece -> {
+          piece.run();
+          return piece;
+        });
     return then.apply(first.get(), second.get());
   }
 }

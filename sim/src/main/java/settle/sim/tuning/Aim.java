@@ -186,7 +186,7 @@ public record Aim(Kind kind, When when, String room, double value, double limit)
     for (int r = 0; r < house.rooms().size(); r++) {
       String room = house.rooms().get(r).name();
       if (plant.heats(room)) {
-        double below = house.rooms().get(r).want().maximum() - held.operative()[r];
+        double below = house.dayWant(r) - held.operative()[r];
         all.add(new Aim(Kind.HELD, When.COLDEST, room, below, house.wantTolerance()));
       }
     }

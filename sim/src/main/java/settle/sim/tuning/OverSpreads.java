@@ -1,10 +1,9 @@
 package settle.sim.tuning;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
-import java.util.stream.IntStream;
 import settle.sim.study.DrawnHouse;
 import settle.sim.study.ShiftedSobol;
 import settle.sim.study.Workers;
@@ -82,31 +81,27 @@ public record OverSpreads(
     DrawnHouse drawn = new DrawnHouse(plant.house(), plant.arrangement());
     int inputs = Math.max(drawn.inputs().size(), 1);
     ShiftedSobol sobol = new ShiftedSobol(inputs, houses, 1, SEED);
-    List<Outcome> outcomes =
+    List<Outcome> outcomes = workers.all(houses, i -> outcome(drawn.at(sobol.normal(0, i))));
+    List<Boolean> turnedUp =
         workers.all(
-            IntStream.range(0, houses)
-                .<Supplier<Outcome>>mapToObj(i -> () -> outcome(drawn.at(sobol.normal(0, i))))
-                .toList());
-    double met = outcomes.stream().filter(Outcome::met).count();
-    double turnedUp =
-        workers
-            .all(
-                IntStream.range(0, houses)
-                    .<Supplier<Boolean>>mapToObj(
-                        i ->
-                            () ->
-                                outcomes.get(i).met()
-                                    || outcome(drawn.at(drawn.headsTurnedUp(sobol.normal(0, i))))
-                                        .met())
-                    .toList())
-            .stream()
-            .filter(Boolean::booleanValue)
-            .count();
+            houses,
+            i ->
+                outcomes.get(i).met()
+                    || outcome(drawn.at(drawn.headsTurnedUp(sobol.normal(0, i)))).met());
     Aim worst = outcomes.get(0).worst();
     for (Outcome outcome : outcomes) {
       worst = further(worst, outcome.worst());
     }
-    return new OverSpreads(houses, met / houses, turnedUp / houses, worst, outcomes);
+    return new OverSpreads(
+        houses,
+        share(outcomes.stream().map(Outcome::met).toList()),
+        share(turnedUp),
+        worst,
+        outcomes);
+  }
+
+  private static double share(List<Boolean> met) {
+    return (double) Collections.frequency(met, true) / met.size();
   }
 
   private static Outcome outcome(DrawnHouse.Drawn drawn) {

@@ -33,8 +33,6 @@ import settle.sim.weather.Weather;
 public record Spell(
     double outdoor, int days, RunResult run, double deviation, Map<String, Warmth> warmth) {
 
-  private static final double JOULES_PER_KWH = 3.6e6;
-
   /** Days gone before. */
   private static final int DAYS_BEFORE = 4;
 
@@ -91,13 +89,7 @@ public record Spell(
   private static Spell lived(Plant plant, double outdoor, RunSettings steps, double before) {
     int days = everyDayAlike(plant.house()) ? 1 : WEEK;
     RunSettings settings =
-        new RunSettings(
-            steps.startTemperature(),
-            before * Times.DAY,
-            days * Times.DAY,
-            steps.shortestStep(),
-            steps.longestStep(),
-            List.of());
+        steps.lasting(steps.startTemperature(), before * Times.DAY, days * Times.DAY);
     House house = plant.house().withWeather(new Weather.Constant(outdoor)).withRun(settings);
     RunResult run = Simulation.runAsEver(house, plant.arrangement());
     double sum = 0;
@@ -147,15 +139,11 @@ public record Spell(
    */
   public double costPerDay(House house) {
     Tariffs tariffs = house.aims().tariffs();
-    double source =
-        house.source().carrier() == Carrier.ELECTRICITY
-            ? tariffs.electricityPrice()
-            : tariffs.gasPrice();
-    double joules =
-        house.source().carrier() == Carrier.NONE ? run.plant().sourceHeat() : run.plant().input();
-    return (joules * lasting() * source
+    Carrier carrier = house.source().carrier();
+    double joules = carrier == Carrier.NONE ? run.plant().sourceHeat() : run.plant().input();
+    return (joules * lasting() * tariffs.price(carrier)
             + run.plant().pumpElectricity() * tariffs.electricityPrice())
-        / JOULES_PER_KWH
+        / Times.KILOWATT_HOUR
         / days;
   }
 

@@ -1,11 +1,9 @@
 package settle.sim.tuning;
 
-import java.util.List;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 import settle.sim.engine.Simulation;
 import settle.sim.house.House;
-import settle.sim.house.RunSettings;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 import settle.sim.weather.Weather;
@@ -49,14 +47,11 @@ final class StepTest {
 
   private static PolynomialSplineFunction operative(
       Plant plant, String room, double outdoor, double start) {
-    RunSettings as = plant.house().run();
     House house =
         plant
             .house()
             .withWeather(new Weather.Constant(outdoor))
-            .withRun(
-                new RunSettings(
-                    start, 0, WATCHED + SAMPLE, as.shortestStep(), as.longestStep(), List.of()));
+            .withRun(plant.house().run().lasting(start, 0, WATCHED + SAMPLE));
     Trace trace = Simulation.run(house, plant.arrangement()).trace();
     double[] operative = trace.column(RoomColumn.OPERATIVE, house.roomIndex(room));
     return new LinearInterpolator().interpolate(trace.time(), operative);

@@ -60,8 +60,6 @@ final class Trial implements Tried.Judge {
 
   private static final double PUMPED = 3;
 
-  private static final double JOULES_PER_KWH = 3.6e6;
-
   private final Aims aims;
   private final Climate climate;
   private final Reserve reserve;
@@ -91,11 +89,10 @@ final class Trial implements Tried.Judge {
     House house = plant.house();
     Holding holding = new Holding(house, plant.arrangement());
     double mild = (INDOORS - usual) / Math.max(INDOORS - house.designOutdoor(), 1);
-    double perJoule =
-        house.source().carrier() == Carrier.ELECTRICITY
-            ? house.aims().tariffs().electricityPrice() / PUMPED
-            : house.aims().tariffs().gasPrice();
-    return holding.load() * mild * Times.DAY * perJoule / JOULES_PER_KWH;
+    Carrier carrier = house.source().carrier();
+    double price =
+        house.aims().tariffs().price(carrier) / (carrier == Carrier.ELECTRICITY ? PUMPED : 1);
+    return holding.load() * mild * Times.DAY * price / Times.KILOWATT_HOUR;
   }
 
   /** What 1 K from want all day in every room weighs [currency/d]. */

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import settle.sim.study.Workers;
 import settle.sim.tuning.Grid.Choice;
@@ -116,11 +115,7 @@ final class Tried {
 
   private void look(List<Choice> choices) {
     List<Choice> fresh = choices.stream().filter(c -> !quick.containsKey(c)).distinct().toList();
-    List<Worth> worths =
-        workers.all(
-            fresh.stream()
-                .<Supplier<Worth>>map(c -> () -> judge.quick(grid.plant(c), grid.changed(c)))
-                .toList());
+    List<Worth> worths = workers.all(fresh, c -> judge.quick(grid.plant(c), grid.changed(c)));
     IntStream.range(0, fresh.size()).forEach(i -> quick.put(fresh.get(i), worths.get(i)));
   }
 

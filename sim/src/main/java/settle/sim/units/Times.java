@@ -9,5 +9,8 @@ public final class Times {
   /** A day [s]. */
   public static final double DAY = 24 * HOUR;
 
+  /** A kilowatt for an hour [J]. */
+  public static final double KILOWATT_HOUR = 1000 * HOUR;
+
   private Times() {}
 }
