@@ -3,7 +3,10 @@ package settle.scenarios.file;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +18,7 @@ import settle.scenarios.document.Position;
 class TextFileTest {
 
   private static final int LIMIT = 1_000_000;
+  private static final Path MKFIFO = Path.of("/usr/bin/mkfifo");
 
   @TempDir Path folder;
 
@@ -72,5 +76,32 @@ class TextFileTest {
   void aByteOrderMarkIsNoContent() throws Exception {
     Path marked = file("\uFEFFtitle: a".getBytes(StandardCharsets.UTF_8));
     assertThat(read(marked)).isEqualTo("title: a");
+  }
+
+  /** As a shell's {@code <(…)} hands one over. */
+  @Test
+  void aPipeIsReadToItsEnd() throws Exception {
+    Path pipe = folder.resolve("pipe");
+    assumeTrue(Files.isExecutable(MKFIFO), "no pipes that have a name here");
+    assertThat(new ProcessBuilder(MKFIFO.toString(), pipe.toString()).start().waitFor()).isZero();
+    Thread writer =
+        new Thread(
+            () -> {
+              try {
+                Files.writeString(pipe, "title: a");
+              } catch (IOException e) {
+                throw new UncheckedIOException(e);
+              }
+            });
+    writer.setDaemon(true);
+    writer.start();
+    assertThat(read(pipe)).isEqualTo("title: a");
+  }
+
+  @Test
+  void aDeviceWithNothingInItIsEmpty() {
+    Path nothing = Path.of("/dev/null");
+    assumeTrue(Files.exists(nothing), "no such device here");
+    assertThatThrownBy(() -> read(nothing)).hasMessage("is empty; expected a scenario");
   }
 }
