@@ -11,6 +11,9 @@ import org.junit.jupiter.api.io.TempDir;
 /** verdict, as a script sees it. */
 class VerdictCommandTest {
 
+  /** Houses to try where it does not matter how many. */
+  private static final int FEW = 16;
+
   @TempDir Path folder;
 
   @Test
@@ -28,10 +31,11 @@ class VerdictCommandTest {
   @Test
   void aColdHouseIsAnAnswerUnlessStrict() throws IOException {
     Path scenario = Scenarios.cold(folder);
-    CommandLineRun answer = CommandLineRun.of("verdict", scenario, "--full");
+    CommandLineRun answer = CommandLineRun.of("verdict", scenario, "--odds", FEW, "--full");
     assertThat(answer.status()).isZero();
     assertThat(answer.out()).contains("Skirting: no: at −3 °C", "flow at ", "more skirting");
-    CommandLineRun strict = CommandLineRun.of("verdict", scenario, "--strict", "--full");
+    CommandLineRun strict =
+        CommandLineRun.of("verdict", scenario, "--odds", FEW, "--strict", "--full");
     assertThat(strict.status()).isEqualTo(1);
     assertThat(strict.out()).isEqualTo(answer.out());
     assertThat(CommandLineRun.of("verdict", Scenarios.warm(folder), "--strict").status()).isZero();
@@ -41,8 +45,8 @@ class VerdictCommandTest {
   @Test
   void theAnswerIsShortUnlessAllOfItIsAskedFor() throws IOException {
     Path scenario = Scenarios.cold(folder);
-    String brief = CommandLineRun.of("verdict", scenario).out();
-    String full = CommandLineRun.of("verdict", scenario, "--full").out();
+    String brief = CommandLineRun.of("verdict", scenario, "--odds", FEW).out();
+    String full = CommandLineRun.of("verdict", scenario, "--odds", FEW, "--full").out();
     assertThat(brief)
         .contains("Skirting: no: at −3 °C", "Least flow", "To have every room held:", "--full")
         .doesNotContain("Season: ", "Tried by itself");
@@ -58,11 +62,11 @@ class VerdictCommandTest {
     Path scenario = Scenarios.cold(folder);
     String asTyped = Files.readString(scenario);
     Path written = folder.resolve("remedied.yaml");
-    CommandLineRun run = CommandLineRun.of("verdict", scenario, "--write", written);
+    CommandLineRun run = CommandLineRun.of("verdict", scenario, "--odds", FEW, "--write", written);
     assertThat(run.status()).isZero();
     assertThat(run.out()).containsPattern("Written\\sto\\s");
     assertThat(scenario).content().isEqualTo(asTyped);
-    CommandLineRun again = CommandLineRun.of("verdict", written, "--strict");
+    CommandLineRun again = CommandLineRun.of("verdict", written, "--odds", FEW, "--strict");
     assertThat(again.status()).isZero();
     assertThat(again.out()).contains("Skirting: yes: ", "Radiators: yes: ");
     CommandLineRun kept = CommandLineRun.of("verdict", scenario, "--write", written);
@@ -71,7 +75,8 @@ class VerdictCommandTest {
 
   @Test
   void jsonIsOneDocumentAndNothingElse() throws IOException {
-    CommandLineRun run = CommandLineRun.of("verdict", Scenarios.cold(folder), "--json");
+    CommandLineRun run =
+        CommandLineRun.of("verdict", Scenarios.cold(folder), "--odds", FEW, "--json");
     assertThat(run.status()).isZero();
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
@@ -98,7 +103,7 @@ class VerdictCommandTest {
   void outHoldsAPageForTheHouseholderAndTheDesignersTables() throws IOException {
     Path out = folder.resolve("answer");
     CommandLineRun run =
-        CommandLineRun.of("verdict", Scenarios.cold(folder), "--json", "--out", out);
+        CommandLineRun.of("verdict", Scenarios.cold(folder), "--odds", FEW, "--json", "--out", out);
     assertThat(run.status()).isZero();
     assertThat(out.resolve("summary.json")).content().isEqualTo(run.out());
     assertThat(out.resolve("summary.txt")).content().contains("Skirting: no");
@@ -119,7 +124,8 @@ class VerdictCommandTest {
 
   @Test
   void quietPrintsNothing() throws IOException {
-    CommandLineRun run = CommandLineRun.of("verdict", Scenarios.warm(folder), "--quiet");
+    CommandLineRun run =
+        CommandLineRun.of("verdict", Scenarios.warm(folder), "--odds", FEW, "--quiet");
     assertThat(run.out()).isEmpty();
     assertThat(run.err()).isEmpty();
   }

@@ -61,6 +61,7 @@ class VerdictWordsTest {
 
   private static final String BOILER =
       "  boiler: condensing boiler 12 kW\n  flow temperature: 60 °C";
+  private static final String FIXED_FLOW = "  fixed flow: 60 °C";
   private static final String HEAT_PUMP = "  heat pump: heat pump 5 kW\n  flow temperature: 45 °C";
   private static final String SET_BACK =
       """
@@ -158,7 +159,7 @@ class VerdictWordsTest {
 
   @Test
   void warmTooLateIsNoAndAnEarlierStartMakesItYes() throws IOException, ScenarioException {
-    House house = house("9 m", BOILER, SET_BACK.formatted("15 min", "5 K"));
+    House house = house("9 m", FIXED_FLOW, SET_BACK.formatted("15 min", "5 K"));
     Verdict verdict = verdict(house);
     Answer answer = new Answer(house, verdict);
     assertThat(verdict.held()).isTrue();
@@ -178,7 +179,7 @@ class VerdictWordsTest {
     House early =
         house(
             "9 m",
-            BOILER,
+            FIXED_FLOW,
             SET_BACK
                 .formatted("15 min", "5 K")
                 .replace(
@@ -191,7 +192,7 @@ class VerdictWordsTest {
 
   @Test
   void anOvershootBeyondTheAimIsSaidButKeepsUp() throws IOException, ScenarioException {
-    House house = house("9 m", BOILER, SET_BACK.formatted("8 h", "0 K"));
+    House house = house("9 m", FIXED_FLOW, SET_BACK.formatted("8 h", "0 K"));
     Verdict verdict = verdict(house);
     assertThat(verdict.tooWarm()).isNotEmpty();
     assertThat(verdict.keepsUp()).isTrue();
@@ -203,7 +204,7 @@ class VerdictWordsTest {
   void aThermostatInAWarmRoomIsTheReasonForAColdOne() throws IOException, ScenarioException {
     String thermostat =
         "control: {reference room: living room, thermostat: {kind: on/off, differential: 0.5 K}}";
-    House house = house(", valve: open valve", "3.2 m", BOILER, thermostat);
+    House house = house(", valve: open valve", "3.2 m", FIXED_FLOW, thermostat);
     Verdict verdict = verdict(house);
     Answer answer = new Answer(house, verdict);
     assertThat(verdict.keepsUp()).isFalse();
@@ -227,7 +228,7 @@ class VerdictWordsTest {
 
   @Test
   void whereNoWaterIsHotEnoughItSaysSo() throws IOException, ScenarioException {
-    House house = house("0.6 m", BOILER, "");
+    House house = house("0.6 m", FIXED_FLOW, "");
     Verdict verdict = verdict(house);
     Answer answer = new Answer(house, verdict);
     assertThat(verdict.flow().least()).isEmpty();

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import settle.scenarios.file.ScenarioFiles;
@@ -20,15 +22,27 @@ import settle.sim.result.RunResult;
 class ExampleRunsTest {
 
   private static final double HOUR = 3600;
+  private static final Map<String, House> READ = new HashMap<>();
+  private static final Map<Case, RunResult> RUN = new HashMap<>();
+
+  private record Case(House house, int arrangement) {}
 
   @TempDir Path folder;
 
   private static House example(String name) throws Exception {
-    return ScenarioFiles.read(Path.of("examples", name + ".yaml")).house();
+    House house = READ.get(name);
+    if (house == null) {
+      house = ScenarioFiles.read(Path.of("examples", name + ".yaml")).house();
+      READ.put(name, house);
+    }
+    return house;
   }
 
+  /** What a run of it gives; run once, since several tests read it. */
   private static RunResult run(House house, int arrangement) {
-    return Simulation.run(house, house.arrangements().get(arrangement));
+    return RUN.computeIfAbsent(
+        new Case(house, arrangement),
+        one -> Simulation.run(house, house.arrangements().get(arrangement)));
   }
 
   private static RoomFigures room(House house, RunResult result, String name) {

@@ -8,7 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,8 +23,7 @@ import settle.scenarios.demo.Demonstrations;
  */
 class GoldenRecordTest {
 
-  private static final Path APPROVED =
-      Path.of("src", "test", "resources", "settle", "cli", "golden");
+  static final Path APPROVED = Path.of("src", "test", "resources", "settle", "cli", "golden");
   private static final boolean WRITES = Boolean.getBoolean("golden.write");
 
   private static final List<String> EXAMPLES =
@@ -39,6 +40,9 @@ class GoldenRecordTest {
           "catalogue",
           "demo",
           "completion");
+
+  /** Each takes as long as twenty others. */
+  private static final Set<String> DEAR = Set.of("valve-bungalow", "verdict-bungalow");
 
   @TempDir Path scratch;
 
@@ -89,9 +93,29 @@ class GoldenRecordTest {
     return cases.stream();
   }
 
+  /** The others, and all of them where the record is written. */
+  static Stream<Case> usual() {
+    return cases().filter(one -> WRITES || !DEAR.contains(one.name()));
+  }
+
+  static Stream<Case> dear() {
+    return cases().filter(one -> DEAR.contains(one.name()));
+  }
+
   @ParameterizedTest(name = "{0}")
-  @MethodSource("cases")
+  @MethodSource("usual")
   void whatACommandGivesIsWhatWasApproved(Case one) throws IOException {
+    assertApproved(one);
+  }
+
+  @Tag("thorough")
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("dear")
+  void soItIsOfLargerHouses(Case one) throws IOException {
+    assertApproved(one);
+  }
+
+  private void assertApproved(Case one) throws IOException {
     String now = GoldenRecord.of(one.command(), scratch);
     Path approved = APPROVED.resolve(one.name() + ".txt");
     if (WRITES) {

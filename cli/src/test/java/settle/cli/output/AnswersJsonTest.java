@@ -6,18 +6,19 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
-import settle.cli.ExampleVerdicts;
+import settle.cli.golden.ApprovedAnswer;
 import settle.scenarios.ScenarioException;
+import settle.scenarios.file.ScenarioFiles;
 import settle.sim.house.House;
 import settle.sim.study.Judgement;
 import settle.sim.study.Verdict;
-import settle.sim.study.Workers;
 
 /** Scripts rely on every name and unit in this document. */
 class AnswersJsonTest {
@@ -120,30 +121,33 @@ class AnswersJsonTest {
   @Test
   void theDocumentsHaveTheStableNames() throws IOException, ScenarioException {
     Set<String> names = new TreeSet<>();
-    for (String example : List.of("insulated-house.yaml", "mid-terrace.yaml", "bakery.yaml")) {
-      House house = ExampleVerdicts.of(example).house();
-      List<Verdict> verdicts =
-          ExampleVerdicts.of(example).first(1).stream()
-              .map(v -> v.tried(house, 16, 1, Workers.ONE, done -> {}))
-              .map(AnswersJsonTest::withRestTooWarm)
-              .toList();
-      String json =
-          new Answers("verdict", example, house, verdicts, List.of("a warning"), Optional.empty())
-              .json("1.2.3");
-      assertThat(json)
-          .startsWith(
-              """
-              {
-                "tool" : "settle",
-                "version" : "1.2.3",
-                "command" : "verdict",
-                "scenario" : "%s",
-                "designOutdoorC" : -3.0,
-              """
-                  .formatted(example))
-          .endsWith("  \"warnings\" : [ \"a warning\" ]\n}\n");
-      collect(json, names);
+    for (String example : List.of("insulated-house", "mid-terrace", "bakery")) {
+      collect(ApprovedAnswer.text("verdict-" + example), names);
     }
+    House house =
+        ScenarioFiles.read(Path.of("..", "scenarios", "examples", "single-room.yaml")).house();
+    Verdict verdict = withRestTooWarm(Verdict.of(house, house.arrangements().get(0)));
+    String json =
+        new Answers(
+                "verdict",
+                "house.yaml",
+                house,
+                List.of(verdict),
+                List.of("a warning"),
+                Optional.empty())
+            .json("1.2.3");
+    assertThat(json)
+        .startsWith(
+            """
+            {
+              "tool" : "settle",
+              "version" : "1.2.3",
+              "command" : "verdict",
+              "scenario" : "house.yaml",
+              "designOutdoorC" : -3.0,
+            """)
+        .endsWith("  \"warnings\" : [ \"a warning\" ]\n}\n");
+    collect(json, names);
     assertThat(names)
         .containsExactly(new TreeSet<>(List.of(NAMES.trim().split("\\s+"))).toArray(String[]::new));
   }

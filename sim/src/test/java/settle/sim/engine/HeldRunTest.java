@@ -63,7 +63,7 @@ class HeldRunTest {
         house.rooms().stream().map(r -> r.withWant(r.want().raised(-3))).toList());
   }
 
-  /** A plain run of two months, begun at one temperature and never hastened, ends alike. */
+  /** A plain run of a month, begun at one temperature and never hastened, ends alike. */
   @ParameterizedTest(name = "{0}")
   @MethodSource("houses")
   void itEndsWhereAPlainLongRunDoes(String name, House house) {
@@ -73,7 +73,7 @@ class HeldRunTest {
     House still = SampleHouses.steady(house.withRooms(rooms), OUTDOOR);
     RunSettings as = house.run();
     RunSettings plain =
-        new RunSettings(20, 60 * DAY, DAY, as.shortestStep(), as.longestStep(), List.of());
+        new RunSettings(20, 30 * DAY, DAY, as.shortestStep(), as.longestStep(), List.of());
     Trace trace = Simulation.run(still.withRun(plain), still.arrangements().get(0)).trace();
     double[] time = trace.time();
     for (int r = 0; r < house.rooms().size(); r++) {

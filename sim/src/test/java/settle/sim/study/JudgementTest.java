@@ -65,9 +65,6 @@ class JudgementTest {
     assertThat(judgement.confirmedByRun()).isTrue();
     assertThat(judgement.neverRan()).hasValue(thirsty.designOutdoor());
     assertThat(judgement.judged()).noneMatch(Judgement.RoomJudged::holds);
-    Verdict verdict = Verdict.of(thirsty, thirsty.arrangements().get(0));
-    assertThat(verdict.outcome()).isEqualTo(Verdict.Outcome.NO);
-    assertThat(verdict.sourceNeverRuns()).isTrue();
   }
 
   /** What was not run is as a run of it would have it: at weathers between those that were. */

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import settle.sim.engine.HeldRun;
 import settle.sim.house.Arrangement;
@@ -23,6 +24,7 @@ import settle.sim.study.WarmUps;
 class RemediesAgainstRunTest {
 
   private static final int HOUSES = Integer.getInteger("remedies.houses", 4);
+  private static final int FEW = 1;
 
   /** Shares of the way from design weather to the mildest. */
   private static final double[] WEATHERS = {0, 0.31, 0.77};
@@ -31,11 +33,23 @@ class RemediesAgainstRunTest {
 
   @Test
   void whatSufficesHoldsInOtherWeatherToo() {
+    assertWhatSufficesHolds(0, FEW);
+  }
+
+  @Tag("thorough")
+  @Test
+  void soItDoesInMoreHouses() {
+    assertWhatSufficesHolds(FEW, HOUSES);
+  }
+
+  /** Of the houses that are too cold, those from one to before another. */
+  private static void assertWhatSufficesHolds(int from, int to) {
     int[] tried = new int[2];
     LongStream.iterate(1, seed -> seed + 1)
         .mapToObj(PlausibleHouse::of)
         .filter(drawn -> !Judgement.of(drawn.house(), drawn.arrangement()).holds())
-        .limit(HOUSES)
+        .skip(from)
+        .limit(to - from)
         .forEach(
             drawn -> {
               House house = drawn.house();
