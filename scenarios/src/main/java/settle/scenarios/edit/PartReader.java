@@ -22,6 +22,8 @@ final class PartReader {
   private final String text;
   private final Deque<Open> open = new ArrayDeque<>();
   private Part root;
+  private int lastCodePoint;
+  private int lastIndex;
 
   private PartReader(String text) {
     this.text = text;
@@ -116,8 +118,13 @@ final class PartReader {
     return event.getAnchor().map(Anchor::getValue).orElse("");
   }
 
-  /** The parser counts code points. */
+  /**
+   * The parser counts code points; marks are near each other, so counting goes on from the last.
+   */
   private int index(Optional<Mark> mark) {
-    return text.offsetByCodePoints(0, mark.orElseThrow().getIndex());
+    int codePoint = mark.orElseThrow().getIndex();
+    lastIndex = text.offsetByCodePoints(lastIndex, codePoint - lastCodePoint);
+    lastCodePoint = codePoint;
+    return lastIndex;
   }
 }

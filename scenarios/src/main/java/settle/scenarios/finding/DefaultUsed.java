@@ -8,10 +8,4 @@ package settle.scenarios.finding;
  * @param value the value taken, with its unit
  * @param reason its source, or that it is common practice
  */
-public record DefaultUsed(String where, String key, String value, String reason) {
-
-  @Override
-  public String toString() {
-    return (where.isEmpty() ? "" : where + " / ") + key + ": " + value + " (" + reason + ")";
-  }
-}
+public record DefaultUsed(String where, String key, String value, String reason) {}

@@ -81,9 +81,7 @@ class TextFileTest {
   /** As a shell's {@code <(…)} hands one over. */
   @Test
   void aPipeIsReadToItsEnd() throws Exception {
-    Path pipe = folder.resolve("pipe");
-    assumeTrue(Files.isExecutable(MKFIFO), "no pipes that have a name here");
-    assertThat(new ProcessBuilder(MKFIFO.toString(), pipe.toString()).start().waitFor()).isZero();
+    Path pipe = pipe();
     Thread writer =
         new Thread(
             () -> {
@@ -96,6 +94,21 @@ class TextFileTest {
     writer.setDaemon(true);
     writer.start();
     assertThat(read(pipe)).isEqualTo("title: a");
+  }
+
+  @Test
+  void whoIsInterruptedWaitsForNobodyToWrite() throws Exception {
+    Path pipe = pipe();
+    Thread.currentThread().interrupt();
+    assertThatThrownBy(() -> read(pipe)).hasMessage("cannot be read: interrupted");
+    assertThat(Thread.interrupted()).as("still interrupted").isTrue();
+  }
+
+  private Path pipe() throws Exception {
+    assumeTrue(Files.isExecutable(MKFIFO), "no pipes that have a name here");
+    Path pipe = folder.resolve("pipe");
+    assertThat(new ProcessBuilder(MKFIFO.toString(), pipe.toString()).start().waitFor()).isZero();
+    return pipe;
   }
 
   @Test
