@@ -55,6 +55,7 @@ public final class Balancing {
    */
   private static final double LEAST_TURNS = 0.25;
 
+  private final HouseModel model;
   private final House house;
   private final Arrangement given;
   private final Distribution distribution;
@@ -67,9 +68,6 @@ public final class Balancing {
 
   private final PipeResistance[] branchPipe;
   private final PipeResistance[] mainPipe;
-  private final Arrangement arrangement;
-  private final Pump pump;
-  private final Balance balance;
 
   /**
    * A prepared house as it is run, and what its flows are with every valve open.
@@ -94,18 +92,16 @@ public final class Balancing {
 
   /** Balances a prepared house, where its arrangement asks for it, and looks at its flows. */
   public static AsRun asRun(HouseModel given) {
-    Balancing balancing = new Balancing(given);
-    HouseModel model =
-        given.arrangement().balanced() ? given.with(balancing.arrangement, balancing.pump) : given;
-    return new AsRun(model, balancing.balance);
+    return new Balancing(given).find();
   }
 
   /** Flows with every valve open, lockshields and pump as this model has them. */
   public static Balance balance(HouseModel model) {
-    return new Balancing(model).balance;
+    return asRun(model).balance();
   }
 
   private Balancing(HouseModel model) {
+    this.model = model;
     house = model.house();
     given = model.arrangement();
     distribution = house.distribution();
@@ -116,51 +112,65 @@ public final class Balancing {
     branchNode = new int[n];
     designFlow = new double[n];
     branchPipe = new PipeResistance[n];
+    open = new boolean[n];
     for (int b = 0; b < n; b++) {
       Branch branch = given.branches().get(b);
       branchNode[b] = distribution.mainIndex(branch.fedFrom());
       designFlow[b] = design.flow(b);
       branchPipe[b] = new PipeResistance(branch.pipe(), density, viscosity);
+      open[b] = !branch.isShut();
     }
     mainPipe = new PipeResistance[distribution.mains().size()];
     for (int i = 0; i < mainPipe.length; i++) {
       mainPipe[i] = new PipeResistance(distribution.mains().get(i).pipe(), density, viscosity);
     }
-    open = new boolean[n];
-    boolean any = false;
-    for (int b = 0; b < n; b++) {
-      open[b] = !given.branches().get(b).isShut();
-      any |= open[b];
-    }
+  }
+
+  /** Sets pump and lockshields where that is asked for, and looks at the flows. */
+  private AsRun find() {
     double[] need = needs(1);
     int index = 0;
-    for (int b = 1; b < n; b++) {
+    for (int b = 1; b < need.length; b++) {
       index = need[b] > need[index] ? b : index;
     }
-    double headNeeded = need[index];
+    Pump pump = distribution.pump();
+    Arrangement arrangement = given;
     List<Notice> notices = new ArrayList<>();
-    if (given.balanced() && any) {
-      double share = attainable(headNeeded);
-      pump = set(share < 1 ? distribution.pump().head(total(share), density) : headNeeded);
-      arrangement = given.withBranches(throttled(share));
+    if (given.balanced() && anyIsOpen()) {
+      double share = attainable(need[index]);
+      pump = set(share < 1 ? pump.head(total(share), density) : need[index]);
+      arrangement = given.withBranches(throttled(pump, share));
       if (share < 1) {
-        notices.add(tooWeak(index, headNeeded, share));
+        notices.add(Notice.about(name(index), Code.PUMP_TOO_WEAK, need[index], share));
       }
-    } else {
-      pump = distribution.pump();
-      arrangement = given;
     }
     if (given.balanced()) {
       addShut(notices);
     }
-    NetworkFlow before = network(distribution.pump(), given);
     NetworkFlow after = network(pump, arrangement);
-    List<BranchBalance> branches = new ArrayList<>();
-    for (int b = 0; b < n; b++) {
-      branches.add(branch(model, b, before, after));
+    List<BranchBalance> branches = branches(arrangement, after);
+    addLimits(notices, branches, pump, after);
+    Balance balance =
+        new Balance(given.balanced(), index, need[index], after.head(), branches, notices);
+    return new AsRun(given.balanced() ? model.with(arrangement, pump) : model, balance);
+  }
+
+  private boolean anyIsOpen() {
+    boolean any = false;
+    for (boolean is : open) {
+      any |= is;
     }
-    addLimits(notices, branches, after);
-    balance = new Balance(given.balanced(), index, headNeeded, after.head(), branches, notices);
+    return any;
+  }
+
+  /** Flows of every branch as it was given and as it is run. */
+  private List<BranchBalance> branches(Arrangement arrangement, NetworkFlow after) {
+    NetworkFlow before = network(distribution.pump(), given);
+    List<BranchBalance> branches = new ArrayList<>();
+    for (int b = 0; b < open.length; b++) {
+      branches.add(branch(arrangement.branches().get(b), b, before, after));
+    }
+    return branches;
   }
 
   /** Flow that the branches which are not shut have together [kg/s]. */
@@ -234,7 +244,7 @@ public final class Balancing {
   }
 
   /** Branches with every lockshield that is not shut taking what its branch is offered too much. */
-  private List<Branch> throttled(double share) {
+  private List<Branch> throttled(Pump pump, double share) {
     double[] need = needs(share);
     double head = pump.head(total(share), density);
     LockshieldScale scale = distribution.lockshields();
@@ -268,8 +278,7 @@ public final class Balancing {
     return network;
   }
 
-  private BranchBalance branch(HouseModel model, int b, NetworkFlow before, NetworkFlow after) {
-    Branch branch = arrangement.branches().get(b);
+  private BranchBalance branch(Branch branch, int b, NetworkFlow before, NetworkFlow after) {
     double m = after.flow(b);
     return new BranchBalance(
         model.branchNames().get(b),
@@ -292,10 +301,6 @@ public final class Balancing {
     return drop / (drop + Math.max(rest, 0));
   }
 
-  private Notice tooWeak(int index, double headNeeded, double share) {
-    return Notice.about(name(index), Code.PUMP_TOO_WEAK, headNeeded, share);
-  }
-
   private String name(int branch) {
     return given.branchNames().get(branch);
   }
@@ -308,7 +313,8 @@ public final class Balancing {
     }
   }
 
-  private void addLimits(List<Notice> notices, List<BranchBalance> branches, NetworkFlow after) {
+  private void addLimits(
+      List<Notice> notices, List<BranchBalance> branches, Pump pump, NetworkFlow after) {
     for (BranchBalance b : branches) {
       if (b.velocity() > NOISY_VELOCITY) {
         notices.add(Notice.about(b.name(), Code.NOISY_BRANCH, b.velocity()));

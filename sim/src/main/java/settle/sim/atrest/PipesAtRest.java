@@ -1,42 +1,52 @@
 package settle.sim.atrest;
 
 import java.util.Arrays;
-import java.util.List;
-import java.util.function.IntToDoubleFunction;
 import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.model.HouseModel;
+import settle.sim.room.SteadyRooms;
 
 /** Mains and branch pipes at rest: how warm the water comes and goes, and what rooms get of it. */
 final class PipesAtRest {
 
+  // Model: node 0 is the source, node i + 1 the end of mains i
   private final HouseModel model;
   private final NetworkFlow network;
+  private final SteadyRooms rooms;
   private final double capacityPerFlow;
   private final int[] branchNode;
   private final int[] parent;
   private final int bypassNode;
+
+  // State
+  private final RestState state;
   private final double[] arriving;
   private final double[] returning;
-  private final double[] roomAir;
   private final double[] pipeHeat;
 
   /** Of its room's pipe heat, what comes from each branch's own pipe [W]. */
   final double[] branchHeat;
 
   private double outsideLoss;
-  private double flowShare = 1;
+  private double toRooms;
+
+  // Scratch
+  private final double[] roomAir;
 
   /**
    * @param model the prepared house
    * @param network its flows, solved by whoever asks
+   * @param rooms in which pipes lie
+   * @param state heats and flows
    */
-  PipesAtRest(HouseModel model, NetworkFlow network) {
+  PipesAtRest(HouseModel model, NetworkFlow network, SteadyRooms rooms, RestState state) {
     this.model = model;
     this.network = network;
+    this.rooms = rooms;
+    this.state = state;
     House house = model.house();
     Distribution distribution = house.distribution();
     capacityPerFlow = house.water().specificHeat();
@@ -53,15 +63,9 @@ final class PipesAtRest {
     }
     arriving = new double[mains + 1];
     returning = new double[mains + 1];
-    int rooms = house.rooms().size();
-    roomAir = new double[rooms];
-    pipeHeat = new double[rooms];
+    roomAir = new double[house.rooms().size()];
+    pipeHeat = new double[roomAir.length];
     branchHeat = new double[branchNode.length];
-  }
-
-  /** Lets mains carry but a share of the flow they are solved for [-]. */
-  void carry(double share) {
-    flowShare = share;
   }
 
   /** Temperature at which water enters a branch's pipe [°C]. */
@@ -88,13 +92,18 @@ final class PipesAtRest {
    * mains.
    *
    * @param flow flow temperature at the source [°C]
-   * @param air of each room [°C]
    */
-  void outwards(double flow, IntToDoubleFunction air) {
-    Arrays.setAll(roomAir, air);
+  void outwards(double flow) {
+    lookAtRooms();
     arriving[0] = flow;
     for (int i = 0; i + 1 < arriving.length; i++) {
       arriving[i + 1] = passMain(i, arriving[parent[i + 1]]);
+    }
+  }
+
+  private void lookAtRooms() {
+    for (int r = 0; r < roomAir.length; r++) {
+      roomAir[r] = rooms.air(r, state.heat);
     }
   }
 
@@ -102,7 +111,7 @@ final class PipesAtRest {
     Main main = model.house().distribution().mains().get(i);
     double around =
         main.room() == null ? main.surroundings() : roomAir[model.house().roomIndex(main.room())];
-    return cooled(main.pipe(), flowShare * network.mainFlow(i), entering, around);
+    return cooled(main.pipe(), state.flowShare * network.mainFlow(i), entering, around);
   }
 
   /** What leaves one of a pair of pipes: T_s + (T - T_s) e^(-G' L/(m c)). */
@@ -120,83 +129,81 @@ final class PipesAtRest {
   /**
    * Lets the water come back: finds the heat of all pipes that each room gets.
    *
-   * @param massFlow of each branch [kg/s]
-   * @param heat of each branch's emitter [W], its mean
-   * @param duty share of the time in which water flows [-]
-   * @param air of each room [°C]
-   * @return what all pipes lose while it does [W]
+   * @return what all pipes lose while water flows [W]
    */
-  double back(double[] massFlow, double[] heat, double duty, IntToDoubleFunction air) {
-    House house = model.house();
-    Arrays.setAll(roomAir, air);
+  double back() {
+    lookAtRooms();
     Arrays.fill(pipeHeat, 0);
-    outsideLoss = 0;
     Arrays.fill(returning, 0);
-    double toRooms = 0;
+    outsideLoss = 0;
+    toRooms = 0;
     for (int b = 0; b < branchNode.length; b++) {
-      Pipe pipe = model.arrangement().branches().get(b).pipe();
-      double m = massFlow[b];
-      int room = model.pipeRoom(b);
-      double around = around(b, room >= 0 ? roomAir[room] : 0);
-      double entering = arriving[branchNode[b]];
-      double inlet = cooled(pipe, m, entering, around);
-      double outlet = m > 0 ? inlet - heat[b] / (duty * m * capacityPerFlow) : around;
-      double back = cooled(pipe, m, outlet, around);
-      double lost = m > 0 ? m * capacityPerFlow * (entering - inlet + outlet - back) : 0;
-      branchHeat[b] = room == model.branchRoom(b) ? duty * lost : 0;
-      if (room >= 0) {
-        toRooms += give(room, lost);
-      } else {
-        outsideLoss += lost;
-      }
-      returning[branchNode[b]] += m * back;
+      backThroughBranch(b);
     }
-    returning[bypassNode] += flowShare * network.bypassFlow() * arriving[bypassNode];
-    List<Main> mains = house.distribution().mains();
-    for (int i = mains.size() - 1; i >= 0; i--) {
-      double m = flowShare * network.mainFlow(i);
-      if (m == 0) {
-        continue;
-      }
-      double mixed = returning[i + 1] / m;
-      double back = passMain(i, mixed);
-      double lost =
-          m * capacityPerFlow * (arriving[parent[i + 1]] - arriving[i + 1] + mixed - back);
-      if (mains.get(i).room() == null) {
-        outsideLoss += lost;
-      } else {
-        toRooms += give(house.roomIndex(mains.get(i).room()), lost);
-      }
-      returning[parent[i + 1]] += m * back;
+    returning[bypassNode] += state.flowShare * network.bypassFlow() * arriving[bypassNode];
+    for (int i = parent.length - 2; i >= 0; i--) {
+      backThroughMain(i);
     }
     for (int r = 0; r < pipeHeat.length; r++) {
-      pipeHeat[r] *= duty;
+      pipeHeat[r] *= state.duty;
     }
     return toRooms + outsideLoss;
+  }
+
+  private void backThroughBranch(int b) {
+    Pipe pipe = model.arrangement().branches().get(b).pipe();
+    double m = state.massFlow[b];
+    int room = model.pipeRoom(b);
+    double around = around(b, room >= 0 ? roomAir[room] : 0);
+    double entering = arriving[branchNode[b]];
+    double inlet = cooled(pipe, m, entering, around);
+    double given = state.heat[b] / (state.duty * m * capacityPerFlow);
+    double outlet = m > 0 ? inlet - given : around;
+    double back = cooled(pipe, m, outlet, around);
+    double lost = m > 0 ? m * capacityPerFlow * (entering - inlet + outlet - back) : 0;
+    branchHeat[b] = room == model.branchRoom(b) ? state.duty * lost : 0;
+    lose(room, lost);
+    returning[branchNode[b]] += m * back;
+  }
+
+  private void backThroughMain(int i) {
+    double m = state.flowShare * network.mainFlow(i);
+    if (m == 0) {
+      return;
+    }
+    Main main = model.house().distribution().mains().get(i);
+    double mixed = returning[i + 1] / m;
+    double back = passMain(i, mixed);
+    double lost = m * capacityPerFlow * (arriving[parent[i + 1]] - arriving[i + 1] + mixed - back);
+    lose(main.room() == null ? -1 : model.house().roomIndex(main.room()), lost);
+    returning[parent[i + 1]] += m * back;
+  }
+
+  /** What a pipe loses [W] goes to the room it runs in, or is lost outside them (-1). */
+  private void lose(int room, double watts) {
+    if (room >= 0) {
+      pipeHeat[room] += watts;
+      toRooms += watts;
+    } else {
+      outsideLoss += watts;
+    }
   }
 
   /**
    * Lets the rooms have the pipes' heats.
    *
-   * @param heat all heat inputs of the rooms; those of pipes are moved [W]
-   * @param share of its change that any of them takes [-]
-   * @return the largest change [W]
+   * @return the largest change of any of them [W]
    */
-  double give(double[] heat, double share) {
+  double give() {
     double moved = 0;
     for (int r = 0; r < pipeHeat.length; r++) {
       int input = model.pipeHeatInput(r);
       if (input >= 0) {
-        double change = pipeHeat[r] - heat[input];
-        heat[input] += share * change;
+        double change = pipeHeat[r] - state.heat[input];
+        state.heat[input] += change;
         moved = Math.max(moved, Math.abs(change));
       }
     }
     return moved;
-  }
-
-  private double give(int room, double watts) {
-    pipeHeat[room] += watts;
-    return watts;
   }
 }
