@@ -1,6 +1,8 @@
 package settle.sim.room;
 
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.EigenDecomposition;
@@ -48,7 +50,10 @@ final class RoomModes {
   /** Output per input, without delay: [output][input]. */
   final double[][] direct;
 
-  /** Stored heat per mode [J]. */
+  /**
+   * Stored heat per mode, V' C^(1/2) 1 [J]; the modes of a room at 1 °C throughout are the same
+   * numbers.
+   */
   final double[] stored;
 
   /** Outdoor loss per mode [W] and per input [W]. */
@@ -61,117 +66,66 @@ final class RoomModes {
 
   final double[] heldLossDirect;
 
-  /** Modes of a room at 1 °C throughout. */
-  final double[] uniform;
-
   /** Whether each link ends at the air. */
   final boolean[] linksAir;
 
   RoomModes(RoomNetwork network) {
-    List<RoomNetwork.LinkEnd> links = network.links();
-    int n = network.nodes();
-    int[] massive = select(network, true);
-    int[] massless = select(network, false);
-    modes = massive.length;
+    Reduced room = new Reduced(network);
+    modes = room.massive.length;
     inputs = network.inputs();
-    outputs = FIRST_LINK + links.size();
-
-    RealMatrix k = new Array2DRowRealMatrix(network.balance(), false);
-    RealMatrix kzz = k.getSubMatrix(massless, massless);
-    RealMatrix kzc = k.getSubMatrix(massless, massive);
-    RealMatrix s = new Array2DRowRealMatrix(network.sources(), false);
-    int[] allInputs = range(inputs);
-    RealMatrix sz = s.getSubMatrix(massless, allInputs);
-    RealMatrix sc = s.getSubMatrix(massive, allInputs);
-    DecompositionSolver solver = new LUDecomposition(kzz).getSolver();
-    // Massless nodes: T_z = -K_zz^-1 K_zc T_c + K_zz^-1 s_z u.
-    RealMatrix fromMassive = solver.solve(kzc).scalarMultiply(-1);
-    RealMatrix fromInputs = solver.solve(sz);
-    RealMatrix kcz = k.getSubMatrix(massive, massless);
-    RealMatrix reduced = k.getSubMatrix(massive, massive).add(kcz.multiply(fromMassive));
-    RealMatrix reducedSource = sc.subtract(kcz.multiply(fromInputs));
-
-    double[] rootCapacity = new double[modes];
-    for (int i = 0; i < modes; i++) {
-      rootCapacity[i] = Math.sqrt(network.capacity(massive[i]));
-    }
-    double[][] symmetric = new double[modes][modes];
-    for (int i = 0; i < modes; i++) {
-      for (int j = 0; j <= i; j++) {
-        double value =
-            (reduced.getEntry(i, j) + reduced.getEntry(j, i))
-                / (2 * rootCapacity[i] * rootCapacity[j]);
-        symmetric[i][j] = value;
-        symmetric[j][i] = value;
-      }
-    }
-    EigenDecomposition eigen = new EigenDecomposition(new Array2DRowRealMatrix(symmetric, false));
-    RealMatrix v = eigen.getV();
-
+    outputs = FIRST_LINK + network.links().size();
     rate = new double[modes];
     forcing = new double[inputs][modes];
     stored = new double[modes];
-    uniform = new double[modes];
+    double[][] fromModes = room.nodesFromModes(findModes(room));
+    double[][] fromInputs = room.nodesFromInputs();
+    output = outputs(network, fromModes);
+    direct = outputs(network, fromInputs);
+    linksAir = new boolean[network.links().size()];
+    for (int l = 0; l < linksAir.length; l++) {
+      linksAir[l] = network.links().get(l).node() == RoomNetwork.AIR;
+    }
+    outdoorLoss = losses(network::outdoor, fromModes);
+    outdoorLossDirect = losses(network::outdoor, fromInputs, OUTDOOR, network::outdoor);
+    heldLoss = losses(network::heldConductance, fromModes);
+    heldLossDirect = losses(network::heldConductance, fromInputs, HELD, network::heldFlow);
+  }
+
+  /**
+   * Takes the room into its modes, C^(-1/2) K C^(-1/2) = V L V': sets their rates, what forces them
+   * and what they store.
+   *
+   * @return temperature of each node with mass per mode: [node][mode]
+   */
+  private double[][] findModes(Reduced room) {
+    EigenDecomposition eigen =
+        new EigenDecomposition(new Array2DRowRealMatrix(room.symmetric(), false));
+    RealMatrix v = eigen.getV();
     double[][] massiveShape = new double[modes][modes];
     for (int m = 0; m < modes; m++) {
       rate[m] = Math.max(eigen.getRealEigenvalue(m), 0);
       for (int i = 0; i < modes; i++) {
         double shape = v.getEntry(i, m);
-        massiveShape[i][m] = shape / rootCapacity[i];
-        stored[m] += shape * rootCapacity[i];
+        massiveShape[i][m] = shape / room.rootCapacity[i];
+        stored[m] += shape * room.rootCapacity[i];
         for (int u = 0; u < inputs; u++) {
-          forcing[u][m] += shape / rootCapacity[i] * reducedSource.getEntry(i, u);
+          forcing[u][m] += shape / room.rootCapacity[i] * room.source.getEntry(i, u);
         }
       }
-      uniform[m] = stored[m];
     }
+    return massiveShape;
+  }
 
-    // Node temperatures from modes and inputs, massive and massless alike.
-    double[][] nodeFromModes = new double[n][];
-    double[][] nodeFromInputs = new double[n][];
-    for (int i = 0; i < modes; i++) {
-      nodeFromModes[massive[i]] = massiveShape[i];
-      nodeFromInputs[massive[i]] = new double[inputs];
-    }
-    double[][] masslessFromModes =
-        fromMassive.multiply(new Array2DRowRealMatrix(massiveShape, false)).getData();
-    for (int i = 0; i < massless.length; i++) {
-      nodeFromModes[massless[i]] = masslessFromModes[i];
-      nodeFromInputs[massless[i]] = fromInputs.getRow(i);
-    }
-
-    output = new double[outputs][];
-    direct = new double[outputs][];
-    output[AIR] = nodeFromModes[RoomNetwork.AIR];
-    direct[AIR] = nodeFromInputs[RoomNetwork.AIR];
-    output[STAR] = nodeFromModes[RoomNetwork.STAR];
-    direct[STAR] = nodeFromInputs[RoomNetwork.STAR];
+  /** Of the temperatures of all nodes those that are outputs. */
+  private static double[][] outputs(RoomNetwork network, double[][] nodes) {
+    List<RoomNetwork.LinkEnd> links = network.links();
+    double[][] outputs = new double[FIRST_LINK + links.size()][];
+    outputs[AIR] = nodes[RoomNetwork.AIR];
+    outputs[STAR] = nodes[RoomNetwork.STAR];
     for (int l = 0; l < links.size(); l++) {
-      output[FIRST_LINK + l] = nodeFromModes[links.get(l).node()];
-      direct[FIRST_LINK + l] = nodeFromInputs[links.get(l).node()];
+      outputs[FIRST_LINK + l] = nodes[links.get(l).node()];
     }
-
-    linksAir = new boolean[links.size()];
-    for (int l = 0; l < linksAir.length; l++) {
-      linksAir[l] = links.get(l).node() == RoomNetwork.AIR;
-    }
-
-    outdoorLoss = new double[modes];
-    outdoorLossDirect = new double[inputs];
-    heldLoss = new double[modes];
-    heldLossDirect = new double[inputs];
-    for (int i = 0; i < n; i++) {
-      addLoss(
-          network.outdoor(i), nodeFromModes[i], nodeFromInputs[i], outdoorLoss, outdoorLossDirect);
-      addLoss(
-          network.heldConductance(i),
-          nodeFromModes[i],
-          nodeFromInputs[i],
-          heldLoss,
-          heldLossDirect);
-      outdoorLossDirect[OUTDOOR] -= network.outdoor(i);
-      heldLossDirect[HELD] -= network.heldFlow(i);
-    }
+    return outputs;
   }
 
   /** A room whose slow modes go faster; see {@link #hastened}. */
@@ -199,7 +153,6 @@ final class RoomModes {
     outdoorLossDirect = room.outdoorLossDirect;
     heldLoss = room.heldLoss;
     heldLossDirect = room.heldLossDirect;
-    uniform = room.uniform;
     linksAir = room.linksAir;
   }
 
@@ -215,23 +168,100 @@ final class RoomModes {
     return new RoomModes(this, longestLag, mostHaste);
   }
 
-  private static void addLoss(
-      double g, double[] fromModes, double[] fromInputs, double[] loss, double[] lossDirect) {
-    for (int m = 0; m < loss.length; m++) {
-      loss[m] += g * fromModes[m];
-    }
-    for (int u = 0; u < lossDirect.length; u++) {
-      lossDirect[u] += g * fromInputs[u];
-    }
+  /** What all nodes together lose by their conductances, per mode [W]. */
+  private static double[] losses(IntToDoubleFunction conductance, double[][] nodes) {
+    return losses(conductance, nodes, 0, i -> 0);
   }
 
-  private static int[] select(RoomNetwork network, boolean massive) {
-    return java.util.stream.IntStream.range(0, network.nodes())
-        .filter(i -> network.capacity(i) > 0 == massive)
-        .toArray();
+  /** What they lose per input, one of which flows back from where the loss goes. */
+  private static double[] losses(
+      IntToDoubleFunction conductance, double[][] nodes, int input, IntToDoubleFunction back) {
+    double[] loss = new double[nodes[0].length];
+    for (int i = 0; i < nodes.length; i++) {
+      double g = conductance.applyAsDouble(i);
+      for (int m = 0; m < loss.length; m++) {
+        loss[m] += g * nodes[i][m];
+      }
+      loss[input] -= back.applyAsDouble(i);
+    }
+    return loss;
   }
 
-  private static int[] range(int n) {
-    return java.util.stream.IntStream.range(0, n).toArray();
+  /**
+   * A room's nodes without those that hold no heat: T_z = -K_zz^-1 K_zc T_c + K_zz^-1 s_z u, put
+   * into the balance of the others.
+   */
+  private static final class Reduced {
+
+    final int[] massive;
+    private final int[] massless;
+    final double[] rootCapacity;
+
+    /** What the inputs bring to the nodes with mass. */
+    final RealMatrix source;
+
+    private final RealMatrix balance;
+    private final RealMatrix fromMassive;
+    private final RealMatrix fromInputs;
+
+    Reduced(RoomNetwork network) {
+      massive = select(network, true);
+      massless = select(network, false);
+      RealMatrix k = new Array2DRowRealMatrix(network.balance(), false);
+      RealMatrix s = new Array2DRowRealMatrix(network.sources(), false);
+      int[] all = IntStream.range(0, network.inputs()).toArray();
+      DecompositionSolver solver =
+          new LUDecomposition(k.getSubMatrix(massless, massless)).getSolver();
+      fromMassive = solver.solve(k.getSubMatrix(massless, massive)).scalarMultiply(-1);
+      fromInputs = solver.solve(s.getSubMatrix(massless, all));
+      RealMatrix kcz = k.getSubMatrix(massive, massless);
+      balance = k.getSubMatrix(massive, massive).add(kcz.multiply(fromMassive));
+      source = s.getSubMatrix(massive, all).subtract(kcz.multiply(fromInputs));
+      rootCapacity = IntStream.of(massive).mapToDouble(network::capacity).map(Math::sqrt).toArray();
+    }
+
+    private static int[] select(RoomNetwork network, boolean massive) {
+      return IntStream.range(0, network.nodes())
+          .filter(i -> network.capacity(i) > 0 == massive)
+          .toArray();
+    }
+
+    /** C^(-1/2) K C^(-1/2), rounding made even. */
+    double[][] symmetric() {
+      int n = massive.length;
+      double[][] symmetric = new double[n][n];
+      for (int i = 0; i < n; i++) {
+        for (int j = 0; j <= i; j++) {
+          double value =
+              (balance.getEntry(i, j) + balance.getEntry(j, i))
+                  / (2 * rootCapacity[i] * rootCapacity[j]);
+          symmetric[i][j] = value;
+          symmetric[j][i] = value;
+        }
+      }
+      return symmetric;
+    }
+
+    /** Temperature of every node per mode, of those with mass as given: [node][mode]. */
+    double[][] nodesFromModes(double[][] massiveShape) {
+      RealMatrix others = fromMassive.multiply(new Array2DRowRealMatrix(massiveShape, false));
+      return nodes(massiveShape, others.getData());
+    }
+
+    /** Temperature of every node per input, without delay: [node][input]. */
+    double[][] nodesFromInputs() {
+      return nodes(new double[massive.length][source.getColumnDimension()], fromInputs.getData());
+    }
+
+    private double[][] nodes(double[][] withMass, double[][] without) {
+      double[][] nodes = new double[massive.length + massless.length][];
+      for (int i = 0; i < massive.length; i++) {
+        nodes[massive[i]] = withMass[i];
+      }
+      for (int i = 0; i < massless.length; i++) {
+        nodes[massless[i]] = without[i];
+      }
+      return nodes;
+    }
   }
 }

@@ -37,27 +37,24 @@ public final class RoomStepper {
   private final int links;
   private final double linkAgreement;
   private double[] conductance;
+  private final ModalSteps steps;
 
   // State: modes and inputs in force, per room
   private final double[][] z;
   private final double[][] input;
+  private final RoomIntegrals integrals;
 
-  // Quadrature over the run: mean modes and inputs times length
-  private final double[][] modeIntegral;
-  private final double[][] inputIntegral;
-
-  // Scratch
-  private final double[][] free;
-  private final double[][] force;
+  // What the inputs force, per room: those that seldom change, and all of them
   private final double[][] slowForce;
   private final boolean[] slowChanged;
+  private final double[][] force;
+
+  // A step: what would come of the state alone, what is felt with the inputs as they now are
+  private ModalStep step;
+  private final double[][] free;
   private final double[][] freeMean;
   private final double[][] felt;
   private final double[][] keptInput;
-  private ModalStep step;
-  private double[] lengths = {};
-  private ModalStep[] prepared = {};
-  private ModalStep anyLength;
 
   // Where air and star are now, until something moves them
   private final double[] airNow;
@@ -81,43 +78,41 @@ public final class RoomStepper {
     this.fabric = fabric;
     linkAgreement = LINK_AGREEMENT * agreement;
     rooms = fabric.rooms.length;
-    anyLength = new ModalStep(fabric);
+    steps = new ModalSteps(fabric);
     conductance = fabric.conductance;
     links = conductance.length;
     z = new double[rooms][];
     input = new double[rooms][];
-    modeIntegral = new double[rooms][];
-    inputIntegral = new double[rooms][];
-    free = new double[rooms][];
-    force = new double[rooms][];
+    keptInput = new double[rooms][];
+    integrals = new RoomIntegrals(fabric.rooms);
     slowForce = new double[rooms][];
     slowChanged = new boolean[rooms];
-    freeMean = new double[rooms][];
+    force = new double[rooms][];
+    free = new double[rooms][];
+    freeMean = new double[rooms][RoomModes.FIRST_LINK];
     felt = new double[rooms][];
-    keptInput = new double[rooms][];
     airNow = new double[rooms];
     starNow = new double[rooms];
     moved = new boolean[rooms];
     Arrays.fill(moved, true);
+    Arrays.fill(slowChanged, true);
     for (int r = 0; r < rooms; r++) {
-      RoomModes room = fabric.rooms[r];
-      z[r] = new double[room.modes];
-      for (int m = 0; m < room.modes; m++) {
-        z[r][m] = room.uniform[m] * startTemperature;
-      }
-      input[r] = new double[room.inputs];
-      input[r][RoomModes.HELD] = 1;
-      input[r][RoomModes.OUTDOOR] = startTemperature;
-      modeIntegral[r] = new double[room.modes];
-      inputIntegral[r] = new double[room.inputs];
-      free[r] = new double[room.outputs];
-      force[r] = new double[room.modes];
-      slowForce[r] = new double[room.modes];
-      slowChanged[r] = true;
-      freeMean[r] = new double[RoomModes.FIRST_LINK];
-      felt[r] = new double[room.outputs];
-      keptInput[r] = input[r].clone();
+      beginAt(r, startTemperature);
     }
+  }
+
+  private void beginAt(int r, double temperature) {
+    RoomModes room = fabric.rooms[r];
+    z[r] = new double[room.modes];
+    Vectors.add(z[r], room.stored, temperature);
+    input[r] = new double[room.inputs];
+    input[r][RoomModes.HELD] = 1;
+    input[r][RoomModes.OUTDOOR] = temperature;
+    keptInput[r] = input[r].clone();
+    slowForce[r] = new double[room.modes];
+    force[r] = new double[room.modes];
+    free[r] = new double[room.outputs];
+    felt[r] = new double[room.outputs];
   }
 
   /**
@@ -139,7 +134,7 @@ public final class RoomStepper {
               + other.conductance.length);
     }
     conductance = other.conductance;
-    Arrays.fill(prepared, null);
+    steps.linkAs(conductance);
   }
 
   /**
@@ -149,10 +144,9 @@ public final class RoomStepper {
    */
   public void goOnThrough(HouseFabric other) {
     fabric = other;
-    anyLength = new ModalStep(other);
+    steps.goOnThrough(other);
     Arrays.fill(slowChanged, true);
     Arrays.fill(moved, true);
-    Arrays.fill(prepared, null);
   }
 
   /**
@@ -176,7 +170,7 @@ public final class RoomStepper {
       System.arraycopy(atRest[r], 0, input[r], 0, room.inputs);
       Arrays.fill(force[r], 0);
       for (int u = 0; u < room.inputs; u++) {
-        addForce(force[r], room.forcing[u], input[r][u]);
+        Vectors.add(force[r], room.forcing[u], input[r][u]);
       }
       for (int m = 0; m < room.modes; m++) {
         z[r][m] = force[r][m] / (room.rate[m] + SteadyResponse.LEAST_RATE);
@@ -224,42 +218,33 @@ public final class RoomStepper {
    * @param again [s], all > 0
    */
   public void prepare(double[] again) {
-    lengths = again.clone();
-    prepared = new ModalStep[again.length];
+    steps.prepare(again);
   }
 
   /** Makes room for all of these lengths now, so that no step has to. */
   public void makeRoom() {
-    for (int i = 0; i < prepared.length; i++) {
-      prepared[i] = new ModalStep(fabric);
-    }
+    steps.makeRoom();
   }
 
   /**
    * Begins a step of one of the lengths that are used again: what would come of the state alone.
    */
   public void beginPrepared(int index) {
-    if (prepared[index] == null) {
-      prepared[index] = new ModalStep(fabric);
-    }
-    if (prepared[index].length == 0) {
-      prepared[index].over(conductance, lengths[index]);
-    }
-    begin(prepared[index]);
+    begin(steps.prepared(index));
   }
 
   /** Begins a step of any length [s]. */
   public void begin(double length) {
-    begin(anyLength.over(conductance, length));
+    begin(steps.of(length));
   }
 
   private void begin(ModalStep modalStep) {
     step = modalStep;
     for (int r = 0; r < rooms; r++) {
-      products(step.feltOutput[r], z[r], free[r]);
+      Vectors.products(step.feltOutput[r], z[r], free[r]);
       if (step.stiff[r]) {
-        freeMean[r][RoomModes.AIR] = dot(step.meanOutput[r][RoomModes.AIR], z[r]);
-        freeMean[r][RoomModes.STAR] = dot(step.meanOutput[r][RoomModes.STAR], z[r]);
+        freeMean[r][RoomModes.AIR] = Vectors.dot(step.meanOutput[r][RoomModes.AIR], z[r]);
+        freeMean[r][RoomModes.STAR] = Vectors.dot(step.meanOutput[r][RoomModes.STAR], z[r]);
       }
     }
   }
@@ -316,7 +301,7 @@ public final class RoomStepper {
     for (int r = 0; r < rooms; r++) {
       double[][] direct = step.feltDirect[r];
       for (int y = 0; y < direct.length; y++) {
-        felt[r][y] = free[r][y] + dot(direct[y], input[r]);
+        felt[r][y] = free[r][y] + Vectors.dot(direct[y], input[r]);
       }
     }
     for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
@@ -421,7 +406,7 @@ public final class RoomStepper {
 
   private double settled(int room, int row) {
     return step.stiff[room]
-        ? freeMean[room][row] + dot(step.meanDirect[room][row], input[room])
+        ? freeMean[room][row] + Vectors.dot(step.meanDirect[room][row], input[room])
         : felt[room][row];
   }
 
@@ -431,7 +416,7 @@ public final class RoomStepper {
     for (int r = 0; r < rooms; r++) {
       RoomModes room = fabric.rooms[r];
       double[] u = input[r];
-      double[] uSum = inputIntegral[r];
+      double[] uSum = integrals.inputs[r];
       for (int i = 0; i < u.length; i++) {
         uSum[i] += h * u[i];
       }
@@ -446,7 +431,7 @@ public final class RoomStepper {
         f[m] = slow[m] + b[m] * outdoor;
       }
       for (int i = RoomModes.FIRST_HEAT; i < u.length; i++) {
-        addForce(f, room.forcing[i], u[i]);
+        Vectors.add(f, room.forcing[i], u[i]);
       }
       advance(r, h, f);
       moved[r] = true;
@@ -456,7 +441,7 @@ public final class RoomStepper {
   /** z <- E z + Phi f; the mean of z over the step is P z + S f. */
   private void advance(int r, double h, double[] f) {
     double[] state = z[r];
-    double[] sum = modeIntegral[r];
+    double[] sum = integrals.modes[r];
     double[] e = step.decay[r];
     double[] phi = step.gain[r];
     double[] p = step.meanState[r];
@@ -471,13 +456,7 @@ public final class RoomStepper {
     slowChanged[r] = false;
     Arrays.fill(slowForce[r], 0);
     for (int i : SLOW_INPUTS) {
-      addForce(slowForce[r], fabric.rooms[r].forcing[i], input[r][i]);
-    }
-  }
-
-  private static void addForce(double[] f, double[] b, double value) {
-    for (int m = 0; m < f.length; m++) {
-      f[m] += b[m] * value;
+      Vectors.add(slowForce[r], fabric.rooms[r].forcing[i], input[r][i]);
     }
   }
 
@@ -508,98 +487,30 @@ public final class RoomStepper {
 
   private double output(int room, int row) {
     RoomModes modes = fabric.rooms[room];
-    return dot(modes.output[row], z[room]) + dot(modes.direct[row], input[room]);
+    return Vectors.dot(modes.output[row], z[room]) + Vectors.dot(modes.direct[row], input[room]);
   }
 
   /** Heat stored in air and fabric, above 0 °C [J]. */
   public double stored() {
     double sum = 0;
     for (int r = 0; r < rooms; r++) {
-      sum += dot(fabric.rooms[r].stored, z[r]);
+      sum += Vectors.dot(fabric.rooms[r].stored, z[r]);
     }
     return sum;
   }
 
   /** Heat lost to outdoors since the beginning [J]. */
   public double outdoorLoss() {
-    double sum = 0;
-    for (int r = 0; r < rooms; r++) {
-      RoomModes room = fabric.rooms[r];
-      sum += dot(room.outdoorLoss, modeIntegral[r]) + dot(room.outdoorLossDirect, inputIntegral[r]);
-    }
-    return sum;
+    return integrals.outdoorLoss();
   }
 
   /** Heat lost to held temperatures since the beginning [J]. */
   public double heldLoss() {
-    double sum = 0;
-    for (int r = 0; r < rooms; r++) {
-      RoomModes room = fabric.rooms[r];
-      sum += dot(room.heldLoss, modeIntegral[r]) + dot(room.heldLossDirect, inputIntegral[r]);
-    }
-    return sum;
+    return integrals.heldLoss();
   }
 
   /** Gains received since the beginning [J]. */
   public double gains() {
-    double sum = 0;
-    for (int r = 0; r < rooms; r++) {
-      sum += inputIntegral[r][RoomModes.CONVECTIVE] + inputIntegral[r][RoomModes.RADIANT];
-    }
-    return sum;
-  }
-
-  /** Products of rows with one vector, two rows at a time. */
-  private static void products(double[][] rows, double[] v, double[] result) {
-    int y = 0;
-    for (; y + 1 < rows.length; y += 2) {
-      double[] a = rows[y];
-      double[] b = rows[y + 1];
-      double a0 = 0;
-      double a1 = 0;
-      double b0 = 0;
-      double b1 = 0;
-      int i = 0;
-      for (; i + 1 < v.length; i += 2) {
-        double v0 = v[i];
-        double v1 = v[i + 1];
-        a0 += a[i] * v0;
-        a1 += a[i + 1] * v1;
-        b0 += b[i] * v0;
-        b1 += b[i + 1] * v1;
-      }
-      if (i < v.length) {
-        a0 += a[i] * v[i];
-        b0 += b[i] * v[i];
-      }
-      result[y] = a0 + a1;
-      result[y + 1] = b0 + b1;
-    }
-    if (y < rows.length) {
-      result[y] = dot(rows[y], v);
-    }
-  }
-
-  /**
-   * Sum of products; four partial sums, in a fixed order, so that additions need not wait for each
-   * other.
-   */
-  private static double dot(double[] a, double[] b) {
-    double s0 = 0;
-    double s1 = 0;
-    double s2 = 0;
-    double s3 = 0;
-    int n = a.length;
-    int i = 0;
-    for (; i + 3 < n; i += 4) {
-      s0 += a[i] * b[i];
-      s1 += a[i + 1] * b[i + 1];
-      s2 += a[i + 2] * b[i + 2];
-      s3 += a[i + 3] * b[i + 3];
-    }
-    for (; i < n; i++) {
-      s0 += a[i] * b[i];
-    }
-    return (s0 + s1) + (s2 + s3);
+    return integrals.gains();
   }
 }
