@@ -47,15 +47,12 @@ public final class NetworkFlow {
    */
   private static final double STEEPEST_RISE = 0.5;
 
-  /** Flow below which a bypass whose pressure is too low has shut [kg/s]. */
-  private static final double SHUT_FLOW = 1e-10;
-
   /** Least flow a change is measured against, and a newly opened branch begins with [kg/s]. */
-  private static final double LEAST_FLOW = 1e-6;
+  static final double LEAST_FLOW = 1e-6;
 
   // Model: node 0 is the source, node i + 1 the end of mains i
   private final Pump pump;
-  private final Bypass bypass;
+  private final BypassFlow bypass;
   private final int bypassNode;
   private final double density;
   private final int branches;
@@ -72,7 +69,6 @@ public final class NetworkFlow {
   private final double[] flow;
   private final double[] nodeFlow;
   private final double[] pressure;
-  private double bypassFlow;
   private int rounds;
 
   /** Head held while it is found by bisection [Pa]; not a number otherwise. */
@@ -84,11 +80,6 @@ public final class NetworkFlow {
   private final double[] valveResistance;
   private final double[] branchDrop;
   private final double[] branchSlope;
-  private double bypassDrop;
-  private double bypassSlope;
-
-  /** Mass flow of the open bypass per root of the pressure [kg/(s sqrt(Pa))]. */
-  private final double bypassCapacity;
 
   /** What a branch needs of the network. */
   public interface Leaf {
@@ -119,12 +110,11 @@ public final class NetworkFlow {
       double density,
       double viscosity) {
     this.pump = pump;
-    this.bypass = bypass;
+    this.bypass = new BypassFlow(bypass, density);
     this.density = density;
     this.mains = mains.size();
     branches = leaves.size();
     List<String> names = mains.stream().map(Main::name).toList();
-    bypassCapacity = bypass == null ? 0 : FlowCoefficient.massFlow(1, bypass.kv(), density);
     bypassNode = bypass == null ? SOURCE : node(names, bypass.fedFrom());
     parent = new int[this.mains + 1];
     mainPipe = new PipeResistance[this.mains + 1];
@@ -226,19 +216,18 @@ public final class NetworkFlow {
 
   /** Opens the bypass where the pressure found is above its set pressure. */
   private boolean bypassOpens() {
-    if (bypass == null || bypassFlow > 0 || pressure[bypassNode] <= bypass.setPressure()) {
-      return false;
+    boolean opens = bypass.opens(pressure[bypassNode]);
+    if (opens) {
+      sumFlows();
     }
-    bypassFlow = LEAST_FLOW;
-    sumFlows();
-    return true;
+    return opens;
   }
 
   private void rest() {
     Arrays.fill(flow, 0);
     Arrays.fill(nodeFlow, 0);
     Arrays.fill(pressure, 0);
-    bypassFlow = 0;
+    bypass.shut();
   }
 
   /** Resistances of valves, and a flow above 0 in every open branch. */
@@ -261,7 +250,7 @@ public final class NetworkFlow {
     for (int b = 0; b < branches; b++) {
       nodeFlow[branchNode[b]] += flow[b];
     }
-    nodeFlow[bypassNode] += bypassFlow;
+    nodeFlow[bypassNode] += bypass.flow();
     for (int i = mains; i > 0; i--) {
       nodeFlow[parent[i]] += nodeFlow[i];
     }
@@ -274,28 +263,8 @@ public final class NetworkFlow {
    * offset, so D = (gain (P - h) - offset)/(1 + gain h'). Source: P = H + H' D.
    */
   private boolean round() {
-    Arrays.fill(gain, 0);
-    Arrays.fill(offset, 0);
-    for (int b = 0; b < branches; b++) {
-      if (flow[b] > 0) {
-        branchPipe[b].at(flow[b]);
-        branchDrop[b] = branchPipe[b].drop() + valveResistance[b] * flow[b] * flow[b];
-        branchSlope[b] = branchPipe[b].slope() + 2 * valveResistance[b] * flow[b];
-        gain[branchNode[b]] += 1 / branchSlope[b];
-        offset[branchNode[b]] += branchDrop[b] / branchSlope[b];
-      }
-    }
-    if (bypassFlow > 0) {
-      bypassAt(bypassFlow);
-      gain[bypassNode] += 1 / bypassSlope;
-      offset[bypassNode] += bypassDrop / bypassSlope;
-    }
-    for (int i = mains; i > 0; i--) {
-      mainPipe[i].at(nodeFlow[i]);
-      double stiff = 1 + gain[i] * mainPipe[i].slope();
-      gain[parent[i]] += gain[i] / stiff;
-      offset[parent[i]] += (gain[i] * mainPipe[i].drop() + offset[i]) / stiff;
-    }
+    gatherLeaves();
+    gatherMains();
     boolean held = !Double.isNaN(heldHead);
     double head = held ? heldHead : pump.head(nodeFlow[SOURCE], density);
     double fall = held ? 0 : pump.slope(nodeFlow[SOURCE], density);
@@ -311,6 +280,36 @@ public final class NetworkFlow {
       pressure[i] = before - mainPipe[i].drop() - slope * change;
     }
     return follow(whole && rounds < PATIENCE);
+  }
+
+  /** Branches and bypass: d = (P - h)/h'. */
+  private void gatherLeaves() {
+    Arrays.fill(gain, 0);
+    Arrays.fill(offset, 0);
+    for (int b = 0; b < branches; b++) {
+      if (flow[b] > 0) {
+        branchPipe[b].at(flow[b]);
+        branchDrop[b] = branchPipe[b].drop() + valveResistance[b] * flow[b] * flow[b];
+        branchSlope[b] = branchPipe[b].slope() + 2 * valveResistance[b] * flow[b];
+        gain[branchNode[b]] += 1 / branchSlope[b];
+        offset[branchNode[b]] += branchDrop[b] / branchSlope[b];
+      }
+    }
+    if (bypass.flow() > 0) {
+      bypass.look();
+      gain[bypassNode] += 1 / bypass.slope();
+      offset[bypassNode] += bypass.drop() / bypass.slope();
+    }
+  }
+
+  /** Mains, from the leaves to the source: D = (gain (P - h) - offset)/(1 + gain h'). */
+  private void gatherMains() {
+    for (int i = mains; i > 0; i--) {
+      mainPipe[i].at(nodeFlow[i]);
+      double stiff = 1 + gain[i] * mainPipe[i].slope();
+      gain[parent[i]] += gain[i] / stiff;
+      offset[parent[i]] += (gain[i] * mainPipe[i].drop() + offset[i]) / stiff;
+    }
   }
 
   /**
@@ -330,15 +329,8 @@ public final class NetworkFlow {
         flow[b] = Math.max(flow[b] + share * change, flow[b] / 10);
       }
     }
-    if (bypassFlow > 0) {
-      double change = (pressure[bypassNode] - bypassDrop) / bypassSlope;
-      last &=
-          Math.abs(change)
-              <= least * Math.max(bypassFlow, LEAST_FLOW) + rounding(bypassDrop) / bypassSlope;
-      bypassFlow = Math.max(bypassFlow + share * change, bypassFlow / 10);
-      if (bypassFlow < SHUT_FLOW) {
-        bypassFlow = 0;
-      }
+    if (bypass.flow() > 0) {
+      last &= bypass.follow(pressure[bypassNode], share, least);
     }
     sumFlows();
     return last;
@@ -348,34 +340,8 @@ public final class NetworkFlow {
    * By how much a pressure can be off for being a number of so many digits [Pa]: a bypass that has
    * just opened follows that by more of its flow than is asked for.
    */
-  private static double rounding(double pressure) {
+  static double rounding(double pressure) {
     return 2 * Math.ulp(pressure);
-  }
-
-  /**
-   * Pressure of the bypass at a flow and its rise. Opening, m = k sqrt(p) (p - set)/band: with x =
-   * sqrt(p) the root of x³ - set x - m band/k = 0 above sqrt(set), which Newton's method reaches
-   * from above. Open, m = k sqrt(p).
-   */
-  private void bypassAt(double m) {
-    double set = bypass.setPressure();
-    double open = m / bypassCapacity;
-    if (open * open >= set + bypass.band()) {
-      bypassDrop = open * open;
-      bypassSlope = 2 * open / bypassCapacity;
-      return;
-    }
-    double constant = open * bypass.band();
-    double x = Math.sqrt(set + bypass.band());
-    for (int i = 0; i < MOST_ROUNDS; i++) {
-      double step = (x * (x * x - set) - constant) / (3 * x * x - set);
-      x -= step;
-      if (Math.abs(step) < 1e-14 * x) {
-        break;
-      }
-    }
-    bypassDrop = x * x;
-    bypassSlope = 2 * x * bypass.band() / bypassCapacity / (3 * x * x - set);
   }
 
   /** Mass flow through a branch [kg/s]. */
@@ -395,7 +361,7 @@ public final class NetworkFlow {
 
   /** Mass flow through the bypass [kg/s]. */
   public double bypassFlow() {
-    return bypassFlow;
+    return bypass.flow();
   }
 
   /** Differential pressure over the pump [Pa]; 0 while it rests. */

@@ -55,7 +55,13 @@ public final class PipeWater {
   private double stored;
 
   // Attempt
+  private double speed;
   private double moved;
+
+  /** What is left of the water that was there, and what went out, each times its length [K m]. */
+  private double kept;
+
+  private double left;
   private double decay;
   private double target;
   private double enteringSize;
@@ -116,59 +122,65 @@ public final class PipeWater {
     }
     decay = decayOfLength;
     target = surroundings;
-    double speed = capacityFlow / heatCapacity;
+    speed = capacityFlow / heatCapacity;
     moved = speed * h;
-    double kept = stored / heatCapacity;
-    double keptLength = length;
-    double left = 0;
+    kept = stored / heatCapacity;
+    left = 0;
+    enteringSize = Math.min(moved, length);
     if (moved > 0) {
-      double gone = Math.min(moved, length);
-      double position = 0;
-      double cooled = 1;
-      for (int k = 0; k < count && position < gone; k++) {
-        boolean last = k + 1 == count;
-        int slot = (oldest + k) % slots;
-        double part = last ? gone - position : Math.min(size[slot], gone - position);
-        double share = Math.min(part / size[slot], 1);
-        double partRise = scale * rise[slot] * share;
-        double temperature = scale * (theta[slot] - rise[slot] / 2 * (1 - share)) + base;
-        kept -= part * temperature;
-        // The older its water, the sooner it leaves and the less it cools in this step.
-        double x = decayRate * part / speed;
-        double out = Math.exp(-x);
-        left +=
-            part
-                * (target
-                    + cooled
-                        * ((temperature - target) * meanDecay(x, out)
-                            + partRise * decayOfRise(x, out)));
-        cooled *= out;
-        position += part;
-      }
-      keptLength = length - gone;
-      enteringSize = gone;
-      // What stays entered over the last gone/speed seconds; what passed right through took
-      // length/speed.
-      double x = decayRate * gone / speed;
-      double out = Math.exp(-x);
-      enteringTemperature = target + (inlet - target) * meanDecay(x, out);
-      enteringRise =
-          (inlet - target) * Math.min(1 - out, 2 * meanDecay(x, out)); // no end beyond target
-      if (moved > length) {
-        double through = target + (inlet - target) * out;
-        left += (moved - length) * through;
-      }
+      leave(enteringSize);
+      enter(inlet);
       outlet = left / moved;
     } else {
-      enteringSize = 0;
       int slot = oldest % slots;
       double end = scale * (theta[slot] - rise[slot] / 2) + base;
       outlet = decay * end + (1 - decay) * target;
     }
-    double cooled = decay * kept + (1 - decay) * target * keptLength;
+    double cooled = decay * kept + (1 - decay) * target * (length - enteringSize);
     nextStored = heatCapacity * (cooled + enteringSize * enteringTemperature);
     double entered = moved > 0 ? heatCapacity * moved * inlet : 0;
     loss = stored + entered - heatCapacity * left - nextStored;
+  }
+
+  /** What leaves of the water that was there: the older, the sooner, and the less it cools. */
+  private void leave(double gone) {
+    double position = 0;
+    double cooled = 1;
+    for (int k = 0; k < count && position < gone; k++) {
+      boolean last = k + 1 == count;
+      int slot = (oldest + k) % slots;
+      double part = last ? gone - position : Math.min(size[slot], gone - position);
+      double share = Math.min(part / size[slot], 1);
+      double partRise = scale * rise[slot] * share;
+      double temperature = scale * (theta[slot] - rise[slot] / 2 * (1 - share)) + base;
+      kept -= part * temperature;
+      double x = decayRate * part / speed;
+      double out = Math.exp(-x);
+      left +=
+          part
+              * (target
+                  + cooled
+                      * ((temperature - target) * meanDecay(x, out)
+                          + partRise * decayOfRise(x, out)));
+      cooled *= out;
+      position += part;
+    }
+  }
+
+  /**
+   * What comes in: what stays entered over the last size/speed seconds, what passed right through
+   * took length/speed.
+   */
+  private void enter(double inlet) {
+    double x = decayRate * enteringSize / speed;
+    double out = Math.exp(-x);
+    enteringTemperature = target + (inlet - target) * meanDecay(x, out);
+    enteringRise =
+        (inlet - target) * Math.min(1 - out, 2 * meanDecay(x, out)); // no end beyond target
+    if (moved > length) {
+      double through = target + (inlet - target) * out;
+      left += (moved - length) * through;
+    }
   }
 
   /** Mean of e^-(x s) for s from 0 to 1: (1 - e^-x)/x. */

@@ -130,21 +130,8 @@ public final class HeatPumpStepper extends SwitchedStepper {
   }
 
   private double run(SwitchedState s, double left) {
-    double limit = left;
-    if (s.sinceStart < pump.minimumOnTime() - 1e-9) {
-      limit = Math.min(limit, pump.minimumOnTime() - s.sinceStart);
-    }
-    double stopAt = pump.highestFlow();
-    if (iced(s)) {
-      stopAt = DEFROSTS_FROM;
-    } else {
-      if (icing) {
-        limit = Math.min(limit, icingTime - s.iced);
-      }
-      if (!aboveBand(s)) {
-        stopAt = Math.min(stopAt, setPoint + pump.switchingBand());
-      }
-    }
+    double limit = mayRun(s, left);
+    double stopAt = stopsAt(s);
     double from = s.temperature;
     double capacity = capacity(from);
     double warmer = Math.min(from + 1, setPoint);
@@ -169,6 +156,24 @@ public final class HeatPumpStepper extends SwitchedStepper {
     }
     s.pass(water, stretch);
     return stretch;
+  }
+
+  /** How long it may go on before what it does has to be decided anew [s], but for its water. */
+  private double mayRun(SwitchedState s, double left) {
+    double limit = left;
+    if (s.sinceStart < pump.minimumOnTime() - 1e-9) {
+      limit = Math.min(limit, pump.minimumOnTime() - s.sinceStart);
+    }
+    return icing && !iced(s) ? Math.min(limit, icingTime - s.iced) : limit;
+  }
+
+  /** Temperature of its water at which that has to be decided [°C]. */
+  private double stopsAt(SwitchedState s) {
+    if (iced(s)) {
+      return DEFROSTS_FROM;
+    }
+    double highest = pump.highestFlow();
+    return aboveBand(s) ? highest : Math.min(highest, setPoint + pump.switchingBand());
   }
 
   private double capacity(double flow) {
