@@ -3,6 +3,7 @@ package settle.sim.model;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import settle.sim.emitter.EmissionLaw;
 import settle.sim.emitter.Emitter;
 import settle.sim.emitter.EmitterStepper;
@@ -19,6 +20,7 @@ import settle.sim.hydraulics.PipePlace;
 import settle.sim.hydraulics.Pump;
 import settle.sim.room.HouseFabric;
 import settle.sim.room.HouseNetwork;
+import settle.sim.room.Room;
 import settle.sim.room.SteadyResponse;
 import settle.sim.source.Buffer;
 import settle.sim.source.BufferedSource;
@@ -31,6 +33,12 @@ import settle.sim.valve.ValveStepper;
  * which any number of runs may start.
  */
 public final class HouseModel {
+
+  /** Share of a pipe's heat given by radiation [-]; common practice, no source. */
+  private static final double PIPE_RADIATION = 0.5;
+
+  /** Excess of water over a room that none exceeds by much [K]. */
+  private static final double HOTTEST_EXCESS = 100;
 
   private final House house;
   private final Arrangement arrangement;
@@ -47,12 +55,6 @@ public final class HouseModel {
 
   /** Prepared when a run first asks for it: questions at rest need none. */
   private HouseFabric fabric;
-
-  /** Share of a pipe's heat given by radiation [-]; common practice, no source. */
-  private static final double PIPE_RADIATION = 0.5;
-
-  /** Excess of water over a room that none exceeds by much [K]. */
-  private static final double HOTTEST_EXCESS = 100;
 
   /**
    * Prepares a model.
@@ -86,8 +88,9 @@ public final class HouseModel {
     pipeConductance = new double[pipeHeatInput.length];
     for (int r = 0; r < pipeHeatInput.length; r++) {
       pipeHeatInput[r] = -1;
-      pipeConductance[r] = conductanceOfPipes(house.rooms().get(r).name());
-      if (pipesHeat(house.rooms().get(r).name())) {
+      List<Pipe> pipes = pipesIn(house.rooms().get(r).name());
+      pipeConductance[r] = conductance(pipes);
+      if (pipes.stream().anyMatch(Pipe::delays)) {
         pipeHeatInput[r] = heats.size();
         heats.add(new HouseNetwork.HeatInput(r, PIPE_RADIATION, List.of(), pipeConductance[r]));
       }
@@ -209,33 +212,25 @@ public final class HouseModel {
         * Math.pow(HOTTEST_EXCESS, n - 1);
   }
 
-  private double conductanceOfPipes(String room) {
+  /** Pipes that run in a room. */
+  private List<Pipe> pipesIn(String room) {
+    Stream<Pipe> ofBranches =
+        arrangement.branches().stream()
+            .filter(branch -> room.equals(branch.pipePlace().room()))
+            .map(Branch::pipe);
+    Stream<Pipe> mains =
+        house.distribution().mains().stream()
+            .filter(main -> room.equals(main.room()))
+            .map(Main::pipe);
+    return Stream.concat(ofBranches, mains).toList();
+  }
+
+  private static double conductance(List<Pipe> pipes) {
     double sum = 0;
-    for (Branch branch : arrangement.branches()) {
-      sum += room.equals(branch.pipePlace().room()) ? conductance(branch.pipe()) : 0;
-    }
-    for (Main main : house.distribution().mains()) {
-      sum += room.equals(main.room()) ? conductance(main.pipe()) : 0;
+    for (Pipe pipe : pipes) {
+      sum += pipe.delays() ? pipe.lossCoefficient() * pipe.length() : 0;
     }
     return sum;
-  }
-
-  private static double conductance(Pipe pipe) {
-    return pipe.delays() ? pipe.lossCoefficient() * pipe.length() : 0;
-  }
-
-  private boolean pipesHeat(String room) {
-    for (Branch branch : arrangement.branches()) {
-      if (room.equals(branch.pipePlace().room()) && branch.pipe().delays()) {
-        return true;
-      }
-    }
-    for (Main main : house.distribution().mains()) {
-      if (room.equals(main.room()) && main.pipe().delays()) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** Number of states a run carries: parcels in emitters and pipes counted as one each. */
@@ -252,10 +247,18 @@ public final class HouseModel {
     return sum;
   }
 
+  /** A stepper for the emitter of every branch, filled with water of one temperature [°C]. */
   public EmitterStepper[] emitterSteppers(double startTemperature) {
     return emitterSteppers(startTemperature, 1);
   }
 
+  /**
+   * A stepper for the emitter of every branch.
+   *
+   * @param startTemperature of its water [°C]
+   * @param parcels differences up to which water is mixed or joined, as a share of what is usual
+   *     [-]
+   */
   public EmitterStepper[] emitterSteppers(double startTemperature, double parcels) {
     return arrangement.branches().stream()
         .map(branch -> emitterStepper(branch.emitter(), house.water(), startTemperature, parcels))
@@ -278,6 +281,7 @@ public final class HouseModel {
     return emitter.waterVolume() * water.density() * water.specificHeat() + emitter.metalCapacity();
   }
 
+  /** The pipes, valves open, pump at rest: what solves their flows. */
   public NetworkFlow networkFlow() {
     Distribution distribution = house.distribution();
     return new NetworkFlow(
@@ -289,6 +293,7 @@ public final class HouseModel {
         house.water().viscosity());
   }
 
+  /** What solves the flow of each branch by itself. */
   public BranchFlow[] branchFlows() {
     WaterProperties water = house.water();
     return arrangement.branches().stream()
@@ -296,11 +301,13 @@ public final class HouseModel {
         .toArray(BranchFlow[]::new);
   }
 
+  /** A stepper for the valves of all branches, heads and water at one temperature [°C]. */
   public ValveStepper valveStepper(double startTemperature) {
     List<Valve> valves = arrangement.branches().stream().map(Branch::valve).toList();
     return new ValveStepper(valves, startTemperature);
   }
 
+  /** A stepper for the source, with its vessel if it has one, at one temperature [°C]. */
   public SourceStepper sourceStepper(double startTemperature) {
     WaterProperties water = house.water();
     SourceStepper stepper = house.source().stepper(water.specificHeat(), startTemperature);
@@ -331,7 +338,7 @@ public final class HouseModel {
 
   /** Names of the rooms, in order. */
   public List<String> roomNames() {
-    return house.rooms().stream().map(room -> room.name()).toList();
+    return house.rooms().stream().map(Room::name).toList();
   }
 
   /** Names of the branches, "room: emitter", in order and each once. */

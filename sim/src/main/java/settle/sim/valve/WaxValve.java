@@ -57,11 +57,6 @@ public record WaxValve(
     require(name, kvNominal > 0 && kvMaximum >= kvNominal, "need 0 < Kv nominal <= Kvs");
   }
 
-  /** Sensed temperature at which it is shut, water at 50 °C [°C]. */
-  public double shutTemperature() {
-    return setPoint + proportionalBand;
-  }
-
   /** The same valve where it is so much warmer than in the room [K]. */
   public WaxValve withBias(double other) {
     return placed(setPoint, other);

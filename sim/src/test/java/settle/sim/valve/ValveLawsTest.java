@@ -47,7 +47,6 @@ class ValveLawsTest {
 
   @Test
   void aWaxValveIsMovedWithoutBeingChanged() {
-    assertThat(WAX.shutTemperature()).isEqualTo(22);
     assertThat(WAX.raised(1.5))
         .isEqualTo(
             new WaxValve(
