@@ -11,18 +11,6 @@ import java.util.Arrays;
  */
 public final class RoomStepper {
 
-  /**
-   * Agreement of what links carry with the temperatures at their ends [K]: of what an emitter's
-   * reference temperature is allowed, so little that it adds nothing to it.
-   */
-  private static final double LINK_AGREEMENT = 1e-4;
-
-  /**
-   * Sweeps after which a length is given up: two or three do in most houses; where wide doors make
-   * rooms one, a shorter step is the cheaper way.
-   */
-  private static final int MOST_SWEEPS = 100;
-
   /** Share by which a heat may be held back at once, and still be reckoned without that [-]. */
   private static final double AT_ONCE = 0.2;
 
@@ -34,9 +22,6 @@ public final class RoomStepper {
   // Model
   private HouseFabric fabric;
   private final int rooms;
-  private final int links;
-  private final double linkAgreement;
-  private double[] conductance;
   private final ModalSteps steps;
 
   // State: modes and inputs in force, per room
@@ -49,11 +34,8 @@ public final class RoomStepper {
   private final boolean[] slowChanged;
   private final double[][] force;
 
-  // A step: what would come of the state alone, what is felt with the inputs as they now are
-  private ModalStep step;
-  private final double[][] free;
-  private final double[][] freeMean;
-  private final double[][] felt;
+  // A step that is tried, and the inputs to come back to if it has to be tried again
+  private final RoomTrial trial;
   private final double[][] keptInput;
 
   // Where air and star are now, until something moves them
@@ -76,11 +58,8 @@ public final class RoomStepper {
    */
   public RoomStepper(HouseFabric fabric, double startTemperature, double agreement) {
     this.fabric = fabric;
-    linkAgreement = LINK_AGREEMENT * agreement;
     rooms = fabric.rooms.length;
     steps = new ModalSteps(fabric);
-    conductance = fabric.conductance;
-    links = conductance.length;
     z = new double[rooms][];
     input = new double[rooms][];
     keptInput = new double[rooms][];
@@ -88,9 +67,6 @@ public final class RoomStepper {
     slowForce = new double[rooms][];
     slowChanged = new boolean[rooms];
     force = new double[rooms][];
-    free = new double[rooms][];
-    freeMean = new double[rooms][RoomModes.FIRST_LINK];
-    felt = new double[rooms][];
     airNow = new double[rooms];
     starNow = new double[rooms];
     moved = new boolean[rooms];
@@ -99,6 +75,7 @@ public final class RoomStepper {
     for (int r = 0; r < rooms; r++) {
       beginAt(r, startTemperature);
     }
+    trial = new RoomTrial(fabric, agreement, z, input);
   }
 
   private void beginAt(int r, double temperature) {
@@ -111,8 +88,6 @@ public final class RoomStepper {
     keptInput[r] = input[r].clone();
     slowForce[r] = new double[room.modes];
     force[r] = new double[room.modes];
-    free[r] = new double[room.outputs];
-    felt[r] = new double[room.outputs];
   }
 
   /**
@@ -122,6 +97,7 @@ public final class RoomStepper {
    * @param other the same rooms with as many links
    */
   public void linkAs(HouseFabric other) {
+    int links = fabric.conductance.length;
     if (other.conductance.length != links || other.rooms.length != rooms) {
       throw new IllegalArgumentException(
           "need "
@@ -133,8 +109,8 @@ public final class RoomStepper {
               + " and "
               + other.conductance.length);
     }
-    conductance = other.conductance;
-    steps.linkAs(conductance);
+    trial.linkAs(other.conductance);
+    steps.linkAs(other.conductance);
   }
 
   /**
@@ -206,11 +182,6 @@ public final class RoomStepper {
     moved[r] = true;
   }
 
-  /** A heat input as now set [W]. */
-  public double heat(int heat) {
-    return input[fabric.heatRoom[heat]][fabric.heatSlot[heat]];
-  }
-
   /**
    * Says which lengths of step will be used again and again; each is prepared when it is first
    * used.
@@ -230,23 +201,12 @@ public final class RoomStepper {
    * Begins a step of one of the lengths that are used again: what would come of the state alone.
    */
   public void beginPrepared(int index) {
-    begin(steps.prepared(index));
+    trial.begin(steps.prepared(index));
   }
 
   /** Begins a step of any length [s]. */
   public void begin(double length) {
-    begin(steps.of(length));
-  }
-
-  private void begin(ModalStep modalStep) {
-    step = modalStep;
-    for (int r = 0; r < rooms; r++) {
-      Vectors.products(step.feltOutput[r], z[r], free[r]);
-      if (step.stiff[r]) {
-        freeMean[r][RoomModes.AIR] = Vectors.dot(step.meanOutput[r][RoomModes.AIR], z[r]);
-        freeMean[r][RoomModes.STAR] = Vectors.dot(step.meanOutput[r][RoomModes.STAR], z[r]);
-      }
-    }
+    trial.begin(steps.of(length));
   }
 
   /** Keeps heats and link flows as they are, for a step that may have to be tried again. */
@@ -267,19 +227,6 @@ public final class RoomStepper {
   }
 
   /**
-   * Rise of the temperature that a heat input feels per watt of it over the step [K/W].
-   *
-   * @param heat the heat input
-   * @param radiantFraction weight of the star; the air has the rest [-]
-   */
-  public double referenceRise(int heat, double radiantFraction) {
-    double[][] d = step.feltDirect[fabric.heatRoom[heat]];
-    int slot = fabric.heatSlot[heat];
-    return radiantFraction * d[RoomModes.STAR][slot]
-        + (1 - radiantFraction) * d[RoomModes.AIR][slot];
-  }
-
-  /**
    * Whether the star, which holds no heat, rises by a heat input enough to hold it back at once.
    *
    * @param heat the heat input
@@ -292,54 +239,17 @@ public final class RoomStepper {
 
   /**
    * Finds what the rooms do with the inputs now set, and the mean heat flow of every link from the
-   * temperatures at its ends: q = G (T_first - T_second), each link solved with its own influence
-   * on its ends, swept over all links until none moves.
+   * temperatures at its ends.
    *
    * @return whether the links came to agree
    */
   public boolean settleLinks() {
-    for (int r = 0; r < rooms; r++) {
-      double[][] direct = step.feltDirect[r];
-      for (int y = 0; y < direct.length; y++) {
-        felt[r][y] = free[r][y] + Vectors.dot(direct[y], input[r]);
-      }
-    }
-    for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
-      if (sweepLinks() < linkAgreement) {
-        return true;
-      }
-    }
-    return links == 0;
-  }
-
-  /** One sweep; returns the most by which it moved the difference across a link [K]. */
-  private double sweepLinks() {
-    double most = 0;
-    for (int l = 0; l < links; l++) {
-      int a = fabric.firstRoom[l];
-      int b = fabric.secondRoom[l];
-      int slotA = fabric.firstSlot[l];
-      int slotB = fabric.secondSlot[l];
-      double g = conductance[l];
-      double q = input[a][slotA];
-      double own =
-          step.feltDirect[b][fabric.secondRow[l]][slotB]
-              - step.feltDirect[a][fabric.firstRow[l]][slotA];
-      double off = g * (felt[a][fabric.firstRow[l]] - felt[b][fabric.secondRow[l]]) - q;
-      double change = off / (1 + g * own);
-      input[a][slotA] = q + change;
-      input[b][slotB] = q + change;
-      follow(a, slotA, change);
-      follow(b, slotB, change);
-      most = Math.max(most, Math.abs(change) * own);
-    }
-    return most;
+    return trial.settleLinks();
   }
 
   /**
    * Foresees where heats, links and temperatures will come to rest, each heat falling evenly as the
-   * temperature it feels rises: Q = Q_tried - S (T_felt - T_tried). Only a guess to try next, since
-   * no heat is that straight; how good it is shows when it is tried.
+   * temperature it feels rises: Q = Q_tried - S (T_felt - T_tried).
    *
    * @param tried heat of each input, as it was tried [W]; not modified
    * @param slope S of each input [W/K], >= 0; not modified
@@ -348,23 +258,7 @@ public final class RoomStepper {
    */
   public void foresee(
       double[] tried, double[] slope, double[] reference, double[] radiantFraction) {
-    for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
-      double most = 0;
-      for (int i = 0; i < tried.length; i++) {
-        int r = fabric.heatRoom[i];
-        int slot = fabric.heatSlot[i];
-        double rise = referenceRise(i, radiantFraction[i]);
-        double wanted = tried[i] - slope[i] * (felt(i, radiantFraction[i]) - reference[i]);
-        double change = (wanted - input[r][slot]) / (1 + slope[i] * rise);
-        input[r][slot] += change;
-        follow(r, slot, change);
-        most = Math.max(most, Math.abs(change) * rise);
-      }
-      most = Math.max(most, sweepLinks());
-      if (most < linkAgreement) {
-        break;
-      }
-    }
+    trial.foresee(tried, slope, reference, radiantFraction);
     Arrays.fill(moved, true);
   }
 
@@ -375,28 +269,17 @@ public final class RoomStepper {
    * @param radiantFraction weight of the star; the air has the rest [-]
    */
   public double felt(int heat, double radiantFraction) {
-    double[] outputs = felt[fabric.heatRoom[heat]];
-    return radiantFraction * outputs[RoomModes.STAR]
-        + (1 - radiantFraction) * outputs[RoomModes.AIR];
-  }
-
-  /** Lets what is felt of a room follow a change of one input. */
-  private void follow(int room, int slot, double change) {
-    double[][] direct = step.feltDirect[room];
-    double[] outputs = felt[room];
-    for (int y = 0; y < outputs.length; y++) {
-      outputs[y] += direct[y][slot] * change;
-    }
+    return trial.felt(heat, radiantFraction);
   }
 
   /** Mean air temperature over the step, links settled [°C]. */
   public double settledAir(int room) {
-    return settled(room, RoomModes.AIR);
+    return trial.settled(room, RoomModes.AIR);
   }
 
   /** Mean temperature of the radiant star over the step, links settled [°C]. */
   public double settledStar(int room) {
-    return settled(room, RoomModes.STAR);
+    return trial.settled(room, RoomModes.STAR);
   }
 
   /** Mean operative temperature over the step, links settled [°C]. */
@@ -404,21 +287,15 @@ public final class RoomStepper {
     return (settledAir(room) + settledStar(room)) / 2;
   }
 
-  private double settled(int room, int row) {
-    return step.stiff[room]
-        ? freeMean[room][row] + Vectors.dot(step.meanDirect[room][row], input[room])
-        : felt[room][row];
-  }
-
   /** Advances the state over the step with the inputs now set. */
   public void finish() {
-    double h = step.length;
+    ModalStep step = trial.step();
     for (int r = 0; r < rooms; r++) {
       RoomModes room = fabric.rooms[r];
       double[] u = input[r];
       double[] uSum = integrals.inputs[r];
       for (int i = 0; i < u.length; i++) {
-        uSum[i] += h * u[i];
+        uSum[i] += step.length * u[i];
       }
       if (slowChanged[r]) {
         sumSlowInputs(r);
@@ -433,13 +310,14 @@ public final class RoomStepper {
       for (int i = RoomModes.FIRST_HEAT; i < u.length; i++) {
         Vectors.add(f, room.forcing[i], u[i]);
       }
-      advance(r, h, f);
+      advance(r, step, f);
       moved[r] = true;
     }
   }
 
   /** z <- E z + Phi f; the mean of z over the step is P z + S f. */
-  private void advance(int r, double h, double[] f) {
+  private void advance(int r, ModalStep step, double[] f) {
+    double h = step.length;
     double[] state = z[r];
     double[] sum = integrals.modes[r];
     double[] e = step.decay[r];

@@ -1,0 +1,190 @@
+package settle.sim.room;
+
+/**
+ * What rooms show over a step that is being tried: the temperatures that emitters, pipes and other
+ * rooms feel, with heats and links as they are now set. Setting those moves no state.
+ */
+final class RoomTrial {
+
+  /**
+   * Agreement of what links carry with the temperatures at their ends [K]: of what an emitter's
+   * reference temperature is allowed, so little that it adds nothing to it.
+   */
+  private static final double LINK_AGREEMENT = 1e-4;
+
+  /**
+   * Sweeps after which a length is given up: two or three do in most houses; where wide doors make
+   * rooms one, a shorter step is the cheaper way.
+   */
+  private static final int MOST_SWEEPS = 100;
+
+  // Model
+  private final HouseFabric fabric;
+  private final double linkAgreement;
+  private double[] conductance;
+
+  // State of the rooms: modes, not modified, and inputs in force
+  private final double[][] z;
+  private final double[][] input;
+
+  // The step: what would come of the state alone, what is felt with the inputs as they now are
+  private ModalStep step;
+  private final double[][] free;
+  private final double[][] freeMean;
+  private final double[][] felt;
+
+  RoomTrial(HouseFabric fabric, double agreement, double[][] z, double[][] input) {
+    this.fabric = fabric;
+    linkAgreement = LINK_AGREEMENT * agreement;
+    conductance = fabric.conductance;
+    this.z = z;
+    this.input = input;
+    int rooms = z.length;
+    free = new double[rooms][];
+    freeMean = new double[rooms][RoomModes.FIRST_LINK];
+    felt = new double[rooms][];
+    for (int r = 0; r < rooms; r++) {
+      free[r] = new double[fabric.rooms[r].outputs];
+      felt[r] = new double[fabric.rooms[r].outputs];
+    }
+  }
+
+  /** Lets the links conduct otherwise [W/K]. */
+  void linkAs(double[] other) {
+    conductance = other;
+  }
+
+  /** Begins a step: what would come of the state alone. */
+  void begin(ModalStep modalStep) {
+    step = modalStep;
+    for (int r = 0; r < z.length; r++) {
+      Vectors.products(step.feltOutput[r], z[r], free[r]);
+      if (step.stiff[r]) {
+        freeMean[r][RoomModes.AIR] = Vectors.dot(step.meanOutput[r][RoomModes.AIR], z[r]);
+        freeMean[r][RoomModes.STAR] = Vectors.dot(step.meanOutput[r][RoomModes.STAR], z[r]);
+      }
+    }
+  }
+
+  /** The step that is tried. */
+  ModalStep step() {
+    return step;
+  }
+
+  /**
+   * Rise of the temperature that a heat input feels per watt of it over the step [K/W].
+   *
+   * @param heat the heat input
+   * @param radiantFraction weight of the star; the air has the rest [-]
+   */
+  private double referenceRise(int heat, double radiantFraction) {
+    double[][] d = step.feltDirect[fabric.heatRoom[heat]];
+    int slot = fabric.heatSlot[heat];
+    return radiantFraction * d[RoomModes.STAR][slot]
+        + (1 - radiantFraction) * d[RoomModes.AIR][slot];
+  }
+
+  /**
+   * Finds what the rooms do with the inputs now set, and the mean heat flow of every link from the
+   * temperatures at its ends: q = G (T_first - T_second), each link solved with its own influence
+   * on its ends, swept over all links until none moves.
+   *
+   * @return whether the links came to agree
+   */
+  boolean settleLinks() {
+    for (int r = 0; r < z.length; r++) {
+      double[][] direct = step.feltDirect[r];
+      for (int y = 0; y < direct.length; y++) {
+        felt[r][y] = free[r][y] + Vectors.dot(direct[y], input[r]);
+      }
+    }
+    for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
+      if (sweepLinks() < linkAgreement) {
+        return true;
+      }
+    }
+    return conductance.length == 0;
+  }
+
+  /** One sweep; returns the most by which it moved the difference across a link [K]. */
+  private double sweepLinks() {
+    double most = 0;
+    for (int l = 0; l < conductance.length; l++) {
+      int a = fabric.firstRoom[l];
+      int b = fabric.secondRoom[l];
+      int slotA = fabric.firstSlot[l];
+      int slotB = fabric.secondSlot[l];
+      double g = conductance[l];
+      double q = input[a][slotA];
+      double own =
+          step.feltDirect[b][fabric.secondRow[l]][slotB]
+              - step.feltDirect[a][fabric.firstRow[l]][slotA];
+      double off = g * (felt[a][fabric.firstRow[l]] - felt[b][fabric.secondRow[l]]) - q;
+      double change = off / (1 + g * own);
+      input[a][slotA] = q + change;
+      input[b][slotB] = q + change;
+      follow(a, slotA, change);
+      follow(b, slotB, change);
+      most = Math.max(most, Math.abs(change) * own);
+    }
+    return most;
+  }
+
+  /**
+   * Foresees where heats, links and temperatures will come to rest, each heat falling evenly as the
+   * temperature it feels rises: Q = Q_tried - S (T_felt - T_tried). Only a guess to try next, since
+   * no heat is that straight; how good it is shows when it is tried.
+   *
+   * @param tried heat of each input, as it was tried [W]; not modified
+   * @param slope S of each input [W/K], >= 0; not modified
+   * @param reference the temperature with which it was tried [°C]; not modified
+   * @param radiantFraction weight of the star in what it feels [-]; not modified
+   */
+  void foresee(double[] tried, double[] slope, double[] reference, double[] radiantFraction) {
+    for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
+      double most = 0;
+      for (int i = 0; i < tried.length; i++) {
+        int r = fabric.heatRoom[i];
+        int slot = fabric.heatSlot[i];
+        double rise = referenceRise(i, radiantFraction[i]);
+        double wanted = tried[i] - slope[i] * (felt(i, radiantFraction[i]) - reference[i]);
+        double change = (wanted - input[r][slot]) / (1 + slope[i] * rise);
+        input[r][slot] += change;
+        follow(r, slot, change);
+        most = Math.max(most, Math.abs(change) * rise);
+      }
+      most = Math.max(most, sweepLinks());
+      if (most < linkAgreement) {
+        break;
+      }
+    }
+  }
+
+  /**
+   * Temperature that a heat input feels over the step, links settled [°C].
+   *
+   * @param heat the heat input
+   * @param radiantFraction weight of the star; the air has the rest [-]
+   */
+  double felt(int heat, double radiantFraction) {
+    double[] outputs = felt[fabric.heatRoom[heat]];
+    return radiantFraction * outputs[RoomModes.STAR]
+        + (1 - radiantFraction) * outputs[RoomModes.AIR];
+  }
+
+  /** Lets what is felt of a room follow a change of one input. */
+  private void follow(int room, int slot, double change) {
+    double[][] direct = step.feltDirect[room];
+    double[] outputs = felt[room];
+    for (int y = 0; y < outputs.length; y++) {
+      outputs[y] += direct[y][slot] * change;
+    }
+  }
+
+  /** Mean of an output of a room over the step, links settled [°C]. */
+  double settled(int room, int row) {
+    return step.stiff[room]
+        ? freeMean[room][row] + Vectors.dot(step.meanDirect[room][row], input[room])
+        : felt[room][row];
+  }
+}
