@@ -19,10 +19,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
-import settle.plots.drawing.Picture;
-import settle.plots.figures.Study;
-import settle.plots.image.PictureFiles;
-import settle.plots.report.StudyReport;
 
 /**
  * A folder of results that appears whole or not at all, and that holds one answer when it is used
@@ -104,23 +100,6 @@ final class OutputFolder implements AutoCloseable {
     write("report.html", report);
     write("summary.txt", summary);
     write("summary.json", json);
-  }
-
-  /**
-   * Writes the answer of a study into a folder.
-   *
-   * @throws Failure if that cannot be written
-   */
-  static void write(
-      Path out, Study study, List<Picture> charts, String scenario, String summary, String json)
-      throws Failure {
-    String report = StudyReport.html(study, charts, scenario, Version.number());
-    try (OutputFolder folder = new OutputFolder(out)) {
-      folder.write(PictureFiles.of(charts), report, summary, json);
-      folder.publish();
-    } catch (IOException e) {
-      throw Talk.unwritable(e, out);
-    }
   }
 
   /**

@@ -5,9 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
-import settle.cli.output.Layout;
-import settle.cli.output.StudyText;
-import settle.cli.output.TunedOutcome;
+import settle.plots.figures.TuningFigures;
 import settle.plots.gallery.TuningCharts;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
@@ -20,7 +18,7 @@ import settle.sim.tuning.Plant;
 import settle.sim.tuning.Setting;
 import settle.sim.tuning.Tuning;
 
-/** Reads a scenario, tunes one of its arrangements, prints and writes what was found. */
+/** Tunes one of a scenario's arrangements. */
 final class TuneRun {
 
   /**
@@ -34,15 +32,13 @@ final class TuneRun {
   record Request(String arrangement, Tuning.Request tuning, Path write, boolean force) {}
 
   private final CommandSpec command;
-  private final CommonOptions options;
+  private final StudyRun run;
   private final Request request;
-  private final Talk talk;
 
   TuneRun(CommandSpec command, CommonOptions options, Request request) {
     this.command = command;
-    this.options = options;
+    run = new StudyRun(command, options);
     this.request = request;
-    talk = new Talk(command, options.speech());
   }
 
   /**
@@ -52,41 +48,24 @@ final class TuneRun {
    * @throws Failure if the scenario is wrong, a model cannot be solved, or a file cannot be written
    */
   boolean execute() throws Failure {
-    String text = ScenarioFile.text(options.file());
-    Scenario scenario = ScenarioFile.read(command, text, options.file());
+    return run.execute(this::answer);
+  }
+
+  private StudyRun.Answer answer(String text, Scenario scenario, Progress progress) throws Failure {
     refuseToOverwrite();
     House house = scenario.house();
     Plant found = new Plant(house, ScenarioFile.arrangement(house, request.arrangement()));
-    TunedOutcome outcome;
-    String json;
-    String summary;
-    try (Progress progress = talk.progress()) {
-      Tuning tuning =
-          Tuning.of(found, request.tuning(), Processors.ALL, stage -> progress.stage(words(stage)));
-      outcome =
-          new TunedOutcome(
-              command.name(), options.file().toString(), tuning, notes(scenario, tuning));
-      json = outcome.json(Version.number());
-      summary = StudyText.write(outcome.study(), Layout.FILE);
-      if (request.write() != null) {
-        progress.stage("writing " + request.write());
-        writeScenario(text, tuning);
-      }
-      if (options.out() != null) {
-        progress.stage("writing " + options.out());
-        OutputFolder.write(
-            options.out(),
-            outcome.study(),
-            TuningCharts.of(outcome.tuning()),
-            outcome.scenario(),
-            summary,
-            json);
-      }
-    } catch (ArithmeticException e) {
-      throw Talk.unsolvable(e);
+    Tuning tuning =
+        Tuning.of(found, request.tuning(), Processors.ALL, stage -> progress.stage(words(stage)));
+    if (request.write() != null) {
+      progress.stage("writing " + request.write());
+      writeScenario(text, tuning);
     }
-    talk.say(json, layout -> StudyText.write(outcome.study(), layout));
-    return outcome.tuning().after().meetsAims();
+    return new StudyRun.Answer(
+        new TuningFigures(tuning).study(notes(scenario, tuning)),
+        tuning.after().meetsAims(),
+        () -> TuningCharts.of(tuning),
+        null);
   }
 
   private static String words(Tuning.Stage stage) {

@@ -9,9 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
-import settle.cli.output.BenchOutcome;
-import settle.cli.output.Layout;
-import settle.cli.output.StudyText;
+import settle.plots.figures.BenchFigures;
 import settle.plots.gallery.BenchCharts;
 import settle.scenarios.Scenario;
 import settle.scenarios.finding.Finding;
@@ -24,17 +22,13 @@ import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 
-/** Reads a scenario, tests one of its valves, prints and writes what was found. */
+/** Tests one of a scenario's valves. */
 final class ValveRun {
 
-  private final CommandSpec command;
-  private final CommonOptions options;
-  private final Talk talk;
+  private final StudyRun run;
 
   ValveRun(CommandSpec command, CommonOptions options) {
-    this.command = command;
-    this.options = options;
-    talk = new Talk(command, options.speech());
+    run = new StudyRun(command, options);
   }
 
   /**
@@ -46,44 +40,30 @@ final class ValveRun {
    *     or a file cannot be written
    */
   void execute(String arrangement, String room) throws Failure {
-    Scenario scenario = ScenarioFile.read(command, options.file());
+    run.execute((text, scenario, progress) -> answer(scenario, arrangement, room, progress));
+  }
+
+  private static StudyRun.Answer answer(
+      Scenario scenario, String arrangement, String room, Progress progress) throws Failure {
     House house = scenario.house();
     Arrangement chosen = ScenarioFile.arrangement(house, arrangement);
     int branch = branch(chosen, room);
-    List<String> warnings = scenario.warnings().stream().map(Finding::toString).toList();
-    String json;
-    String summary;
-    BenchOutcome outcome;
-    try (Progress progress = talk.progress()) {
-      progress.stage("testing the valve of " + chosen.place(branch));
-      ValveBench bench = new ValveBench(house, chosen, branch);
-      // One run is one thread's work; different runs are not.
-      List<Course> courses =
-          Stream.of(Disturbance.values())
-              .parallel()
-              .map(bench::through)
-              .flatMap(Optional::stream)
-              .toList();
-      BenchFindings findings = bench.findings(courses);
-      outcome =
-          new BenchOutcome(
-              options.file().toString(), findings, others(house, chosen, branch), warnings);
-      json = outcome.json(Version.number());
-      summary = StudyText.write(outcome.study(), Layout.FILE);
-      if (options.out() != null) {
-        progress.stage("writing " + options.out());
-        OutputFolder.write(
-            options.out(),
-            outcome.study(),
-            BenchCharts.of(outcome.findings()),
-            outcome.scenario(),
-            summary,
-            json);
-      }
-    } catch (ArithmeticException e) {
-      throw Talk.unsolvable(e);
-    }
-    talk.say(json, layout -> StudyText.write(outcome.study(), layout));
+    progress.stage("testing the valve of " + chosen.place(branch));
+    ValveBench bench = new ValveBench(house, chosen, branch);
+    // One run is one thread's work; different runs are not.
+    List<Course> courses =
+        Stream.of(Disturbance.values())
+            .parallel()
+            .map(bench::through)
+            .flatMap(Optional::stream)
+            .toList();
+    BenchFindings findings = bench.findings(courses);
+    List<String> doubts = scenario.warnings().stream().map(Finding::toString).toList();
+    return new StudyRun.Answer(
+        new BenchFigures(findings).study(others(house, chosen, branch), doubts),
+        true,
+        () -> BenchCharts.of(findings),
+        null);
   }
 
   /**

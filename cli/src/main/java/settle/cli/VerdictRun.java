@@ -1,22 +1,13 @@
 package settle.cli;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
-import settle.cli.output.Answers;
-import settle.cli.output.AnswersText;
-import settle.cli.output.Layout;
-import settle.plots.drawing.Picture;
+import settle.plots.figures.VerdictStudy;
 import settle.plots.gallery.AnswerCharts;
-import settle.plots.gallery.OddsCharts;
-import settle.plots.image.PictureFiles;
-import settle.plots.report.AnswerContent;
-import settle.plots.report.AnswerReport;
-import settle.plots.words.OddsWords;
 import settle.scenarios.Scenario;
 import settle.scenarios.finding.Finding;
 import settle.sim.house.Arrangement;
@@ -24,14 +15,12 @@ import settle.sim.house.House;
 import settle.sim.study.Odds;
 import settle.sim.study.Verdict;
 
-/** Reads a scenario, asks about every arrangement in it, prints and writes the answers. */
+/** Asks about every arrangement in a scenario. */
 final class VerdictRun {
 
-  private final CommandSpec command;
-  private final CommonOptions options;
+  private final StudyRun run;
   private final int houses;
   private final Optional<RemediedFile> remedied;
-  private final Talk talk;
 
   /** Fixed, so that every call draws the same houses. */
   private static final long SEED = 1;
@@ -44,11 +33,9 @@ final class VerdictRun {
    */
   VerdictRun(
       CommandSpec command, CommonOptions options, int houses, Optional<RemediedFile> remedied) {
-    this.command = command;
-    this.options = options;
+    run = new StudyRun(command, options);
     this.houses = houses;
     this.remedied = remedied;
-    talk = new Talk(command, options.speech());
   }
 
   /**
@@ -58,37 +45,27 @@ final class VerdictRun {
    * @throws Failure if the scenario is wrong, a model cannot be solved, or a file cannot be written
    */
   boolean execute() throws Failure {
-    String text = ScenarioFile.text(options.file());
-    Scenario scenario = ScenarioFile.read(command, text, options.file());
+    return run.execute(this::answer);
+  }
+
+  private StudyRun.Answer answer(String text, Scenario scenario, Progress progress) throws Failure {
     if (remedied.isPresent()) {
       remedied.get().require();
     }
     House house = scenario.house();
-    Answers answers;
-    String json;
-    String summary;
-    try (Progress progress = talk.progress()) {
-      progress.stage("asking about " + names(house));
-      List<Verdict> verdicts = verdicts(house, progress);
-      answers =
-          new Answers(
-              command.name(),
-              options.file().toString(),
-              house,
-              verdicts,
-              scenario.warnings().stream().map(Finding::toString).toList(),
-              written(text, house, verdicts, progress));
-      json = answers.json(Version.number());
-      summary = AnswersText.write(answers, Layout.FILE);
-      if (options.out() != null) {
-        progress.stage("writing " + options.out());
-        writeFiles(answers, json, summary);
-      }
-    } catch (ArithmeticException e) {
-      throw Talk.unsolvable(e);
-    }
-    talk.say(json, layout -> AnswersText.write(answers, layout));
-    return answers.keepsUp();
+    progress.stage("asking about " + names(house));
+    List<Verdict> verdicts = verdicts(house, progress);
+    VerdictStudy study =
+        new VerdictStudy(
+            house,
+            verdicts,
+            scenario.warnings().stream().map(Finding::toString).toList(),
+            written(text, house, verdicts, progress));
+    return new StudyRun.Answer(
+        study.study(),
+        verdicts.stream().allMatch(Verdict::keepsUp),
+        () -> AnswerCharts.of(house, verdicts),
+        null);
   }
 
   private Optional<String> written(
@@ -126,30 +103,6 @@ final class VerdictRun {
               done -> progress.share((double) (before + done) / all)));
     }
     return tried;
-  }
-
-  private void writeFiles(Answers answers, String json, String summary) throws Failure {
-    List<Picture> charts = new ArrayList<>(AnswerCharts.of(answers.house(), answers.verdicts()));
-    List<OddsWords> odds = answers.odds();
-    if (!odds.isEmpty()) {
-      charts.addAll(
-          OddsCharts.of(
-              answers.house().arrangements().stream().map(Arrangement::name).toList(), odds));
-    }
-    AnswerContent content =
-        new AnswerContent(
-            answers.house(),
-            answers.verdicts(),
-            charts,
-            answers.warnings(),
-            answers.scenario(),
-            Version.number());
-    try (OutputFolder folder = new OutputFolder(options.out())) {
-      folder.write(PictureFiles.of(charts), AnswerReport.html(content), summary, json);
-      folder.publish();
-    } catch (IOException e) {
-      throw Talk.unwritable(e, options.out());
-    }
   }
 
   private static String names(House house) {

@@ -238,8 +238,7 @@ class VerdictWordsTest {
     assertThat(new HouseholderAnswer(answer).waterNeeded()).isEqualTo("hotter than 90 °C");
     assertThat(points(answer, "Tried by itself"))
         .anyMatch(r -> r.contains("bedroom") && r.contains("more skirting"));
-    assertThat(points(answer, "To have every room held"))
-        .anyMatch(c -> c.startsWith("bedroom cannot be held by settings"));
+    assertThat(answer.cure()).anyMatch(c -> c.startsWith("bedroom cannot be held by settings"));
     assertThat(answer.flowSentence()).startsWith("Skirting: 60 °C asked for");
   }
 

@@ -32,7 +32,7 @@ public final class JsonDocument implements Document {
    * @param content writes the fields that follow
    * @return JSON text, ending with a newline
    */
-  static String write(
+  public static String write(
       String command, String scenario, String version, Consumer<JsonDocument> content) {
     return write(
         command,

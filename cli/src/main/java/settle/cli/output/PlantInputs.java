@@ -2,7 +2,7 @@ package settle.cli.output;
 
 import java.util.ArrayList;
 import java.util.List;
-import settle.plots.report.Entry;
+import settle.plots.figures.Entry;
 import settle.plots.words.Quantities;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.control.Control;

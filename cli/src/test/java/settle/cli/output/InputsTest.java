@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import settle.plots.report.Entry;
+import settle.plots.figures.Entry;
 import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;

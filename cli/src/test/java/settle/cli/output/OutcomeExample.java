@@ -3,6 +3,7 @@ package settle.cli.output;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import settle.plots.figures.RunStudy;
 import settle.sim.control.Control;
 import settle.sim.control.Timetable;
 import settle.sim.emitter.Emitter;
@@ -62,7 +63,7 @@ final class OutcomeExample {
   private OutcomeExample() {}
 
   /** Skirting that warms its one room in 87.5 min beside a larger radiator that never does. */
-  static Outcome skirtingAndLargerRadiator() {
+  static RunStudy skirtingAndLargerRadiator() {
     Arrangement skirting =
         arrangement(
             "skirting",
@@ -112,13 +113,13 @@ final class OutcomeExample {
                 Control.byHeads()),
             Aims.within(0.5),
             new RunSettings(16, 0, 120, 10, 640, List.of(60.0)));
-    return new Outcome(
-        "compare",
-        "house.yaml",
+    return new RunStudy(
         house,
         List.of(run(skirting, OptionalDouble.of(5250)), run(radiators, OptionalDouble.empty())),
         List.of(),
-        List.of("U-value 9 W/m²K of 'wall' is unusually high"));
+        List.of("U-value 9 W/m²K of 'wall' is unusually high"),
+        List.of(),
+        List.of());
   }
 
   private static Arrangement arrangement(String name, Emitter emitter) {

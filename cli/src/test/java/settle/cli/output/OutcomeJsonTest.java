@@ -9,7 +9,12 @@ class OutcomeJsonTest {
 
   @Test
   void theDocumentHasTheStableNames() {
-    String json = OutcomeExample.skirtingAndLargerRadiator().json("1.2.3");
+    String json =
+        JsonDocument.write(
+            "compare",
+            "house.yaml",
+            "1.2.3",
+            OutcomeExample.skirtingAndLargerRadiator().study()::write);
     assertThat(json)
         .isEqualTo(
             """

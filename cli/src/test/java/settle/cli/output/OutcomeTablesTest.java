@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import settle.plots.figures.RunFigures;
+import settle.plots.figures.RunStudy;
 import settle.plots.words.Comparison;
 import settle.sim.house.Building;
 import settle.sim.house.Heating;
@@ -19,7 +20,7 @@ import settle.sim.source.HeatPump;
 
 class OutcomeTablesTest {
 
-  private static final Outcome PLAIN = OutcomeExample.skirtingAndLargerRadiator();
+  private static final RunStudy PLAIN = OutcomeExample.skirtingAndLargerRadiator();
   private static final House HEAT_PUMP_HOUSE = withHeatPump(PLAIN.house());
 
   @Test
@@ -86,11 +87,6 @@ class OutcomeTablesTest {
     assertThat(new Comparison(PLAIN.house(), runs).heads())
         .contains(
             "* needs most at the pump, every valve open: skirting 12.5 kPa of 13.0 kPa made.");
-  }
-
-  @Test
-  void whatNobodyBalancedAtTheSourceNeedsNoTable() {
-    assertThat(new Comparison(PLAIN.house(), PLAIN.runs()).balanceTells()).isFalse();
   }
 
   private static RunFigures figures(House house, List<RunResult> runs) {

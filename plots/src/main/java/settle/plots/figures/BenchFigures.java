@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import settle.plots.figures.Section.Extent;
+import settle.plots.figures.Section.Look;
 import settle.plots.words.BenchWords;
-import settle.plots.words.Points;
 import settle.plots.words.Quantities;
 import settle.plots.words.Unit;
 import settle.sim.bench.BenchFindings;
@@ -34,7 +35,7 @@ public final class BenchFigures {
   }
 
   /** Everything, as a document has it. */
-  public void write(Document document) {
+  private void write(Document document) {
     new Figures<BenchFindings>()
         .part("valve", f -> f, VALVE)
         .part("rig", BenchFindings::rig, rig())
@@ -58,46 +59,39 @@ public final class BenchFigures {
     if (limited) {
       onRig.add(Table.of(1, rig.readings(), READING));
     }
-    List<Study.Section> sections = new ArrayList<>();
-    sections.add(
-        new Study.Section(
-            "On the rig",
-            BenchWords.ON_RIG,
-            onRig,
-            List.of(limited ? BenchWords.ABOUT_EN_215 : ""),
-            List.of("hysteresis-loop", "response")));
-    sections.add(
-        new Study.Section(
-            "In its branch",
-            BenchWords.IN_BRANCH,
-            List.of(single(findings.inBranch(), branch())),
-            List.of(),
-            List.of()));
-    sections.add(
-        new Study.Section(
-            "Against the load of its room",
-            BenchWords.AGAINST_LOAD,
-            List.of(Table.of(0, findings.lines(), line())),
-            List.of(),
-            List.of("load-line")));
+    List<Section> sections =
+        new ArrayList<>(
+            List.of(
+                Section.of(Extent.SHORT, Look.BOX, "").points("What it comes to", words.answer()),
+                Section.beware(beware),
+                Section.of(Extent.SHORT, Look.PLAIN, "On the rig")
+                    .lead(BenchWords.ON_RIG)
+                    .tables(onRig)
+                    .notes(limited ? BenchWords.ABOUT_EN_215 : "")
+                    .charts("hysteresis-loop", "response"),
+                Section.full("In its branch")
+                    .lead(BenchWords.IN_BRANCH)
+                    .table(single(findings.inBranch(), branch())),
+                Section.full("Against the load of its room")
+                    .lead(BenchWords.AGAINST_LOAD)
+                    .table(Table.of(0, findings.lines(), line()))
+                    .charts("load-line")));
     if (!findings.courses().isEmpty()) {
       sections.add(
-          new Study.Section(
-              "In its room",
-              words.roomTests(),
-              List.of(Table.of(1, findings.courses(), COURSE)),
-              List.of(),
-              List.of("room-tests")));
+          Section.full("In its room")
+              .lead(words.roomTests())
+              .table(Table.of(1, findings.courses(), COURSE))
+              .charts("room-tests"));
     }
+    sections.add(Section.full("").points("Left out", words.left()).points("Other valves", others));
     return new Study(
         findings.house().title(),
-        "Valve on the bench: " + words.valve(),
-        words.answer(),
-        List.of(),
+        "Valve on the bench: " + words.valve() + ".",
         sections,
-        List.of(new Points("Left out", words.left()), new Points("Other valves", others)),
         beware,
-        "");
+        "",
+        BenchWords.MORE,
+        this::write);
   }
 
   private static <T> Table single(T of, Figures<T> figures) {

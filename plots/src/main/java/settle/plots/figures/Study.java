@@ -1,54 +1,36 @@
 package settle.plots.figures;
 
 import java.util.List;
-import settle.plots.words.Points;
+import java.util.function.Consumer;
 
 /**
- * What a study tells, in the order in which it is read: summary and report are two ways to set it.
+ * What a command answers, written once: text, page and document are three ways to set it.
  *
  * @param title of the house
  * @param question what was asked
- * @param answer in a few sentences
- * @param first what is told in lists right after it
- * @param sections figures, each kind under its heading
- * @param points what is told in lists after them
+ * @param sections in the order in which they are read
  * @param beware what the reader should know before believing it
  * @param trust how far to trust it; empty where nothing more than the cautions is to be said
+ * @param more what there is besides the short answer
+ * @param document writes its figures
  */
 public record Study(
     String title,
     String question,
-    List<String> answer,
-    List<Points> first,
     List<Section> sections,
-    List<Points> points,
     List<String> beware,
-    String trust) {
+    String trust,
+    String more,
+    Consumer<Document> document) {
 
   public Study {
-    answer = List.copyOf(answer);
     sections = List.copyOf(sections);
-    first = first.stream().filter(p -> !p.points().isEmpty()).toList();
-    points = points.stream().filter(p -> !p.points().isEmpty()).toList();
     beware = List.copyOf(beware);
   }
 
-  /**
-   * Figures of one kind.
-   *
-   * @param heading of the section
-   * @param lead a sentence or two before them; may be empty
-   * @param tables the figures
-   * @param notes what is to be said of them
-   * @param charts names of those that belong to them
-   */
-  public record Section(
-      String heading, String lead, List<Table> tables, List<String> notes, List<String> charts) {
-
-    public Section {
-      tables = List.copyOf(tables);
-      notes = notes.stream().filter(note -> !note.isEmpty()).toList();
-      charts = List.copyOf(charts);
-    }
+  /** All of it as a document has it. */
+  public void write(Document to) {
+    document.accept(to);
+    to.texts("warnings", beware);
   }
 }

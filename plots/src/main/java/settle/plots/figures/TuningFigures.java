@@ -6,7 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import settle.plots.words.Points;
+import settle.plots.figures.Section.Extent;
+import settle.plots.figures.Section.Look;
 import settle.plots.words.Quantities;
 import settle.plots.words.TuningWords;
 import settle.plots.words.Unit;
@@ -41,7 +42,7 @@ public final class TuningFigures {
   }
 
   /** Everything, as a document has it. */
-  public void write(Document document) {
+  private void write(Document document) {
     new Figures<Tuning>()
         .text("arrangement", t -> t.found().arrangement().name())
         .flag("meetsAims", t -> t.after().meetsAims())
@@ -59,34 +60,32 @@ public final class TuningFigures {
    * @param beware what the reader should know before following it
    */
   public Study study(List<String> beware) {
-    List<Study.Section> sections = new ArrayList<>();
+    List<Section> sections =
+        new ArrayList<>(
+            List.of(
+                Section.of(Extent.SHORT, Look.BOX, "")
+                    .points("What it comes to", List.of(words.headline()))
+                    .points("Missed with the best settings that were found", words.missed()),
+                Section.beware(beware)));
     if (!tuning.changes().isEmpty()) {
       sections.add(
-          new Study.Section(
-              "Settings",
-              "",
-              List.of(Table.of(1, tuning.changes(), setting())),
-              List.of(words.careless(), words.offMarks(), words.search()),
-              List.of()));
+          Section.of(Extent.SHORT, Look.PLAIN, "Settings")
+              .table(Table.of(1, tuning.changes(), setting()))
+              .notes(words.careless(), words.offMarks(), words.search()));
     }
+    sections.add(Section.full("What it does").table(house()).notes(words.days(), words.prices()));
+    sections.add(Section.full("Room by room").table(rooms()).notes(words.spreads()));
+    sections.add(Section.otherCharts());
     sections.add(
-        new Study.Section(
-            "What it does",
-            "",
-            List.of(house()),
-            List.of(words.days(), words.prices()),
-            List.of()));
-    sections.add(
-        new Study.Section("Room by room", "", List.of(rooms()), words.spreads(), List.of()));
+        Section.full("").points("How it was worked out, before the search", words.reasons()));
     return new Study(
         house.title(),
-        "What to set: " + tuning.found().arrangement().name(),
-        List.of(words.headline()),
-        List.of(new Points("Missed with the best settings that were found", words.missed())),
+        "What to set: " + tuning.found().arrangement().name() + ".",
         sections,
-        List.of(new Points("How it was worked out, before the search", words.reasons())),
         beware,
-        TuningWords.TRUST);
+        TuningWords.TRUST,
+        TuningWords.MORE,
+        this::write);
   }
 
   private static final Figures<Tuning.Searched> SEARCH =

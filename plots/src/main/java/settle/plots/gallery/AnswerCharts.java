@@ -16,6 +16,7 @@ import settle.plots.chart.Panel;
 import settle.plots.drawing.Picture;
 import settle.plots.drawing.Stroke;
 import settle.plots.words.Answer;
+import settle.plots.words.OddsWords;
 import settle.plots.words.Quantities;
 import settle.sim.control.FlowCurve;
 import settle.sim.house.House;
@@ -43,7 +44,8 @@ public final class AnswerCharts {
   }
 
   /**
-   * All of them: need and delivery, least flow temperature by room, weather compensation.
+   * All of them: need and delivery, least flow temperature by room, weather compensation, and of
+   * the odds where houses were tried.
    *
    * @param house the house
    * @param verdicts one per arrangement, at least one
@@ -56,6 +58,11 @@ public final class AnswerCharts {
     boolean seasons = Holding.mildest(house.designOutdoor()) - house.designOutdoor() >= NARROWEST;
     if (seasons && verdicts.stream().anyMatch(v -> v.flow().leastCurve().isPresent())) {
       all.add(charts.compensation());
+    }
+    List<OddsWords> odds =
+        verdicts.stream().flatMap(v -> new Answer(house, v).odds().stream()).toList();
+    if (!odds.isEmpty()) {
+      all.addAll(OddsCharts.of(verdicts.stream().map(AnswerCharts::name).toList(), odds));
     }
     return all;
   }

@@ -19,7 +19,7 @@ import settle.sim.house.Uncertainty;
 import settle.sim.study.Odds;
 
 /** The charts of odds: what matters most, and how the share comes to rest as houses are added. */
-public final class OddsCharts {
+final class OddsCharts {
 
   private final List<String> names;
   private final List<OddsWords> odds;
@@ -35,7 +35,7 @@ public final class OddsCharts {
    * @param names of the arrangements
    * @param odds one per arrangement, at least one
    */
-  public static List<Picture> of(List<String> names, List<OddsWords> odds) {
+  static List<Picture> of(List<String> names, List<OddsWords> odds) {
     OddsCharts charts = new OddsCharts(names, odds);
     List<Picture> all = new ArrayList<>();
     if (odds.stream().anyMatch(o -> !o.odds().influences().isEmpty())) {

@@ -9,7 +9,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import settle.plots.drawing.Picture;
 import settle.plots.figures.Table;
-import settle.plots.words.Points;
 
 /** Pages of one HTML file each that needs nothing else, for a screen and for A4 paper. */
 final class Page {
@@ -47,11 +46,6 @@ final class Page {
   /** Several sentences, each figure kept on one line with its unit. */
   static List<String> unbroken(List<String> words) {
     return words.stream().map(Page::unbroken).toList();
-  }
-
-  /** Lists as a template shows them; none where there is nothing to show. */
-  static List<Points> points(String heading, List<String> points) {
-    return points.isEmpty() ? List.of() : List.of(new Points(heading, unbroken(points)));
   }
 
   /** A picture as a template shows it. */

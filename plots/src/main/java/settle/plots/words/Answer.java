@@ -319,7 +319,8 @@ public record Answer(House house, Verdict verdict) {
     return all.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            all.get(0)
+            "Rest and run differ: "
+                + all.get(0)
                 + (all.size() > 2
                     ? "; and in " + (all.size() - 1) + " more places"
                     : all.size() == 2 ? "; and in one more place" : "")
@@ -417,6 +418,13 @@ public record Answer(House house, Verdict verdict) {
     return new SeasonWords(house, verdict.source().season()).note();
   }
 
+  /** When a room counts as held. */
+  public static String heldMeans(House house) {
+    return say(
+        "Held: within {} of want, the day value in every room, without heat from sun, people or appliances.",
+        Quantities.tolerance(house.wantTolerance()));
+  }
+
   /** What of all this is not confirmed by a run. */
   public static String notRun() {
     return "Run: the house in held weather, until it rests or repeats, and the warm-ups. At rest, not run: load, output, held to, flow temperatures, season, comfort and odds.";
@@ -427,13 +435,12 @@ public record Answer(House house, Verdict verdict) {
     return name() + ": " + new FlowWords(house, verdict).flow();
   }
 
-  /** What would help and what is doubtful, each under its heading; what is empty is left out. */
+  /** What was tried and what is doubtful, each under its heading; what is empty is left out. */
   public List<Points> points() {
     List<Notice> doubts = new ArrayList<>();
     verdict.source().heatPump().ifPresent(h -> doubts.addAll(h.doubts()));
     verdict.source().boiler().ifPresent(b -> doubts.addAll(b.doubts()));
     return Stream.of(
-            new Points("To have every room held", cure()),
             new Points(
                 "Tried by itself, carried out and run, least effort first",
                 RemedyWords.lines(verdict.remedies())),
@@ -442,15 +449,11 @@ public record Answer(House house, Verdict verdict) {
         .toList();
   }
 
-  /** Of these what comes first: what to do. */
-  public List<Points> firstPoints() {
-    return Stream.of(new Points("To have every room held", cure()))
-        .filter(p -> !p.points().isEmpty())
-        .toList();
-  }
+  /** Heading of what to do. */
+  public static final String CURE = "To have every room held";
 
   /** What together lets every room be held, in order of effort; or that it was not found. */
-  private List<String> cure() {
+  public List<String> cure() {
     List<String> lines = new ArrayList<>(RemedyWords.cure(verdict.remedies()));
     if (verdict.outcome() == Verdict.Outcome.NO) {
       OddsWords.sureOnceHeld(verdict).ifPresent(lines::add);

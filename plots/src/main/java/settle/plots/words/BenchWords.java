@@ -27,6 +27,9 @@ public record BenchWords(BenchFindings findings) {
   /** Swing from which on a valve counts as hunting [K]. */
   private static final double HUNTING = 2 * Course.SETTLED_WITHIN;
 
+  /** What the short answer leaves out. */
+  public static final String MORE = "branch, load line, room, what was left out, other valves";
+
   /** What EN 215 has from where. */
   public static final String ABOUT_EN_215 =
       "EN 215 (2004 with A1:2006, and 2019): the standard was not at hand. Its figures and limits are from memory and without clause"

@@ -121,12 +121,6 @@ public record Comparison(House house, List<RunResult> results) {
         .toList();
   }
 
-  /** Whether balances say more than verdicts do: something was set, or there are mains. */
-  public boolean balanceTells() {
-    return !house.distribution().mains().isEmpty()
-        || results.stream().anyMatch(r -> r.balance().balanced());
-  }
-
   /** What the branch that needs most asks of the pump, and what the pump makes; empty without. */
   public Optional<String> heads() {
     String heads =

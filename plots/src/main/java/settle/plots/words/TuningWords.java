@@ -33,6 +33,10 @@ public final class TuningWords {
       "Days are run in still weather, without sun; gains as the scenario has them. The coldest weather is run without set-back and without gains."
           + " Shares of drawn houses and the season are reckoned at rest, not run.";
 
+  /** What the short answer leaves out. */
+  public static final String MORE =
+      "what it does day by day and room by room, and how it was worked out";
+
   /** Money below which thousandths are told. */
   private static final double SMALL_CHANGE = 0.1;
 

@@ -38,11 +38,6 @@ public record Verdict(House house, RunResult result) {
   /** Share of a room's heat from pipes that must not pass for output of its emitter [-]. */
   private static final double NOTABLE_PIPES = 0.15;
 
-  /** All of it in one paragraph, the arrangement's name first. */
-  public String paragraph() {
-    return name() + ": " + String.join(" ", sentences());
-  }
-
   /** The arrangement's name, with a capital first letter. */
   public String name() {
     return Sentences.capitalised(result.arrangement().name());

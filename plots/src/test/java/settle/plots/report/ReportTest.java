@@ -11,9 +11,10 @@ import org.junit.jupiter.api.Test;
 import settle.plots.SyntheticPlant;
 import settle.plots.SyntheticRuns;
 import settle.plots.drawing.Picture;
+import settle.plots.figures.Entry;
+import settle.plots.figures.RunStudy;
 import settle.plots.gallery.Charts;
 import settle.plots.words.Cautions;
-import settle.plots.words.Comparison;
 import settle.sim.house.House;
 import settle.sim.result.RunResult;
 
@@ -23,16 +24,18 @@ class ReportTest {
   private final List<RunResult> runs = SyntheticRuns.results(house, true);
   private final List<Picture> charts = Charts.forComparison(house, runs);
   private final String html =
-      Report.html(
-          new ReportContent(
-              new Comparison(house, runs),
-              charts,
-              List.of(new Entry("living & dining: size", "16 m² <measured>", "")),
-              List.of(new Entry("furnishing multiplier", "4", "common practice, no source")),
-              List.of("bedroom 1: declared 180 W/m is more than a plain plate gives"),
-              "",
-              "terrace.yaml",
-              "0.1.0"));
+      StudyReport.html(
+          new RunStudy(
+                  house,
+                  runs,
+                  List.of(),
+                  List.of("bedroom 1: declared 180 W/m is more than a plain plate gives"),
+                  List.of(new Entry("living & dining: size", "16 m² <measured>", "")),
+                  List.of(new Entry("furnishing multiplier", "4", "common practice, no source")))
+              .study(),
+          charts,
+          "terrace.yaml",
+          "0.1.0");
   private final Document page = Jsoup.parse(html, Parser.htmlParser().setTrackErrors(20));
 
   @Test
@@ -50,8 +53,9 @@ class ReportTest {
 
   @Test
   void theVerdictComesBeforeEverythingElse() {
-    Element first = page.select("section").first();
-    assertThat(first.select(".answer").eachText())
+    assertThat(page.select("section").eachAttr("class"))
+        .startsWith("verdict", "verdict", "box", "beware", "beware", "plain");
+    assertThat(page.select(".answer").eachText())
         .hasSize(2)
         .satisfies(
             answers ->
@@ -62,8 +66,8 @@ class ReportTest {
                 assertThat(answers.get(1))
                     .startsWith(
                         "Radiators: the rooms do not keep up: bathroom never comes within"));
-    assertThat(first.select(".better").text()).contains("settles better");
-    assertThat(first.select(".beware").text()).contains("Not a fair pair", "180 W/m");
+    assertThat(page.select(".box").text()).contains("settles better");
+    assertThat(page.select(".beware").text()).contains("Not a fair pair", "180 W/m");
   }
 
   @Test
@@ -98,25 +102,17 @@ class ReportTest {
     List<RunResult> results = SyntheticPlant.results(plant);
     Document report =
         Jsoup.parse(
-            Report.html(
-                new ReportContent(
-                    new Comparison(plant, results),
-                    Charts.forComparison(plant, results),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    "",
-                    "a.yaml",
-                    "1")),
+            page(plant, results, Charts.forComparison(plant, results)),
             Parser.htmlParser().setTrackErrors(20));
     assertThat(report.parser().getErrors()).isEmpty();
     assertThat(report.select("h2").eachText()).contains("Balance of the water");
-    assertThat(report.select(".balance th:first-child").eachText())
+    Element balance = report.select("section:has(h2:contains(Balance of the water))").first();
+    assertThat(balance.select("th:first-child").eachText())
         .containsExactly("skirting, lockshields set", "radiators, lockshields as given");
-    assertThat(report.select(".balance table").first().select("tr").last().text())
+    assertThat(balance.select("table").first().select("tr").last().text())
         .isEqualTo("bedroom 2: skirting 4 * 44 17 44 100 1.10 0.30 0.18 40");
-    assertThat(report.select(".balance .strong").eachText()).containsExactly("40");
-    assertThat(report.select(".balance p").text())
+    assertThat(balance.select(".strong").eachText()).containsExactly("40");
+    assertThat(balance.select("p").text())
         .contains("* needs most at the pump", "17.0 kPa of 25.0 kPa made");
     assertThat(report.select("th").eachText())
         .contains("Seasonalfactor", "Kept offmin")
@@ -130,19 +126,17 @@ class ReportTest {
 
   @Test
   void whatIsMissingLeavesNoEmptyHeading() {
-    String bare =
-        Report.html(
-            new ReportContent(
-                new Comparison(house, runs.subList(0, 1)),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                "",
-                "a.yaml",
-                "1"));
+    String bare = page(house, runs.subList(0, 1), List.of());
     assertThat(Jsoup.parse(bare).select("h2").eachText())
         .doesNotContain("What went in", "Defaults used");
-    assertThat(Jsoup.parse(bare).select(".beware, .better")).isEmpty();
+    assertThat(Jsoup.parse(bare).select(".beware, .box")).isEmpty();
+  }
+
+  private static String page(House house, List<RunResult> runs, List<Picture> charts) {
+    return StudyReport.html(
+        new RunStudy(house, runs, List.of(), List.of(), List.of(), List.of()).study(),
+        charts,
+        "a.yaml",
+        "1");
   }
 }

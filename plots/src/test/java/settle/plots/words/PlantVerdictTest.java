@@ -21,7 +21,7 @@ class PlantVerdictTest {
 
   @Test
   void aHeatPumpIsToldByItsFactorItsBackupAndItsStarts() {
-    assertThat(new Verdict(house, runs.get(0)).paragraph())
+    assertThat(String.join(" ", new Verdict(house, runs.get(0)).sentences()))
         .contains("Over the run the heat pump gives 3.10 times the electricity it uses as heat.")
         .contains("Its backup heater makes 5 % of the heat")
         .contains(
@@ -33,7 +33,7 @@ class PlantVerdictTest {
     assertThat(new PlantVerdict(house, runs.get(0)).water())
         .contains(
             "Water in circulation: 46 l; the shortest run of 10 min in mild weather (10 °C) needs 61 l: 15 l more, such as a volumiser in the return, or a larger buffer.");
-    assertThat(new Verdict(house, runs.get(0)).paragraph()).contains("15 l more");
+    assertThat(String.join(" ", new Verdict(house, runs.get(0)).sentences())).contains("15 l more");
   }
 
   @Test
@@ -42,7 +42,8 @@ class PlantVerdictTest {
     assertThat(new PlantVerdict(house, run).water())
         .contains(
             "Water in circulation: 46 l; enough, since the shortest run of 10 min in mild weather (10 °C) needs 30 l.");
-    assertThat(new Verdict(house, run).paragraph()).doesNotContain("Water in circulation");
+    assertThat(String.join(" ", new Verdict(house, run).sentences()))
+        .doesNotContain("Water in circulation");
   }
 
   @Test
@@ -54,19 +55,22 @@ class PlantVerdictTest {
 
   @Test
   void aSourceStarvedOfWaterIsToldWithTheRemedy() {
-    assertThat(new Verdict(house, runs.get(0)).paragraph())
+    assertThat(String.join(" ", new Verdict(house, runs.get(0)).sentences()))
         .contains("For 12 min heat was called for but the heat pump did not run")
         .contains("fit a bypass");
-    assertThat(new Verdict(house, with(runs.get(0), OptionalDouble.empty(), 60)).paragraph())
+    assertThat(
+            String.join(
+                " ", new Verdict(house, with(runs.get(0), OptionalDouble.empty(), 60)).sentences()))
         .doesNotContain("did not run");
   }
 
   @Test
   void anUnbalancedStartIsSaidForWhatItIs() {
-    assertThat(new Verdict(house, runs.get(1)).paragraph())
+    assertThat(String.join(" ", new Verdict(house, runs.get(1)).sentences()))
         .contains(
             "Not balanced: with every valve open bedroom 2 gets 40 % of its design flow while living & dining gets 160 %.");
-    assertThat(new Verdict(house, runs.get(0)).paragraph()).doesNotContain("alanced");
+    assertThat(String.join(" ", new Verdict(house, runs.get(0)).sentences()))
+        .doesNotContain("alanced");
   }
 
   @Test
@@ -82,7 +86,7 @@ class PlantVerdictTest {
     double least = 0.3 * (6000 - 80 * 7 + 80 * -4) / (0.05 * 4180);
     double most = 0.3 * (6000 - 80 * 7 + 80 * 4) / (0.05 * 4180);
     assertThat(least).isGreaterThan(6);
-    assertThat(new Verdict(house, run).paragraph())
+    assertThat(String.join(" ", new Verdict(house, run).sentences()))
         .containsPattern("even its least output warms it by [78]\\.\\d K, more than the 6 K")
         .contains("a parallel buffer with a pump of its own")
         .doesNotContain("volumiser");

@@ -105,6 +105,6 @@ class WarmerWordsTest {
             run.steps(),
             run.stepsUnagreed(),
             run.notices());
-    return new Verdict(house, warmer).paragraph();
+    return String.join(" ", new Verdict(house, warmer).sentences());
   }
 }

@@ -1,18 +1,22 @@
 package settle.web;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.teavm.jso.JSExport;
 import settle.plots.drawing.Picture;
+import settle.plots.figures.RunStudy;
+import settle.plots.figures.Study;
+import settle.plots.figures.VerdictStudy;
 import settle.plots.gallery.Charts;
-import settle.plots.words.Answer;
-import settle.plots.words.Points;
-import settle.plots.words.Verdict;
 import settle.scenarios.Scenario;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.ScenarioReader;
 import settle.scenarios.document.ScenarioFolder;
 import settle.scenarios.finding.Finding;
 import settle.sim.house.House;
+import settle.sim.study.Verdict;
 
 /** What a page can ask. A scenario that cannot be read ends in an exception with what is wrong. */
 public final class Page {
@@ -48,9 +52,9 @@ public final class Page {
   @JSExport
   public static String day(String text, String file) {
     House house = DayFigures.firstDay(read(text, file));
-    return DayFigures.runs(house).stream()
-        .map(run -> new Verdict(house, run).paragraph() + "\n")
-        .collect(Collectors.joining());
+    return words(
+        new RunStudy(house, DayFigures.runs(house), List.of(), List.of(), List.of(), List.of())
+            .study());
   }
 
   /**
@@ -78,18 +82,24 @@ public final class Page {
   @JSExport
   public static String verdict(String text, String file) {
     House house = read(text, file);
-    StringBuilder words = new StringBuilder();
-    for (var arrangement : house.arrangements()) {
-      Answer answer = new Answer(house, settle.sim.study.Verdict.of(house, arrangement));
-      words.append(answer.name()).append(": ").append(answer.sentence()).append('\n');
-      answer
-          .lines()
-          .forEach(l -> words.append(l.name()).append('\t').append(l.words()).append('\n'));
-      for (Points points : answer.points()) {
-        points.points().forEach(point -> words.append(point).append('\n'));
-      }
-    }
-    return words.toString();
+    List<Verdict> verdicts =
+        house.arrangements().stream().map(a -> Verdict.of(house, a)).toList();
+    return words(new VerdictStudy(house, verdicts, List.of(), Optional.empty()).study());
+  }
+
+  /** What a study says in sentences, a line each. */
+  private static String words(Study study) {
+    return study.sections().stream()
+        .flatMap(
+            s ->
+                Stream.concat(
+                    Stream.of(s.heading() + ": " + String.join(" ", s.lead())),
+                    Stream.concat(
+                        Stream.concat(s.lines().stream(), s.points().stream())
+                            .map(list -> list.heading() + ": " + String.join(" ", list.points())),
+                        s.notes().stream())))
+        .map(line -> line + "\n")
+        .collect(Collectors.joining());
   }
 
   private static House read(String text, String file) {

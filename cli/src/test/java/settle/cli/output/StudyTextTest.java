@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
-class SummaryTextTest {
+class StudyTextTest {
 
   private final String summary =
-      SummaryText.write(OutcomeExample.skirtingAndLargerRadiator(), new Layout(130, true));
+      StudyText.write(OutcomeExample.skirtingAndLargerRadiator().study(), new Layout(130, true));
 
   @Test
   void theVerdictsComeBeforeTheFigures() {
