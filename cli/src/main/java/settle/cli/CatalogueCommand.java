@@ -21,7 +21,7 @@ import settle.scenarios.format.NearestName;
 /** What a scenario can use by name without defining it. */
 @Command(
     name = "catalogue",
-    header = "Lists the built-in constructions, emitters, pipes, valves and boilers.",
+    header = "Lists the built-in constructions, emitters, pipes, valves, boilers and heat pumps.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,

@@ -24,9 +24,9 @@ import settle.scenarios.finding.Finding;
  */
 @Command(
     name = "check",
-    header = "Says everything that is wrong or doubtful with a scenario.",
+    header = "Says everything that is wrong or doubtful in a scenario.",
     description =
-        "%nLists the values assumed for what the file leaves out, too, with their source.%n",
+        "%nAlso lists the values assumed for what the file leaves out, with their source.%n",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
@@ -43,13 +43,12 @@ final class CheckCommand implements Callable<Integer> {
 
   @Option(
       names = "--json",
-      description =
-          "Print what was found as one JSON document, and nothing else, on standard output.")
+      description = "Print the findings as one JSON document and nothing else on standard output.")
   private boolean json;
 
   @Option(
       names = {"-q", "--quiet"},
-      description = "Leave out the values assumed for what the file leaves out.")
+      description = "Do not list the values assumed for what the file leaves out.")
   private boolean quiet;
 
   @Override

@@ -19,7 +19,7 @@ final class CommonOptions {
       paramLabel = "DIR",
       converter = FolderConverter.class,
       description =
-          "Write summary.txt, summary.json, plots and report.html to this folder, and traces.csv of what is simulated; it is made if it is not there.")
+          "Write report.html, summary.txt, summary.json and plots to this folder, and traces.csv of runs; the folder is made if it is not there.")
   private Path out;
 
   @Mixin private Speech speech;

@@ -21,7 +21,7 @@ import settle.scenarios.format.NearestName;
     name = "demo",
     header = "Lists or runs teaching demonstrations: one thing changed, before and after.",
     description =
-        "%nWithout a name it lists them. The rooms are invented; the figures come from the runs.%n",
+        "%nWithout a name, lists them. The rooms are invented; the figures come from the runs.%n",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
@@ -49,7 +49,7 @@ final class DemoCommand implements Callable<Integer> {
       paramLabel = "DIR",
       converter = FolderConverter.class,
       description =
-          "Write summary.txt, summary.json, plots, report.html to print and the scenarios before and after to this folder.")
+          "Write report.html to print, summary.txt, summary.json, plots and the scenarios before and after to this folder.")
   private Path out;
 
   @Mixin private Speech speech;

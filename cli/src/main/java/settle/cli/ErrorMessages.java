@@ -61,7 +61,7 @@ final class ErrorMessages implements IParameterExceptionHandler, IExecutionExcep
               + " MB it may have. A shorter run or fewer rooms need less; JDK_JAVA_OPTIONS=-Xmx4g lets"
               + " it have more.");
     } else if (reason instanceof StackOverflowError) {
-      err.println("settle: could not finish: what it was given goes deeper than it can follow.");
+      err.println("settle: could not finish: the input is nested too deeply.");
     } else if (reason instanceof ArithmeticException) {
       err.println("settle: the model cannot be solved: " + PlainText.line(message(reason)));
     } else if (reason instanceof UncheckedIOException) {
@@ -74,7 +74,7 @@ final class ErrorMessages implements IParameterExceptionHandler, IExecutionExcep
     if (debug) {
       e.printStackTrace(err);
     } else if (ownFault) {
-      err.println("Run it again with " + Settle.DEBUG + " for what a report of the fault needs.");
+      err.println("Run it again with " + Settle.DEBUG + " for the details a fault report needs.");
     }
     return status;
   }

@@ -28,7 +28,7 @@ final class Manifest {
   private static final String NAME = ".settle-files";
 
   private static final String HEADING =
-      "# What settle wrote here. When the folder is used again it is replaced or removed; other"
+      "# What settle wrote here. It is replaced or removed when the folder is used again; other"
           + " files stay.";
 
   /** Many times what any answer has; a longer one is not ours. */

@@ -30,7 +30,7 @@ final class NewCommand implements Callable<Integer> {
       converter = FileConverter.class,
       arity = "0..1",
       description =
-          "Where to; an existing file is never overwritten. Standard output if not named.")
+          "Where to write it; standard output if not named. An existing file is never overwritten.")
   private Path file;
 
   @Override

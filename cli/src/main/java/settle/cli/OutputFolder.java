@@ -153,12 +153,12 @@ final class OutputFolder implements AutoCloseable {
       if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)
           && !Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
         throw new FileSystemException(
-            folder.toString(), null, "is a file or a link, where a folder is to be");
+            folder.toString(), null, "is a file or a link where a folder is needed");
       }
     }
     Path place = target.resolve(file);
     if (Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS)) {
-      throw new FileSystemException(place.toString(), null, "is a folder, where a file is to be");
+      throw new FileSystemException(place.toString(), null, "is a folder where a file is needed");
     }
     if (Files.exists(place, LinkOption.NOFOLLOW_LINKS)
         && !isOfAnAnswer(file)
@@ -166,7 +166,7 @@ final class OutputFolder implements AutoCloseable {
       throw new FileAlreadyExistsException(
           place.toString(),
           null,
-          "is in the way, and not as settle wrote it; move it, or name another folder");
+          "is in the way and has changed since settle wrote it; move it, or name another folder");
     }
   }
 

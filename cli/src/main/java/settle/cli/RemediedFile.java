@@ -68,7 +68,7 @@ final class RemediedFile {
       }
       Optional<List<Measure>> measures = names.isEmpty() ? found(verdict) : looked(changed, name);
       if (measures.isEmpty()) {
-        return "Nothing is written to "
+        return "Nothing was written to "
             + file
             + ": no remedies were found with which '"
             + name
@@ -81,7 +81,7 @@ final class RemediedFile {
       names.add("'" + name + "'");
     }
     if (names.isEmpty()) {
-      return "Nothing is written to " + file + ": nothing is needed.";
+      return "Nothing was written to " + file + ": nothing is needed.";
     }
     return written(text, names);
   }
@@ -111,7 +111,7 @@ final class RemediedFile {
       House back = ScenarioFiles.read(text, file, format).house();
       for (Arrangement arrangement : back.arrangements()) {
         if (!Judgement.of(back, arrangement).holds()) {
-          return "Nothing is written to "
+          return "Nothing was written to "
               + file
               + ": with the remedies for "
               + String.join(" and ", names)

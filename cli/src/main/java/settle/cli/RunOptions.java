@@ -13,13 +13,13 @@ final class RunOptions {
       paramLabel = "DURATION",
       converter = DurationConverter.class,
       description =
-          "Time step after an event, such as '5 s'; the long steps of quiet stretches change in proportion.")
+          "Time step after an event, such as '5 s'; the longer steps of quiet periods change in proportion.")
   private Double step;
 
   @Option(
       names = "--error-bars",
       description =
-          "Run again twice and four times as fine in all that is reckoned, and state how far each figure moves.")
+          "Run again at two and four times the resolution, and state how far each figure moves.")
   private boolean errorBars;
 
   /** Those of every command that answers for a scenario. */

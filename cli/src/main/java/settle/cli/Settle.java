@@ -20,7 +20,7 @@ import settle.scenarios.house.ScenarioFormat;
     header = "Heated skirting or radiators: which room gets warm, how soon, and stays warm?",
     description = {
       "",
-      "Simulates a house on wet central heating, written down in a file, with each arrangement of emitters in it,"
+      "Simulates a house on wet central heating, described in a file, with each arrangement of emitters in it,"
           + " and says how each settles.%n"
     },
     mixinStandardHelpOptions = true,
@@ -56,7 +56,7 @@ final class Settle implements Runnable {
   @Option(
       names = DEBUG,
       scope = ScopeType.INHERIT,
-      description = "Print the stack trace where something fails.")
+      description = "Print the stack trace if something fails.")
   private boolean debug;
 
   private final Terminal terminal;

@@ -27,7 +27,7 @@ final class SimulateCommand implements Callable<Integer> {
   @Option(
       names = "--arrangement",
       paramLabel = "NAME",
-      description = "Which one; the scenario's first if not named.")
+      description = "Which arrangement; the scenario's first if not named.")
   private String arrangement;
 
   @Override

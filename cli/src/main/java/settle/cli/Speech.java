@@ -7,7 +7,7 @@ final class Speech {
 
   @Option(
       names = "--json",
-      description = "Print the result as one JSON document, and nothing else, on standard output.")
+      description = "Print the result as one JSON document and nothing else on standard output.")
   private boolean json;
 
   @Option(
@@ -17,8 +17,7 @@ final class Speech {
 
   @Option(
       names = "--full",
-      description =
-          "Print everything that was found out, not only the answer and what it hangs on.")
+      description = "Print everything that was found, not only the answer and what it rests on.")
   private boolean full;
 
   boolean full() {

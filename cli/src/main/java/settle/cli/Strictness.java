@@ -8,7 +8,7 @@ final class Strictness {
   @Option(
       names = "--strict",
       description =
-          "End with exit status 1 if the answer is no: an arrangement does not keep up, or an aim cannot be met.")
+          "End with exit status 1 if the answer is no: an arrangement does not keep up, or an aim is missed.")
   private boolean strict;
 
   /** Exit status of a command that has answered. */

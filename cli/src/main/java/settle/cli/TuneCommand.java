@@ -23,12 +23,12 @@ import settle.sim.tuning.Tuning;
     name = "tune",
     header = "Finds the settings that meet a scenario's aims, and says what they cost and gain.",
     description =
-        "%nBegins where an engineer would: a balance, the house at rest, the least weather"
-            + " compensation, a step test with a published rule; then searches, from several"
-            + " starts, among the settings that can be set by hand: by runs of a usual, a mild and"
-            + " the coldest day, and at rest in the coldest weather with a reserve for what is not"
-            + " quite known of the house. Aims are those of the scenario's section 'aims'; a"
-            + " setting that gains nothing stays as it was found.%n",
+        "%nStarts where an engineer would: balancing, the house at rest, the lowest weather"
+            + " compensation, a step test with a published rule. Then searches, from several"
+            + " starts, among settings that can be made by hand: by runs of a usual, a mild and"
+            + " the coldest day, and at rest in the coldest weather with a reserve for what is"
+            + " uncertain about the house. The aims are in the scenario's section 'aims'; a"
+            + " setting that gains nothing stays as found.%n",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
@@ -46,7 +46,7 @@ final class TuneCommand implements Callable<Integer> {
   @Option(
       names = "--arrangement",
       paramLabel = "NAME",
-      description = "Which one; the scenario's first if not named.")
+      description = "Which arrangement; the scenario's first if not named.")
   private String arrangement;
 
   @Option(
@@ -55,7 +55,7 @@ final class TuneCommand implements Callable<Integer> {
       split = ",",
       converter = GroupConverter.class,
       description =
-          "Tune nothing but: knobs, curve (or the flow temperature), preheat, lockshields,"
+          "Tune only these: knobs, curve (or the flow temperature), preheat, lockshields,"
               + " thermostat, gains.")
   private List<Group> only;
 
@@ -64,7 +64,7 @@ final class TuneCommand implements Callable<Integer> {
       paramLabel = "FILE",
       converter = FileConverter.class,
       description =
-          "Write the scenario with the tuned settings, every other character as it was typed; an"
+          "Write the scenario with the tuned settings, every other character as typed; an"
               + " existing file is left alone unless --force is given.")
   private Path write;
 
@@ -78,7 +78,7 @@ final class TuneCommand implements Callable<Integer> {
       paramLabel = "N",
       defaultValue = "128",
       description =
-          "In how many houses, drawn over the spreads, found and tuned settings are compared"
+          "How many houses, drawn over the spreads, to compare found and tuned settings in"
               + " (default: ${DEFAULT-VALUE}).")
   private int samples;
 
@@ -87,8 +87,8 @@ final class TuneCommand implements Callable<Integer> {
       paramLabel = "PERCENT",
       defaultValue = "90",
       description =
-          "In how many of a hundred houses, drawn over the spreads, each room is to be held in the"
-              + " coldest weather (default: ${DEFAULT-VALUE}). More costs more.")
+          "In how many of a hundred houses, drawn over the spreads, each room must be held in the"
+              + " coldest weather (default: ${DEFAULT-VALUE}). A larger share costs more energy.")
   private double sure;
 
   @Override

@@ -70,9 +70,9 @@ final class TuneRun {
 
   private static String words(Tuning.Stage stage) {
     return switch (stage) {
-      case START -> "working out where to begin";
+      case START -> "working out where to start";
       case SEARCH -> "searching by simulation";
-      case FLATNESS -> "looking how much each setting matters";
+      case FLATNESS -> "finding how much each setting matters";
       case SPREADS -> "trying the settings over the spreads";
     };
   }
@@ -83,8 +83,8 @@ final class TuneRun {
         tuning.changes().stream().anyMatch(c -> c.moved() && !(belongsToArrangement(c.setting())));
     if (shared && scenario.house().arrangements().size() > 1) {
       notes.add(
-          "source, pump and control are one for all arrangements of the scenario: what is tuned of"
-              + " them here holds for the others too");
+          "all arrangements of the scenario share source, pump and control: what is tuned of them"
+              + " here applies to the others too");
     }
     scenario.warnings().stream().map(Finding::toString).forEach(notes::add);
     return notes;

@@ -10,10 +10,10 @@ import picocli.CommandLine.Spec;
 /** One valve on the test rig, in its branch and in its room. */
 @Command(
     name = "valve",
-    header = "Puts a valve of a scenario on a test rig, then watches it in its room.",
+    header = "Tests a valve of a scenario on a rig, then in its branch and its room.",
     description =
-        "%nSlow opening and closing, response, influence of water temperature and pressure, beside the limits of EN 215;"
-            + " authority in its branch; where it lets its room settle; what it does when something changes.%n",
+        "%nOn the rig: slow opening and closing, response, influence of water temperature and pressure, against the limits of EN 215."
+            + " In its branch: authority. In its room: where the room settles, and what happens when something changes.%n",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
@@ -26,14 +26,14 @@ final class ValveCommand implements Callable<Integer> {
   @Option(
       names = "--arrangement",
       paramLabel = "NAME",
-      description = "Whose valve; the scenario's first arrangement if not named.")
+      description = "Which arrangement; the scenario's first if not named.")
   private String arrangement;
 
   @Option(
       names = "--room",
       paramLabel = "NAME",
       description =
-          "In which room, or ROOM: EMITTER where a room has several; if not named, the first with a"
+          "In which room, or 'ROOM: EMITTER' where a room has several; if not named, the first with a"
               + " thermostatic valve, else the first with any.")
   private String room;
 

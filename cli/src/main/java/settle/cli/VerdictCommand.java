@@ -14,9 +14,9 @@ import picocli.CommandLine.Spec;
     name = "verdict",
     header = "Says whether each arrangement keeps the house warm, why, and what would help.",
     description =
-        "%nAnswers yes, only just or no: without sun and other gains, is every room held at every outdoor temperature from design weather to 15 °C? Asked of the house at rest,"
-            + " and confirmed by runs in held weather; the run's word counts. Only just: as stated it is, but of the houses like it fewer than the scenario's 'aims: sure' are."
-            + " Beside that down to which outdoor temperature each room is held, from which flow temperature on, how soon rooms are warm, what a season takes, and remedies.%n",
+        "%nAnswers yes, only just or no: without sun or other gains, is every room held at every outdoor temperature from design weather to 15 °C? Calculated for the house at rest"
+            + " and confirmed by runs in steady weather; where they differ, the run decides. Only just: the house as stated is held, but fewer houses like it than the scenario's 'aims: sure' asks for."
+            + " Also gives the lowest outdoor temperature and the lowest flow temperature at which each room is held, warm-up times, what a season uses, and remedies.%n",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
@@ -37,8 +37,8 @@ final class VerdictCommand implements Callable<Integer> {
       defaultValue = "256",
       converter = HousesConverter.class,
       description =
-          "Try so many houses, what is not quite known of yours (the scenario's spreads) drawn anew for each, and say how many keep up"
-              + " and what matters most; taken up to a power of two, 0 for none. Default: ${DEFAULT-VALUE}.")
+          "Try N houses like yours, each drawn at random over the scenario's spreads, and say how many keep up"
+              + " and what matters most; N is rounded up to a power of two, 0 for none. Default: ${DEFAULT-VALUE}.")
   private int houses;
 
   @Option(
@@ -46,7 +46,7 @@ final class VerdictCommand implements Callable<Integer> {
       paramLabel = "FILE",
       converter = FileConverter.class,
       description =
-          "Write the scenario with the remedies that let every room be held, every other character as it was typed; nothing is written where none were found. An existing file is left alone unless --force is given.")
+          "Write the scenario with the remedies that hold every room, every other character as typed; write nothing if none were found. An existing file is left alone unless --force is given.")
   private Path write;
 
   @Option(

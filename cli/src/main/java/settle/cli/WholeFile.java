@@ -30,7 +30,7 @@ final class WholeFile {
       throw new FileSystemException(file.toString(), null, "is a folder, not a file");
     }
     if (Files.exists(target) && !Files.isRegularFile(target)) {
-      throw new FileSystemException(file.toString(), null, "is no ordinary file");
+      throw new FileSystemException(file.toString(), null, "is not an ordinary file");
     }
     if (Files.exists(target) && !overwrite) {
       throw new FileSystemException(file.toString(), null, "exists; --force overwrites it");

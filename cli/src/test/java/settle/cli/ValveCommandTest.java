@@ -117,7 +117,7 @@ class ValveCommandTest {
             "does not apply to this one",
             "hysteresis between opening and shutting",
             "0.50 K",
-            "does not apply: it does not throttle",
+            "none: it does not throttle",
             "its actuator only")
         .doesNotContain("Figure of EN 215");
   }

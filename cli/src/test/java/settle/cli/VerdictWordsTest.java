@@ -134,7 +134,7 @@ class VerdictWordsTest {
             "Run at −3 °C outdoors");
     assertThat(line(answer, "Boiler")).isEmpty();
     // Two rooms on a pump for a house: it cannot but start and stop, and says so.
-    assertThat(points(answer, "Doubtful")).anyMatch(d -> d.contains("times an hour"));
+    assertThat(points(answer, "Doubts")).anyMatch(d -> d.contains("times an hour"));
     assertThat(line(answer, "Season")).contains("kWh of electricity");
   }
 
@@ -150,7 +150,7 @@ class VerdictWordsTest {
             "it starts and stops",
             Quantities.share(boiler.efficiency()) + " efficient over the season (gross)");
     assertThat(line(answer, "Heat pump")).isEmpty();
-    assertThat(line(answer, "From setback")).isEmpty();
+    assertThat(line(answer, "From set-back")).isEmpty();
     assertThat(line(answer, "Comfort")).contains("predicted mean vote", "% dissatisfied");
     assertThat(answer.seasonNote()).contains("EN 14825");
     assertThat(new HouseholderAnswer(answer).plain())
@@ -168,7 +168,7 @@ class VerdictWordsTest {
         .startsWith("no: every room is held")
         .contains("warm too late", "15 min is allowed");
     assertThat(new HouseholderAnswer(answer).plain()).startsWith("No.").contains("too late");
-    assertThat(line(answer, "From setback"))
+    assertThat(line(answer, "From set-back"))
         .contains("15 min is allowed: too slow", "5.0 K was allowed");
     assertThat(line(answer, "From cold (10 °C)")).doesNotContain("allowed");
     Remedy earlier = verdict.remedies().tried().get(0);
@@ -196,7 +196,7 @@ class VerdictWordsTest {
     Verdict verdict = verdict(house);
     assertThat(verdict.tooWarm()).isNotEmpty();
     assertThat(verdict.keepsUp()).isTrue();
-    assertThat(line(new Answer(house, verdict), "From setback"))
+    assertThat(line(new Answer(house, verdict), "From set-back"))
         .contains("8 h was allowed", "0.0 K is allowed: too much");
   }
 
@@ -236,7 +236,7 @@ class VerdictWordsTest {
     assertThat(line(answer, "Flow temperature")).contains("none up to 90 °C holds bedroom");
     assertThat(line(answer, "Weather compensation")).startsWith("none holds every room");
     assertThat(new HouseholderAnswer(answer).waterNeeded()).isEqualTo("hotter than 90 °C");
-    assertThat(points(answer, "Tried by itself"))
+    assertThat(points(answer, "Tried one at a time"))
         .anyMatch(r -> r.contains("bedroom") && r.contains("more skirting"));
     assertThat(answer.cure()).anyMatch(c -> c.startsWith("bedroom cannot be held by settings"));
     assertThat(answer.flowSentence()).startsWith("Skirting: 60 °C asked for");

@@ -38,7 +38,7 @@ public final class CheckText {
       WrappedText.append(text, width, "- ", PlainText.line(warning.toString()));
     }
     if (layout.full() && !scenario.defaultsUsed().isEmpty()) {
-      text.append("\nAssumed for what is left out:\n");
+      text.append("\nAssumed where the file says nothing:\n");
       String section = "";
       for (List<Assumed> kind : kinds(scenario.defaultsUsed())) {
         if (!kind.get(0).section.equals(section)) {

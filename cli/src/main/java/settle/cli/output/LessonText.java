@@ -53,8 +53,7 @@ public final class LessonText {
     if (!lesson.wording().beware().isEmpty()) {
       text.paragraph("Beware: " + lesson.wording().beware());
     }
-    text.paragraph(
-        "The house is invented; any other settles otherwise, the reason stays the same.");
+    text.paragraph("The house is invented; another would settle elsewhere, for the same reason.");
     text.gap();
   }
 }

@@ -159,7 +159,7 @@ final class PlantInputs {
     }
     return points.isEmpty()
         ? Dimension.PRESSURE.show(pump.setHead().getAsDouble()) + ", held constant"
-        : points.get(0) + ", falling in proportion to half of it without flow";
+        : points.get(0) + ", falling in proportion to half of that at no flow";
   }
 
   private static String main(Main main) {
@@ -191,7 +191,7 @@ final class PlantInputs {
 
   private static String balance(Arrangement arrangement, House house) {
     return arrangement.balanced()
-        ? "lockshields and pump set before the run, design flows reckoned for a drop of "
+        ? "lockshields and pump set before the run, design flows for a drop of "
             + Dimension.TEMPERATURE_DIFFERENCE.show(house.distribution().designDrop())
         : "lockshields and pump as given";
   }
@@ -216,7 +216,7 @@ final class PlantInputs {
       case HEADS -> "the valves' heads, room by room";
       case SOURCE -> "source and pump, after " + control.referenceRoom();
       case OFF ->
-          "source and pump, off but for frost below "
+          "source and pump, off except for frost below "
               + Quantities.setting(Control.FROST_PROTECTION)
               + " in "
               + control.referenceRoom();
@@ -252,14 +252,14 @@ final class PlantInputs {
         + Quantities.setting(FlowCurve.FOOT)
         + " outdoors, "
         + Dimension.TEMPERATURE_DIFFERENCE.show(curve.slope())
-        + " more for every kelvin colder, between "
+        + " more per kelvin colder, between "
         + Quantities.setting(curve.lowest())
         + " and "
         + Quantities.setting(curve.highest())
         + (curve.roomInfluence() > 0
             ? "; "
                 + Dimension.TEMPERATURE_DIFFERENCE.show(curve.roomInfluence())
-                + " more for every kelvin "
+                + " more per kelvin "
                 + control.referenceRoom()
                 + " lacks"
             : "");

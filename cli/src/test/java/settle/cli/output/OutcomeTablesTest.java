@@ -86,7 +86,7 @@ class OutcomeTablesTest {
             """);
     assertThat(new Comparison(PLAIN.house(), runs).heads())
         .contains(
-            "* needs most at the pump, every valve open: skirting 12.5 kPa of 13.0 kPa made.");
+            "* needs most pressure with every valve open: skirting 12.5 kPa of the 13.0 kPa the pump makes.");
   }
 
   private static RunFigures figures(House house, List<RunResult> runs) {

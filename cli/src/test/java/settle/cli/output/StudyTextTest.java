@@ -46,7 +46,7 @@ class StudyTextTest {
             living room  skirting      1300  1480         491    392      10.0    5.0
                          radiators     1500  1480         491    392      10.0    5.0
             """)
-        .contains("Living room gets 392 W from pipes beside 491 W from");
+        .contains("At the end living room gets 392 W from pipes besides 491 W from");
   }
 
   @Test

@@ -98,21 +98,21 @@ public final class RunFigures {
                 Quantities.tolerance(house.wantTolerance())))
         .number("overshoot", Unit.KELVIN, RoomFigures::overshoot)
         .as("Overshoot", r -> tenths(heated(r), r.overshoot()))
-        .meaning("most above the want in force, once warm")
+        .meaning("most above the want of the time, once warm")
         .number("settledOperative", Unit.CELSIUS, r -> settled(r, r.lastDay().operative()))
         .as("Settled")
         .where(r -> r.lastDay().settles())
         .meaning(
             say(
-                "to the end of the run the room stays within {} of where the house at rest would have it",
+                "the room stays to the end of the run within {} of its temperature at rest",
                 Quantities.tolerance(LastDay.AGREEMENT)))
         .number("settledAir", Unit.CELSIUS, r -> settled(r, r.lastDay().air()))
         .number("lastDayOperative", Unit.CELSIUS, r -> r.lastDay().operative())
         .as("Averages", r -> tenths(!r.lastDay().settles(), r.lastDay().operative()))
         .where(r -> !r.lastDay().settles())
         .meaning(
-            "where weather, set-back or switching do not let it settle, its mean of the last day, while"
-                + " its day value is wanted, from its first warmth on")
+            "where weather, set-back or switching keep it from settling, its mean over the last day while"
+                + " its day value is wanted, from when it is first warm")
         .number("lastDayAir", Unit.CELSIUS, r -> r.lastDay().air())
         .number("lastDayLeast", Unit.CELSIUS, r -> r.lastDay().least())
         .as("Between", RunFigures::range)
@@ -122,12 +122,10 @@ public final class RunFigures {
         .number("lastDayDrift", Unit.KELVIN, r -> r.lastDay().drift())
         .number("droop", Unit.KELVIN, RoomFigures::droop)
         .as("Droop", r -> tenths(heated(r), r.droop()))
-        .meaning(
-            "want less where it settles, or less that mean; below zero the room is warmer than wanted")
+        .meaning("want minus where it settles, or minus that mean; below zero the room is too warm")
         .number("shortfall", Unit.DEGREE_HOURS, RoomFigures::shortfall)
         .as("Shortfall", r -> tenths(heated(r), r.shortfall()))
-        .meaning(
-            "degree-hours below want less tolerance, from the first call on, the warm-up counted")
+        .meaning("degree-hours below want minus tolerance from the first call on, warm-up included")
         .number("shortfallOnceWarm", Unit.DEGREE_HOURS, RoomFigures::shortfallOnceWarm);
   }
 
@@ -142,11 +140,11 @@ public final class RunFigures {
           .meaning("most that its emitters give")
           .number("lastDayEmitter", Unit.WATTS, r -> r.lastDay().emitterHeat())
           .as("In the end")
-          .meaning("what they give on the last day, on average")
+          .meaning("what they give on average on the last day")
           .number("lastDayPipes", Unit.WATTS, r -> r.lastDay().pipeHeat())
           .as("Pipes")
-          .where(r -> r.heat().piped() > 0)
-          .meaning("what pipes in the room give then, which is no output of an emitter")
+.where(r -> r.heat().piped() > 0)
+          .meaning("what pipes in the room give then, on top of its emitters")
           .number("heat", Unit.KILOWATT_HOURS, r -> r.heat().emitted())
           .as("Emitters")
           .meaning("what they give over the run")
@@ -226,7 +224,7 @@ public final class RunFigures {
         new Figures<PlantFigures>()
             .number("flowMean", Unit.CELSIUS, PlantFigures::flowMean)
             .as("Flow")
-            .meaning("like the return a mean, weighted by flow")
+            .meaning("mean weighted by flow, as is the return")
             .number("returnMean", Unit.CELSIUS, PlantFigures::returnMean)
             .as("Return")
             .number("returnPeak", Unit.CELSIUS, PlantFigures::returnPeak)
@@ -235,31 +233,31 @@ public final class RunFigures {
             .as("Condensing")
             .where(p -> house.source().carrier() == Carrier.GAS)
             .meaning(
-                "share of this run’s heat made with the return below the dew point; the share that"
-                    + " verdict gives differs, being of a season with all its weathers")
+                "share of this run’s heat made with the return below the dew point; that of"
+                    + " verdict differs, being for a whole season")
             .number("sourceHeat", Unit.KILOWATT_HOURS, PlantFigures::sourceHeat)
             .as("Heat")
             .number("backupHeat", Unit.KILOWATT_HOURS, PlantFigures::backupHeat)
             .as("Backup")
             .where(p -> p.backupHeat() > 0)
-            .meaning("of the heat, what the backup heater makes")
+            .meaning("part of the heat made by the backup heater")
             .number("input", Unit.KILOWATT_HOURS, PlantFigures::input)
             .as("Input")
-            .meaning("fuel (gross) or electricity, backup counted")
+            .meaning("fuel (gross) or electricity, backup included")
             .maybe("seasonal", Unit.FACTOR, PlantFigures::seasonalFactor)
             .as("Seasonal")
             .where(p -> pumpsHeat())
-            .meaning("heat per electricity over the run")
+            .meaning("heat over electricity for the run")
             .number("pumpElectricity", Unit.KILOWATT_HOURS, PlantFigures::pumpElectricity)
             .as("Pump")
             .number("pipeLoss", Unit.KILOWATT_HOURS, PlantFigures::pipeLoss)
             .as("Pipes lose")
-            .meaning("heat of mains and branch pipes, to rooms or elsewhere");
+            .meaning("heat lost by mains and branch pipes, to rooms or elsewhere");
     return new Figures<RunResult>()
         .all(RunResult::plant, figures)
         .exactly("energyBalanceError", r -> r.ledger().error())
         .as("Energy error", r -> Quantities.magnitude(r.ledger().error()))
-        .meaning("share of the heat by which the balance fails to close");
+        .meaning("by how much the energy balance fails to close, over the heat");
   }
 
   private boolean pumpsHeat() {
@@ -286,14 +284,14 @@ public final class RunFigures {
             .as("Shortest run", 1)
             .number("atLeastOutput", Unit.HOURS, CyclingFigures::timeAtMinimum)
             .as("At least output")
-            .meaning("time that the source runs at its least output")
+            .meaning("time the source runs at its least output")
             .count("defrosts", CyclingFigures::defrosts)
             .as("Defrosts")
             .where(c -> pumpsHeat())
             .number("blocked", Unit.MINUTES, CyclingFigures::timeBlocked)
             .as("Kept off")
             .where(c -> pumpsHeat())
-            .meaning("time that it is called but does not run, since too little water flows")
+            .meaning("time it is called for but does not run, for lack of water flow")
             .number("waterVolume", Unit.LITRES, CyclingFigures::waterVolume)
             .maybe("waterNeeded", Unit.LITRES, CyclingFigures::waterNeeded);
     return new Figures<RunResult>().all(r -> r.plant().cycling(), figures);
@@ -336,7 +334,7 @@ public final class RunFigures {
         .text("name", b -> b.at().name())
         .number("designFlow", Unit.LITRES_PER_HOUR, litres(BranchBalance::designFlow))
         .as("Design")
-        .meaning("carries the room’s heat load at the design drop")
+        .meaning("flow that carries the room’s heat load at the design drop")
         .number("flowAsGiven", Unit.LITRES_PER_HOUR, litres(BranchBalance::flowAsGiven))
         .as("As given")
         .where(b -> b.balance().balanced())
@@ -354,7 +352,7 @@ public final class RunFigures {
         .as("Velocity")
         .number("authority", Unit.RATIO, b -> b.at().authority())
         .as("Authority")
-        .meaning("share of the pressure over the branch that its valve takes");
+        .meaning("share of the branch’s pressure drop that is across its valve");
   }
 
   private ToDoubleFunction<BranchRow> litres(ToDoubleFunction<BranchBalance> massFlow) {

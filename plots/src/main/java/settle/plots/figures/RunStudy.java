@@ -83,7 +83,7 @@ public record RunStudy(
     if (!defaults.isEmpty()) {
       sections.add(
           Section.of(Extent.PAGE, Look.PLAIN, "Defaults used")
-              .lead("The scenario leaves these out; say otherwise there if you know better.")
+              .lead("The scenario leaves these out; set them there if you know better.")
               .tables(Entry.tables(defaults)));
     }
     return new Study(
@@ -129,7 +129,7 @@ public record RunStudy(
 
   private String trust() {
     return say(
-        "Every heat that leaves the source is accounted for: the energy balance of these runs closes within {} of the heat supplied. The equations are held against published values in a table of checks that runs with every build. What decides the error in practice is what went in: U-values, air change and valve settings of a real house are seldom known within 10 %.",
+        "All heat that leaves the source is accounted for: the energy balance of these runs closes within {} of the heat supplied. The equations are checked against published values with every build. In practice the error comes from the input: U-values, air change and valve settings of a real house are seldom known within 10 %.",
         Quantities.magnitude(runs.stream().mapToDouble(r -> r.ledger().error()).max().orElse(0)));
   }
 }

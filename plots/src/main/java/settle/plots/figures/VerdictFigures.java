@@ -143,10 +143,10 @@ public final class VerdictFigures {
         answers.stream().map(a -> a.answer().name()).toList(),
         answers,
         new Figures<HouseholderAnswer>()
-            .column("Warm enough outdoors", a -> a.answer().heldWhere())
-            .column("Water temperature needed on the cold day", HouseholderAnswer::waterNeeded)
+            .column("Stays warm at outdoor temperatures", a -> a.answer().heldWhere())
+            .column("Flow temperature needed on the cold day", HouseholderAnswer::waterNeeded)
             .column(
-                "A heating season uses, without help from sun and people", HouseholderAnswer::bill)
+                "A heating season uses, without help from sun or people", HouseholderAnswer::bill)
             .column(OddsWords.BRIEF, a -> a.answer().odds().map(OddsWords::brief).orElse(""))
             .where(a -> a.answer().odds().isPresent()));
   }

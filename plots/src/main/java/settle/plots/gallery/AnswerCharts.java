@@ -74,8 +74,8 @@ public final class AnswerCharts {
   private Chart needAndDelivery() {
     String title = "What the house needs and what the heating can give";
     String meaning =
-        "The colder it is, the more heat the house needs (thick line). Emitters and pipes, all together, are sufficient where their line is above."
-            + " Where every single room is warm (the marker, where it lies in the picture): "
+        "The colder it is, the more heat the house needs (thick line). Emitters and pipes together suffice where their line is above it."
+            + " Every single room is warm (marker, where it is in the picture): "
             + verdicts.stream()
                 .map(v -> name(v) + " " + new Answer(house, v).heldWhere())
                 .collect(Collectors.joining("; "))
@@ -123,27 +123,27 @@ public final class AnswerCharts {
         verdicts.stream()
                 .map(v -> new Answer(house, v).flowSentence())
                 .collect(Collectors.joining(" "))
-            + " The dashed line is the flow temperature asked for.";
+            + " Dashed: the flow temperature asked for.";
     List<Key> keys = Overlaid.keys(verdicts.stream().map(AnswerCharts::name).toList());
     keys.add(Key.line("asked for", Stroke.FINE_DASH));
     return new Chart("least-flow", title, meaning, keys, leastFlowPanel());
   }
 
   private Chart compensation() {
-    String title = "Flow temperature needed over outdoor temperature";
+    String title = "Flow temperature needed against outdoor temperature";
     String meaning =
-        "Markers: what the room that needs most asks of the water. Lines: the least weather compensation that is nowhere below them."
+        "Markers: what the most demanding room needs. Lines: the lowest weather compensation that is never below them."
             + (house.control().flowCurve().isPresent()
-                ? " Dashed: the weather compensation as it is set."
-                : " Dashed: the flow temperature as it is set.")
-            + " Where a marker lies above the dashed line, the water is too cool and a room is not held.";
+                ? " Dashed: the weather compensation as set."
+                : " Dashed: the flow temperature as set.")
+            + " Where a marker is above the dashed line, the water is too cool and a room is not held.";
     List<Key> keys = new ArrayList<>();
     for (int i = 0; i < verdicts.size(); i++) {
       if (verdicts.get(i).flow().leastCurve().isPresent()) {
         keys.add(Key.line(name(verdicts.get(i)), Look.arrangement(i)));
       }
     }
-    keys.add(Key.line("as it is set", Stroke.FINE_DASH));
+    keys.add(Key.line("as set", Stroke.FINE_DASH));
     return new Chart("weather-compensation", title, meaning, keys, compensationPanel());
   }
 

@@ -35,43 +35,43 @@ public final class BenchCharts {
   }
 
   private static Chart loop(BenchFindings findings, HysteresisLoop loop) {
-    String title = "Once shut and open again: the path of the valve";
+    String title = "Shut and open again: the path of the valve";
     String meaning =
-        "Temperature at the head moved so slowly that its lag no longer counts, 10 kPa across the valve. "
+        "Temperature at the head changed so slowly that its lag does not count, 10 kPa across the valve. "
             + (loop.throttles()
                 ? "The way back lies "
                     + Quantities.number(loop.hysteresis(), 2)
-                    + " K lower: the play has to be taken up before the stem follows."
+                    + " K lower: the play is taken up before the stem follows."
                 : "It opens "
                     + Quantities.number(loop.hysteresis(), 2)
-                    + " K below where it shuts, and knows nothing in between.");
+                    + " K below where it shuts, with nothing in between.");
     return new HysteresisPicture(loop, findings.house().water())
         .chart("hysteresis-loop", title, meaning);
   }
 
   private static Chart response(BenchFindings findings, StepResponse onward) {
-    String title = "After a jump of the temperature at the head";
+    String title = "After a step of the temperature at the head";
     double minutes = onward.timeTo(StepResponse.READ_AT) / 60;
     String meaning =
         findings.thermostatic()
-            ? "63 % of the change has come about after "
+            ? "63 % of the change has happened after "
                 + Quantities.number(minutes, 1)
-                + " min: that is the head's time constant, dead time included."
+                + " min: the head's time constant, dead time included."
                 + (findings.rig().turnedBack().filter(r -> r.standsStill() > 60).isPresent()
-                    ? " After turning back nothing moves at first, until the play is taken up, and less comes of it."
+                    ? " On turning back nothing moves until the play is taken up, and the change is smaller."
                     : "")
-            : "63 % of its opening is there after " + Quantities.number(minutes, 1) + " min.";
+            : "It is 63 % open after " + Quantities.number(minutes, 1) + " min.";
     return new ResponsePicture(findings).chart("response", title, meaning);
   }
 
   private static Chart loadLine(BenchFindings findings) {
     String title =
-        "Where the room is at rest: its load line across "
+        "Where the room is at rest: its load line against "
             + (findings.thermostatic() ? "the valve's band" : "what the valve lets through");
     String meaning =
         "Rising: the heat that keeps "
             + findings.branch().room()
-            + " so warm. Falling: the heat that the valve lets its emitter give in a room so warm. They cross where the room is at rest, not run: "
+            + " that warm. Falling: the heat that the valve lets its emitter give in a room that warm. They cross where the room is at rest, not run: "
             + findings.lines().stream().map(BenchCharts::crossing).collect(Collectors.joining(", "))
             + "; want is "
             + Quantities.setting(findings.want())

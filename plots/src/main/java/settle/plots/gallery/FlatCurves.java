@@ -43,7 +43,8 @@ record FlatCurves(Tuning tuning, List<Flatness> flatness, double day) {
         title,
         meaning,
         List.of(
-            Key.line("a usual day dearer by, comfort and aims priced in" + currency(), LINE),
+            Key.line(
+                "added cost of a usual day, with comfort and aims priced in" + currency(), LINE),
             Key.band("less than 5 % dearer")),
         Math.min(COLUMNS, flatness.size()),
         flatness.stream().map(this::panel).toList());

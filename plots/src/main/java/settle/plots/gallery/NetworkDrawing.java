@@ -353,9 +353,8 @@ final class NetworkDrawing {
     legend.add(pipe("flow", PipeWork.FLOW, new Stroke(5)));
     legend.add(pipe("return", PipeWork.RETURN, new Stroke(5)));
     legend.add(pipe("no flow", Theme.PALE_INK, PipeWork.STILL));
-    legend.add(
-        new Key("valve, dark as far as it is open", List.of(new NetworkSymbols.ValveSample())));
-    legend.add(Key.note("the wider, the more water"));
+    legend.add(new Key("valve, dark as far as open", List.of(new NetworkSymbols.ValveSample())));
+    legend.add(Key.note("wider: more water"));
   }
 
   private static Key pipe(String words, int colour, Stroke stroke) {

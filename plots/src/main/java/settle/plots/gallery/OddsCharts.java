@@ -49,7 +49,7 @@ final class OddsCharts {
     String title = "What decides whether the house keeps up";
     String meaning =
         "Rank correlation of what is uncertain with how cold the coldest room gets: 1 where nothing else matters."
-            + " What ends left of the dashed line may be chance.";
+            + " Bars that end left of the dashed line may be chance.";
     List<Key> keys = new ArrayList<>();
     for (int i = 0; i < names.size(); i++) {
       keys.add(Key.bar(names.get(i), Look.arrangement(i).colour(), Pattern.arrangement(i)));
@@ -59,10 +59,10 @@ final class OddsCharts {
   }
 
   private Chart convergence() {
-    String title = "Houses of a hundred that keep up, over the number tried";
+    String title = "Houses in a hundred that keep up, against the number tried";
     String meaning =
-        "Each marker is the answer from so many houses, its stroke the standard error; houses enough were tried when the markers stay within it."
-            + " Single markers at the end: the same once valve heads that are set too low are turned up.";
+        "Each marker is the share after that many houses, its bar the standard error; enough were tried once the markers stay within it."
+            + " Single markers at the end: once valve heads set too low are turned up.";
     return new Chart("odds-convergence", title, meaning, Overlaid.keys(names), convergencePanel());
   }
 

@@ -26,22 +26,21 @@ record ResponsePicture(BenchFindings findings) {
     StepResponse onward = findings.rig().onward().orElseThrow();
     Optional<StepResponse> back = findings.rig().turnedBack();
     double most = Math.max(onward.settled(), onward.before());
-    Axis x = Axis.exact(0, shown(onward, back) / 60, 8, "minutes after the jump");
+    Axis x = Axis.exact(0, shown(onward, back) / 60, 8, "minutes after the step");
     Axis y = Axis.round(0, litresPerHour(most) * 1.08, 6, "l/h");
     List<Key> keys = new ArrayList<>();
     keys.add(
-        Key.line(
-            back.isPresent() ? "1 K cooler, cooling before" : "2 K cooler, from shut", ONWARD));
+        Key.line(back.isPresent() ? "1 K cooler, after cooling" : "2 K cooler, from shut", ONWARD));
     Panel panel = Panel.of("", 340, x, y).line("onward", curve(onward, x), ONWARD);
     if (back.isPresent()) {
-      keys.add(Key.line("1 K warmer, after having cooled", BACK));
+      keys.add(Key.line("1 K warmer, after cooling", BACK));
       panel = panel.line("back", curve(back.get(), x), BACK);
     }
     panel = read(panel, onward);
     if (back.isPresent() && back.get().standsStill() > 60) {
       double still = back.get().standsStill() / 60;
       double above = litresPerHour(back.get().before()) + 0.04 * (y.max() - y.min());
-      String words = "play taken up: nothing for " + Quantities.number(still, 1) + " min";
+      String words = "play taken up: nothing moves for " + Quantities.number(still, 1) + " min";
       panel = panel.with(new Mark.Span(0, still, above, words));
     }
     return new Chart(name, title, meaning, keys, panel);

@@ -69,7 +69,7 @@ record SourceAtWork(Comparison comparison, TimeWindow window) {
           Panel.of(name + ": heat given, power used", HEIGHT, window.axis(), power)
               .with(power(result, look, starts, power))
               .noted(count(starts.length) + some));
-      String water = name + ": water leaving the source and coming back";
+      String water = name + ": water leaving the source and returning";
       panels.add(
           Panel.of(water, HEIGHT, window.axis(), temperature).with(water(result, look, starts)));
     }

@@ -90,8 +90,8 @@ public final class TuningCharts {
     for (int from = 0; from < flat.size(); from += FlatCurves.MOST_PANELS) {
       String title = "How much each setting matters" + (from == 0 ? "" : ", continued");
       String meaning =
-          "Each setting by itself, the others as tuned. Where a curve is flat, the setting may be"
-              + " off. "
+          "Each setting on its own, the others as tuned. Where a curve is flat, the setting need not"
+              + " be exact. "
               + words.prices();
       List<Flatness> drawn =
           flat.subList(from, Math.min(from + FlatCurves.MOST_PANELS, flat.size()));
@@ -132,9 +132,9 @@ public final class TuningCharts {
   }
 
   private Chart flow() {
-    String title = "Flow temperature asked for over outdoor temperature";
+    String title = "Flow temperature asked for against outdoor temperature";
     String meaning =
-        "What the controls ask for, as found and tuned, and the least that holds every room with"
+        "What the controls ask for, as found and as tuned, and the lowest that holds every room with"
             + " its head open.";
     double cold = tuning.found().house().designOutdoor();
     Curve found = asked(tuning.found(), cold);
@@ -143,7 +143,7 @@ public final class TuningCharts {
     List<Curve> all = List.of(found, tuned, least);
     List<Key> keys = Overlaid.keys(List.of("found", "tuned"));
     if (!least.isEmpty()) {
-      keys.add(Key.line("least that holds every room", Stroke.FINE_DASH));
+      keys.add(Key.line("lowest that holds every room", Stroke.FINE_DASH));
     }
     Axis outdoors = Axis.exact(cold, Holding.MILDEST, 7, "outdoors, °C");
     Axis flow = Axis.round(Overlaid.least(all) - 2, Overlaid.most(all) + 2, 6, "°C");
@@ -186,7 +186,7 @@ public final class TuningCharts {
 
   private Chart spreads() {
     String title =
-        "Share of houses whose coldest room settles at most so far below want, at rest, not run";
+        "Share of houses whose coldest room settles no further below want than this, at rest, not run";
     String meaning = String.join(" ", words.spreads());
     Curve found = shares(tuning.before().spreads());
     Curve tuned = shares(tuning.after().spreads());

@@ -27,8 +27,8 @@ public final class Accuracy {
     }
     return String.format(
         Locale.ROOT,
-        "With steps, agreement within them and parcels of water twice and four times as fine and the fabric cut twice as fine, no room ends more than %.3f K otherwise, no warm-up time moves by"
-            + " more than %.1f min, and no mean return temperature by more than %.3f K.",
+        "With time steps, convergence within them and parcels of water two and four times finer, and the fabric divided twice as fine, no room temperature at the end moves by more than %.3f K,"
+            + " no warm-up time by more than %.1f min and no mean return temperature by more than %.3f K.",
         settled,
         warmUp / 60,
         returnMean);

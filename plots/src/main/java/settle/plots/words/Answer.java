@@ -52,10 +52,10 @@ public record Answer(House house, Verdict verdict) {
   private String yes() {
     RoomAnswer first = firstToFail();
     return say(
-        "yes: {}. At rest, not run, it would be {}; {} emitters and pipes can give {} at {} flow and it needs {} in design weather.",
+        "yes: {}. At rest, not run, it would hold {}; {} emitters and pipes can give {} at {} flow, and it needs {} in design weather.",
         held(),
         downTo(verdict.holdingOutdoor()),
-        one() ? "its" : first.room() + " gives way first, its",
+        one() ? "its" : first.room() + " fails first: its",
         Quantities.power(first.output()),
         Quantities.setting(verdict.flow().asked()),
         Quantities.power(first.load()));
@@ -66,7 +66,7 @@ public record Answer(House house, Verdict verdict) {
     Odds.RoomOdds weakest = odds.weakest();
     boolean turned = odds.headsTurnedUp().keepUp() > odds.estimate().keepUp();
     return say(
-        "only just: as stated {}, but only {} of 100 houses like it are held (at rest, not run){}, where {} are asked for.{} {}",
+        "only just: as stated {}, but only {} of 100 houses like it are held (at rest, not run){}, short of the {} asked for.{} {}",
         held(),
         odds.headsTurnedUp().ofHundred(),
         turned ? " once valve heads that are set too low are turned up" : "",
@@ -215,23 +215,23 @@ public record Answer(House house, Verdict verdict) {
       case NEVER_RUNS -> neverRuns();
       case BLOCKED ->
           say(
-              "Too little water through the source is the reason: it keeps it off for {} of the time.",
+              "The cause is too little water through the source, which keeps it off for {} of the time.",
               Quantities.share(shortage.blocked()));
       case SOURCE ->
           say(
-              "The source is the reason: it does not give the flow temperature asked for, {}.",
+              "The cause is the source: it does not reach the flow temperature asked for, {}.",
               asked);
       case UNBALANCED ->
-          "Its water is the reason: it gets less than its share, and balanced it would be held.";
+          "The cause is its water: the room gets less than its share, and balanced it would be held.";
       case THERMOSTAT ->
           say(
-              "The room thermostat in {} is the reason: that room is warm and stops the source, while {} needs water of {} on average.",
+              "The cause is the room thermostat in {}: that room is warm and stops the source, while {} needs water at {} on average.",
               house.control().referenceRoom(),
               shortage.room(),
               Quantities.temperature(shortage.flowNeeded().orElseThrow()));
       case COOL_WATER ->
           say(
-              "The water is the reason: {} for {} there, and the room needs {}.",
+              "The cause is the flow temperature: {} for {} there, and the room needs {}.",
               house.control().flowCurve().isPresent()
                   ? "the weather compensation asks"
                   : "the controls ask",
@@ -239,12 +239,12 @@ public record Answer(House house, Verdict verdict) {
               Quantities.temperature(shortage.flowNeeded().orElseThrow()));
       case EMITTER ->
           say(
-              "The emitters there are the reason: with the pipes they {}, and it needs {}.",
+              "The cause is its emitters: with the pipes they {}, and the room needs {}.",
               able,
               Quantities.power(shortage.load()));
       case VALVE ->
           say(
-              "The emitters there {}, more than the {} it needs, but its valve has throttled by then, or its water comes cooler.",
+              "Its emitters {}, more than the {} it needs, but the valve has throttled by then, or the water arrives cooler.",
               able,
               Quantities.power(shortage.load()));
     };
@@ -258,7 +258,7 @@ public record Answer(House house, Verdict verdict) {
         .map(
             h ->
                 say(
-                    "The heat pump never runs: with every valve open {} of water flow through it, and it needs {}. All else said of it holds once it has its water, by a parallel buffer, say.",
+                    "The heat pump never runs: with every valve open {} of water flows through it, and it needs {}. All else said of it holds once it has enough water, from a parallel buffer for instance.",
                     litresPerHour(h.water().flowAtMost()),
                     litresPerHour(h.water().least())))
         .orElse("The source never runs: too little water flows through it.");
@@ -289,11 +289,11 @@ public record Answer(House house, Verdict verdict) {
     double mildest = restless.get(restless.size() - 1).outdoor();
     return Optional.of(
         say(
-            "{} outdoors: {}. There the run's word counts, and what is said at rest, not run, is not sure.",
+            "{} outdoors: {}. There the run decides, and figures at rest, not run, are uncertain.",
             coldest == mildest
-                ? "the house does not stand still at " + Quantities.setting(coldest)
+                ? "the house never settles at " + Quantities.setting(coldest)
                 : say(
-                    "the house does not stand still from {} to {}",
+                    "the house never settles from {} to {}",
                     Quantities.setting(coldest),
                     Quantities.setting(mildest)),
             Listing.of(reasons)));
@@ -324,7 +324,7 @@ public record Answer(House house, Verdict verdict) {
                 + (all.size() > 2
                     ? "; and in " + (all.size() - 1) + " more places"
                     : all.size() == 2 ? "; and in one more place" : "")
-                + ". The run counts; what is said at rest of this house may be as far off: a fault of this tool.");
+                + ". The run decides; other figures at rest may be as far off for this house, which is a fault of this tool.");
   }
 
   /** Each place in which it does, the largest first: defects of the house at rest. */
@@ -335,7 +335,7 @@ public record Answer(House house, Verdict verdict) {
         .map(
             d ->
                 say(
-                    "at {} outdoors {} {} in the run, where the house at rest says {}",
+                    "at {} outdoors {} {} in the run, against {} at rest",
                     Quantities.setting(d.outdoor()),
                     d.room(),
                     inRun(d.mean(), d.least(), d.most(), Double.NEGATIVE_INFINITY),
@@ -378,13 +378,13 @@ public record Answer(House house, Verdict verdict) {
     lines.add(new Line("Flow temperature", flows.flow()));
     lines.add(new Line("Weather compensation", flows.curve()));
     WarmUpWords warmUps = new WarmUpWords(house, verdict);
-    warmUps.fromSetback().ifPresent(words -> lines.add(new Line("From setback", words)));
+    warmUps.fromSetback().ifPresent(words -> lines.add(new Line("From set-back", words)));
     lines.add(new Line("From cold (10 °C)", warmUps.fromCold()));
     verdict.source().heatPump().ifPresent(h -> lines.add(new Line("Heat pump", SourceWords.of(h))));
     verdict.source().boiler().ifPresent(b -> lines.add(new Line("Boiler", SourceWords.of(b))));
     lines.add(new Line("Season", new SeasonWords(house, verdict.source().season()).sentence()));
     comfort().ifPresent(words -> lines.add(new Line("Comfort", words)));
-    restless().ifPresent(words -> lines.add(new Line("No rest", words)));
+    restless().ifPresent(words -> lines.add(new Line("Unsettled", words)));
     lines.add(
         new Line(OddsWords.KEEPS_UP, odds().map(OddsWords::keepUp).orElse(OddsWords.NONE_TRIED)));
     odds().ifPresent(odds -> lines.add(new Line(OddsWords.MATTERS, odds.ranking())));
@@ -427,7 +427,7 @@ public record Answer(House house, Verdict verdict) {
 
   /** What of all this is not confirmed by a run. */
   public static String notRun() {
-    return "Run: the house in held weather, until it rests or repeats, and the warm-ups. At rest, not run: load, output, held to, flow temperatures, season, comfort and odds.";
+    return "Run: the house in steady weather until it settles or repeats, and the warm-ups. At rest, not run: load, output, held to, flow temperatures, season, comfort and odds.";
   }
 
   /** The arrangement and its flow temperatures. */
@@ -442,15 +442,15 @@ public record Answer(House house, Verdict verdict) {
     verdict.source().boiler().ifPresent(b -> doubts.addAll(b.doubts()));
     return Stream.of(
             new Points(
-                "Tried by itself, carried out and run, least effort first",
+                "Tried one at a time, carried out and run, least effort first",
                 RemedyWords.lines(verdict.remedies())),
-            new Points("Doubtful about the source", Notices.each(doubts)))
+            new Points("Doubts about the source", Notices.each(doubts)))
         .filter(p -> !p.points().isEmpty())
         .toList();
   }
 
   /** Heading of what to do. */
-  public static final String CURE = "To have every room held";
+  public static final String CURE = "To hold every room";
 
   /** What together lets every room be held, in order of effort; or that it was not found. */
   public List<String> cure() {

@@ -32,24 +32,25 @@ public record BenchWords(BenchFindings findings) {
 
   /** What EN 215 has from where. */
   public static final String ABOUT_EN_215 =
-      "EN 215 (2004 with A1:2006, and 2019): the standard was not at hand. Its figures and limits are from memory and without clause"
-          + " numbers; that hysteresis may be no more than 1 K also stands in trade text. For W the limit is that of a head with its"
-          + " sensor built in; a remote sensor has 0.75 K.";
+      "EN 215 (2004 with A1:2006, and 2019): the standard was not at hand. Figures and limits are from memory, without clause"
+          + " numbers; the hysteresis limit of 1 K is also given in trade literature. For W the limit is that of a head with"
+          + " built-in sensor; with a remote sensor it is 0.75 K.";
 
   /** How it is tested by itself. */
   public static final String ON_RIG =
-      "10 kPa across the valve, water at 50 °C, temperature at the head moved up and down slowly.";
+      "10 kPa across the valve, water at 50 °C, temperature at the head raised and lowered slowly.";
 
   /** How it is tested in its branch. */
-  public static final String IN_BRANCH = "The network solved, the other valves nominally open.";
+  public static final String IN_BRANCH =
+      "The network is solved with the other valves nominally open.";
 
   /** How it is held against its load. */
   public static final String AGAINST_LOAD =
-      "Without gains: where load line and valve line cross, the room is at rest.";
+      "Without gains; where load line and valve line cross, the room is at rest.";
 
   /** What stands for a loop that there is none of. */
   public static final String NO_CURVE =
-      "none: its integral lets it rest at its set-point with any opening";
+      "none: integral action lets it rest at its set-point at any opening";
 
   /** The valve and where it is. */
   public String valve() {
@@ -86,7 +87,7 @@ public record BenchWords(BenchFindings findings) {
   private void limitSentence(List<String> sentences) {
     if (!findings.thermostatic()) {
       sentences.add(
-          "EN 215 is about thermostatic valves without auxiliary energy and does not apply to this one.");
+          "EN 215 is for thermostatic valves without auxiliary energy and does not apply to this one.");
       return;
     }
     List<String> missed =
@@ -96,8 +97,8 @@ public record BenchWords(BenchFindings findings) {
             .toList();
     sentences.add(
         missed.isEmpty()
-            ? "On the rig it keeps every limit of EN 215 that the model has a figure for."
-            : "On the rig it misses a limit of EN 215: " + Listing.of(missed) + ".");
+            ? "On the rig it is within every limit of EN 215 that the model has a figure for."
+            : "On the rig it is outside a limit of EN 215: " + Listing.of(missed) + ".");
   }
 
   private void branchSentence(List<String> sentences) {
@@ -110,8 +111,8 @@ public record BenchWords(BenchFindings findings) {
             "In its branch it has {} authority: {}",
             Quantities.share(in.authority()),
             in.authority() < LEAST_AUTHORITY
-                ? "lockshield and pipe decide the flow, the valve only near its seat."
-                : "it governs its flow."));
+                ? "lockshield and pipe set the flow, the valve only near its seat."
+                : "it governs the flow."));
   }
 
   private String roomSentence() {
@@ -125,7 +126,7 @@ public record BenchWords(BenchFindings findings) {
         hundredths(mild.crossing()),
         Quantities.setting(mild.outdoor()),
         thermostatHere()
-            ? "; a room thermostat here stops the source at want, so the water is as cool as that takes."
+            ? "; a room thermostat here stops the source at want, so the water is only as warm as that takes."
             : ".");
   }
 
@@ -147,8 +148,8 @@ public record BenchWords(BenchFindings findings) {
         switches()
             ? "its actuator only opens and shuts."
             : !findings.valve().hasHead()
-                ? "what stops and starts the source swings it, not the valve."
-                : "valve, or what stops and starts its source, hunts.");
+                ? "the cause is what stops and starts the source, not the valve."
+                : "the valve hunts, or what stops and starts its source.");
   }
 
   /** Little heat is needed while the sun shines: there a valve hunts first. */
@@ -202,7 +203,7 @@ public record BenchWords(BenchFindings findings) {
   /** Its authority, where it throttles. */
   public static String authority(InBranch in) {
     return Double.isNaN(in.authority())
-        ? "does not apply: it does not throttle"
+        ? "none: it does not throttle"
         : Quantities.share(in.authority());
   }
 
@@ -213,7 +214,7 @@ public record BenchWords(BenchFindings findings) {
 
   private static String design(InBranch in) {
     if (in.openFlow() < in.designFlow()) {
-      return ": more than it can carry";
+      return ": more than it can pass";
     }
     return Double.isNaN(in.designBelow())
         ? ""
@@ -226,7 +227,7 @@ public record BenchWords(BenchFindings findings) {
     return switch (course.disturbance()) {
       case WANT -> "turned up by " + Quantities.number(size, 0) + " K";
       case OUTDOOR -> Quantities.number(-size, 0) + " K colder outdoors";
-      case PUMP -> "pump's head doubled";
+      case PUMP -> "pump head doubled";
       case DOOR -> "door to " + course.detail() + " opened";
       case SUN -> "three hours of sun";
     };
@@ -256,11 +257,11 @@ public record BenchWords(BenchFindings findings) {
   public String roomTests() {
     double mild = findings.house().designOutdoor() - Disturbance.OUTDOOR.size();
     return say(
-        "The scenario's house at rest at {} outdoors, wants at their day values, no sun and no other gains; then one thing changes. Settled: within {} of where it ends up.{}",
+        "The scenario's house starts at rest at {} outdoors, every room at its day value, no sun or other gains; then one thing changes. Settled: within {} of where it ends up.{}",
         Quantities.setting(mild),
         Quantities.difference(Course.SETTLED_WITHIN),
         findings.thermostatic()
-            ? " Solved at rest, the head is in the middle of its play; where it came from moves it by up to half of that."
+            ? " At rest the head is taken in the middle of its play; the way it came moves it by up to half of that."
             : "");
   }
 
@@ -273,7 +274,7 @@ public record BenchWords(BenchFindings findings) {
     }
     if (findings.thermostatic()) {
       left.add(
-          "Not modelled, so not read: static pressure, endurance, the rounded foot of a real closing curve, how the knob's scale is made.");
+          "Not modelled: static pressure, endurance, the rounded foot of a real closing curve, the accuracy of the knob's scale.");
     }
     return left;
   }

@@ -129,14 +129,14 @@ public record Comparison(House house, List<RunResult> results) {
             .map(
                 r ->
                     say(
-                        "{} {} of {} made",
+                        "{} {} of the {} the pump makes",
                         r.arrangement().name(),
                         Quantities.pressure(r.balance().headNeeded()),
                         Quantities.pressure(r.balance().head())))
             .collect(Collectors.joining("; "));
     return heads.isEmpty()
         ? Optional.empty()
-        : Optional.of("* needs most at the pump, every valve open: " + heads + ".");
+        : Optional.of("* needs most pressure with every valve open: " + heads + ".");
   }
 
   private static Verdict bestOf(List<Verdict> verdicts) {

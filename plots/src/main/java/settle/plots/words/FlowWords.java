@@ -34,13 +34,13 @@ record FlowWords(House house, Verdict verdict) {
     if (asked > least + SAME_FLOW) {
       spare = "; " + Quantities.difference(asked - least) + " to spare";
     } else if (asked < least - SAME_FLOW) {
-      spare = "; " + Quantities.difference(least - asked) + " are lacking";
+      spare = "; " + Quantities.difference(least - asked) + " short";
     }
     return said
         + Quantities.temperature(least)
         + (verdict.rooms().size() == 1
             ? " holds the room"
-            : " holds every room, " + governing() + " needing the hottest water")
+            : " holds every room (" + governing() + " needs the hottest water)")
         + spare
         + ".";
   }
@@ -58,7 +58,7 @@ record FlowWords(House house, Verdict verdict) {
       return kept;
     }
     return say(
-        "{}, for {} of the time since the room thermostat stops the source (run)",
+        "{}, for {} of the time, since the room thermostat stops the source (run)",
         kept,
         Quantities.share(called.getAsDouble()));
   }

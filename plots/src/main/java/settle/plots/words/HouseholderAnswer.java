@@ -53,7 +53,7 @@ public final class HouseholderAnswer {
         + (season ? " and on any milder one " : " ")
         + (answer.one() ? "the room" : "every room")
         + " stays as warm as you want it"
-        + (verdict.confirmedByRun() ? "" : ", as far as was reckoned and not lived through");
+        + (verdict.confirmedByRun() ? "" : ", by calculation, not by a run");
   }
 
   private String coldDay() {
@@ -127,7 +127,7 @@ public final class HouseholderAnswer {
           .map(m -> Sentences.capitalised(RemedyWords.placed(m)) + ".")
           .forEach(steps::add);
     } else if (!verdict.keepsUp()) {
-      steps.add("No change was found that is enough; have the next page looked at.");
+      steps.add("Nothing that was tried is enough; show a heating engineer the next page.");
     }
     if (verdict.outcome() == Verdict.Outcome.ONLY_JUST) {
       steps.add(
@@ -140,7 +140,8 @@ public final class HouseholderAnswer {
                           "To be sure: {}; then {} of 100 houses like yours stay warm enough.",
                           OddsWords.changes(l),
                           Math.round(100 * l.share())))
-              .orElse("To be sure it takes more than one change; have the next page looked at."));
+              .orElse(
+                  "To be sure takes more than one change; show a heating engineer the next page."));
     }
     if (steps.isEmpty()) {
       steps.add(asItIs());
@@ -153,7 +154,7 @@ public final class HouseholderAnswer {
     double left = 1 - verdict.odds().map(o -> o.estimate().keepUp()).orElse(1.0);
     return left > 1 - verdict.aims().sure()
         ? say(
-            "Where a room stays too cool, turn its valve head up: {} of 100 houses like yours need that, and no more.",
+            "Where a room stays too cool, turn its valve head up: {} of 100 houses like yours need that and nothing else.",
             Math.round(100 * left))
         : "Nothing is needed.";
   }

@@ -47,7 +47,7 @@ public record LastDayWords(RoomFigures room) {
     if (!last().drifts()) {
       return "";
     }
-    return last().drift() > 0 ? ", still rising in the end" : ", still falling in the end";
+    return last().drift() > 0 ? ", still rising at the end" : ", still falling at the end";
   }
 
   /** Whether it hardly moves, though not where it would rest. */

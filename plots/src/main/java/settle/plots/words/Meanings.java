@@ -59,7 +59,7 @@ public record Meanings(Comparison comparison) {
               slowest.name()
                   + (slowest.warmUp().isPresent()
                       ? " last, after " + Quantities.warmUp(slowest.warmUp())
-                      : " not at all within the time simulated");
+                      : " not at all in the time simulated");
           if (slowest.equals(quickest)) {
             return "With " + name + " " + last.replace(" last,", " is warm") + ".";
           }
@@ -82,7 +82,7 @@ public record Meanings(Comparison comparison) {
           }
           String text =
               say(
-                  "With {} water comes back at {} on average, at most at {}",
+                  "With {} water returns at {} on average and at most at {}",
                   name,
                   Quantities.temperature(plant.returnMean()),
                   Quantities.temperature(plant.returnPeak()));
@@ -90,7 +90,7 @@ public record Meanings(Comparison comparison) {
               && plant.condensingShare().isPresent()) {
             text +=
                 say(
-                    ", and {} of the heat is made with it low enough to condense",
+                    ", and {} of the heat is made with a return cool enough to condense",
                     Quantities.share(plant.condensingShare().getAsDouble()));
           }
           return text + ".";
@@ -138,7 +138,7 @@ public record Meanings(Comparison comparison) {
             return branch.isEmpty()
                 ? "With " + name + " " + figures.name() + " has no thermostatic head."
                 : say(
-                    "With {} {} never gets warm, so its head has nothing to close for.",
+                    "With {} {} never gets warm, so its head never has to close.",
                     name,
                     figures.name());
           }
@@ -149,7 +149,7 @@ public record Meanings(Comparison comparison) {
                   - trace.column(BranchColumn.SENSED, branch.getAsInt())[at];
           double opening = trace.column(BranchColumn.OPENING, branch.getAsInt())[at];
           return say(
-              "With {}, when {} first gets warm its head senses {} and stands {} open; the overshoot that follows is {}.",
+              "With {}, when {} is first warm, its head senses {} and its valve is {} open; the overshoot that follows is {}.",
               name,
               figures.name(),
               sensed(behind),
@@ -182,8 +182,8 @@ public record Meanings(Comparison comparison) {
           String shortest =
               plant.cycling().shortestRun().isPresent()
                   ? (comparison.house().source().carrier() == Carrier.GAS
-                          ? ", its shortest firing lasts "
-                          : ", its shortest run lasts ")
+                          ? ", and its shortest firing lasts "
+                          : ", and its shortest run lasts ")
                       + Quantities.duration(plant.cycling().shortestRun().getAsDouble())
                   : "";
           return "With " + name + back + starts + shortest + ".";
@@ -208,7 +208,7 @@ public record Meanings(Comparison comparison) {
           return rooms.size() == 1
               ? text + "."
               : say(
-                  "{}, most of it {} ({}).",
+                  "{}, most of it in {} ({}).",
                   text,
                   most.name(),
                   Quantities.share(allHeat(most) / (emitted + piped)));
@@ -260,9 +260,9 @@ public record Meanings(Comparison comparison) {
   private static String sensed(double behind) {
     String difference = Quantities.difference(Math.abs(behind));
     if (difference.equals(Quantities.difference(0))) {
-      return "what the room has";
+      return "the room’s temperature";
     }
-    return difference + (behind > 0 ? " less" : " more") + " than the room has";
+    return difference + (behind > 0 ? " less" : " more") + " than the room’s temperature";
   }
 
   private Focus focus() {
@@ -303,7 +303,7 @@ public record Meanings(Comparison comparison) {
     }
     String way =
         stations.isEmpty()
-            ? " is through by the first time shown"
+            ? " has passed through by the first time shown"
             : " has come " + Listing.of(stations);
     double[] end = last.temperature();
     return say(

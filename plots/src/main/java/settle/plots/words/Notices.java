@@ -51,12 +51,12 @@ public final class Notices {
               hours(0));
       case STEPS_UNAGREED ->
           say(
-              "in {} of {} steps source, water, valves and rooms came to no agreement however short the step was made: what hangs on those moments is not to be relied on",
+              "in {} of {} steps source, water, valves and rooms did not converge however short the step was made: do not rely on figures from those moments",
               number(0, 0),
               number(1, 0));
       case KEPT_OFF ->
           say(
-              "too little water flows for {} for the heat pump to run though heat is called for: open valves or fit a bypass or a parallel buffer",
+              "for {} heat is called for but too little water flows for the heat pump to run: open valves, or fit a bypass or a parallel buffer",
               hours(0));
       case OUTSIDE_DECLARED ->
           say(
@@ -65,13 +65,12 @@ public final class Notices {
       case NO_WATER -> about() + "no water ever flows through it";
       case PUMP_TOO_WEAK ->
           say(
-              "the pump cannot carry the design flows: {} needs {} at the pump; every branch gets {} of its design flow; use larger pipe on that way or a stronger pump",
+              "the pump cannot carry the design flows: {} needs {} at the pump; every branch gets {} of its design flow; use larger pipe on that route or a stronger pump",
               named(),
               kilopascals(0),
               percent(1));
       case LEFT_SHUT ->
-          about()
-              + "shut in the scenario, so the balance leaves it shut and reckons no water for it";
+          about() + "shut in the scenario, so balancing leaves it shut and allows no water for it";
       case NOISY_BRANCH ->
           say(
               "{}water runs at {} m/s and will be heard; use a larger pipe or throttle it",
@@ -84,7 +83,7 @@ public final class Notices {
               percent(0));
       case NEARLY_SHUT ->
           say(
-              "{}the lockshield is open by less than {} turns, where it sets badly and blocks; lower the pump's head or use a valve of smaller Kv",
+              "{}the lockshield is open by less than {} turns, where it is hard to set and clogs; lower the pump's head or use a valve of smaller Kv",
               about(),
               number(0, 2));
       case NOISY_MAINS ->
@@ -99,35 +98,35 @@ public final class Notices {
               kilopascals(1));
       case FLOW_OUT_OF_REACH ->
           say(
-              "in design weather the rooms need a flow of {}, which it cannot make: it stops at {}; give more emitter to the rooms that need most",
+              "in design weather the rooms need a flow of {}, which it cannot reach: it stops at {}; fit more emitter in the rooms that need most",
               celsius(0),
               celsius(1));
       case CURVE_TOO_HIGH ->
           say(
-              "in design weather the controls ask for a flow of {}, it stops at {}: lower the curve",
+              "in design weather the controls ask for a flow of {}, but it stops at {}: lower the curve",
               celsius(0),
               celsius(1));
       case NO_FLOW_HOLDS ->
           say(
-              "no flow temperature up to {} holds every room in design weather: give more emitter to those that are not held",
+              "no flow temperature up to {} holds every room in design weather: fit more emitter in those that are not held",
               celsius(0));
       case FLOW_TOO_LOW ->
-          askedAndNeeded() + "raise it, or give more emitter to the rooms that need most";
+          askedAndNeeded() + "raise it, or fit more emitter in the rooms that need most";
       case FLOW_LOWERS_FACTOR -> askedAndNeeded() + lessFlow("seasonal factor");
       case FLOW_LOWERS_EFFICIENCY -> askedAndNeeded() + lessFlow("efficiency");
       case DESIGN_NOT_DECLARED ->
           say(
-              "its declared performance does not reach {} outdoors at a flow of {}, so that figures there are held or guessed: ask for them",
+              "its declared performance does not reach {} outdoors at a flow of {}, so figures there are extrapolated or guessed: ask for them",
               celsius(0),
               celsius(1));
       case NEVER_RUNS ->
           say(
-              "with every valve open {} l/h of water flow through it, it needs {} l/h to run: fit a parallel buffer or a bypass, or larger pipes and lockshields; as it is it never runs",
+              "with every valve open {} l/h of water flows through it, and it needs {} l/h to run: fit a parallel buffer or a bypass, or larger pipes and lockshields; as it is, it never runs",
               number(0, 0),
               number(1, 0));
       case THROTTLED ->
           say(
-              "from {} outdoors up the valves leave it less water than the {} l/h it needs to run, at {} {} l/h (at rest, not run): {}",
+              "above {} outdoors the valves leave it less than the {} l/h it needs to run: at {} only {} l/h (at rest, not run); {}",
               celsius(0),
               number(1, 0),
               celsius(2),
@@ -135,14 +134,14 @@ public final class Notices {
               WAY_FOR_WATER);
       case STANDS_STILL ->
           say(
-              "run at {} outdoors it stands still for {} of the time, since the valves leave it too little water: {}",
+              "run at {} outdoors it is kept off for {} of the time, since the valves leave it too little water: {}",
               celsius(0),
               percent(1),
               WAY_FOR_WATER);
       case TOO_SMALL_WITH_HEATER -> tooSmall() + ", or an electric heater of " + kilowatts(2);
       case MUCH_BACKUP ->
           say(
-              "below {} outdoors it does not carry the house alone: {} of the season's heat is left to electric heaters; a larger one, or less heat loss",
+              "below {} outdoors it does not carry the house on its own: {} of the season's heat is left to electric heaters; choose a larger one, or reduce the heat loss",
               celsius(0),
               percent(1));
       case PASSES_TOO_LITTLE ->
@@ -153,7 +152,7 @@ public final class Notices {
               number(2, 1));
       case VOLUME_LACKING ->
           say(
-              "at {} outdoors it makes at least {}, the house takes {}: it starts {} times an hour; a volumiser of {} more makes that {}",
+              "at {} outdoors it makes at least {} and the house needs {}, so it starts {} times an hour; a volumiser of {} more brings that to {}",
               celsius(0),
               kilowatts(1),
               kilowatts(2),
@@ -162,18 +161,18 @@ public final class Notices {
               number(5, 1));
       case STARTS_OFTEN ->
           say(
-              "at {} outdoors it starts {} times an hour, more than {}: a smaller one, a longer least run, or a volumiser",
+              "at {} outdoors it starts {} times an hour, more than {}: choose a smaller one, a longer least run, or a volumiser",
               celsius(0),
               number(1, 1),
               number(2, 0));
       case TOO_SMALL -> tooSmall();
       case CONDENSES_LITTLE ->
           say(
-              "{} of its heat is made condensing: lower the flow temperature, or let the water cool further by less flow",
+              "{} of its heat is made while condensing: lower the flow temperature, or reduce the flow so that the water cools further",
               percent(0));
       case MODULATES_TOO_LITTLE ->
           say(
-              "above {} outdoors it makes more than the house takes and starts and stops: set its range lower, or choose one that modulates further",
+              "above {} outdoors it makes more than the house needs and starts and stops: set its range lower, or choose one that modulates further",
               celsius(0));
     };
   }
@@ -183,14 +182,14 @@ public final class Notices {
 
   private String askedAndNeeded() {
     return say(
-        "in design weather the controls ask for a flow of {}, the rooms need {}: ",
+        "in design weather the controls ask for a flow of {} and the rooms need {}: ",
         celsius(0),
         celsius(1));
   }
 
   private String lessFlow(String factor) {
     return say(
-        "with no more than needed all season the {} would be {}, not {}",
+        "with no more than is needed all season the {} would be {}, not {}",
         factor,
         number(2, 2),
         number(3, 2));
@@ -198,7 +197,7 @@ public final class Notices {
 
   private String tooSmall() {
     return say(
-        "in design weather it gives {}, the house takes {}: choose a larger one",
+        "in design weather it gives {} and the house needs {}: choose a larger one",
         kilowatts(0),
         kilowatts(1));
   }

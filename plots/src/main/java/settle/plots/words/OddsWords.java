@@ -27,7 +27,7 @@ public record OddsWords(Odds odds, Spreads spreads) {
 
   /** What is said where no houses were tried. */
   public static final String NONE_TRIED =
-      "no houses like it were tried, so that a yes may be an only just.";
+      "no houses like it were tried, so a yes may be an only just.";
 
   /** Standard errors of a correlation that is none, below which nothing is said of it [-]. */
   private static final double NOTABLE = 2;
@@ -37,7 +37,7 @@ public record OddsWords(Odds odds, Spreads spreads) {
     Odds.Estimate all = odds.estimate();
     String words =
         say(
-            "{} such houses keep every room warm in design weather, what is not quite known of yours drawn at random (at rest, not run; {})",
+            "{} houses drawn at random over the scenario’s spreads keep every room warm in design weather (at rest, not run; {})",
             ofHundred(all.keepUp()),
             convergence());
     if (odds.headsTurnedUp().keepUp() > all.keepUp()) {
@@ -65,7 +65,7 @@ public record OddsWords(Odds odds, Spreads spreads) {
         .map(
             lift ->
                 say(
-                    "With {}, of the houses like it {}: {}.",
+                    "With {}, {}: {}.",
                     lift.added().size() == 1 ? "one change" : lift.added().size() + " changes",
                     held(lift),
                     changes(lift)))
@@ -100,18 +100,18 @@ public record OddsWords(Odds odds, Spreads spreads) {
             lift -> {
               if (!lift.enough()) {
                 return say(
-                    "with that only just: of the houses like it {}, where {} are asked for",
+                    "with that, only just: {}, short of the {} asked for",
                     held(lift),
                     ofHundred(verdict.aims().sure()));
               }
               return lift.added().isEmpty()
-                  ? "with that, of the houses like it " + held(lift)
-                  : "to be sure: " + changes(lift) + "; then, of the houses like it, " + held(lift);
+                  ? "with that, " + held(lift)
+                  : "to be sure: " + changes(lift) + "; then " + held(lift);
             });
   }
 
   private static String held(Lift lift) {
-    return ofHundred(lift.share()) + " are held (at rest, not run)";
+    return ofHundred(lift.share()) + " houses like it are held (at rest, not run)";
   }
 
   /** Everything that is changed. */
@@ -124,7 +124,7 @@ public record OddsWords(Odds odds, Spreads spreads) {
     List<Odds.Influence> notable =
         odds.influences().stream().filter(i -> Math.abs(i.correlation()) >= least()).toList();
     if (notable.isEmpty()) {
-      return "nothing that is uncertain moves the coldest room by more than chance would.";
+      return "nothing uncertain moves the coldest room by more than chance would.";
     }
     return notable.stream()
             .map(
@@ -147,19 +147,19 @@ public record OddsWords(Odds odds, Spreads spreads) {
   }
 
   /** What {@link #brief} is about. */
-  public static final String BRIEF = "Of 100 houses like this, warm enough on the cold day";
+  public static final String BRIEF = "Houses like this that stay warm on the cold day";
 
   /** How sure the share is: by how much it may be off, of how many, what half of them said. */
   private String convergence() {
     List<Odds.Estimate> seen = odds.convergence();
     String half =
-        seen.size() < 2 ? "" : ", half of them said " + seen.get(seen.size() - 2).ofHundred();
+        seen.size() < 2 ? "" : ", half of them gave " + seen.get(seen.size() - 2).ofHundred();
     return say(
         "{}; {} tried{}{}",
         error(),
         odds.estimate().samples(),
         half,
-        odds.converged() ? ": that settles it" : ": try more to settle it");
+        odds.converged() ? ": enough" : ": try more to be sure");
   }
 
   /** By how many of a hundred the share may be off. */
@@ -178,7 +178,7 @@ public record OddsWords(Odds odds, Spreads spreads) {
       case U_VALUES -> "U-values";
       case AIR_CHANGE -> "air change";
       case EMITTER_OUTPUT -> "emitter output";
-      case WANT -> "how warm people want it";
+      case WANT -> "the warmth people want";
       case COLDEST_OUTDOOR -> "how cold it gets";
       case VALVE_SETTING -> "where each valve is set";
     };

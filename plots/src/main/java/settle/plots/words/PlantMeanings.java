@@ -59,8 +59,7 @@ public record PlantMeanings(Comparison comparison) {
         result -> {
           Balance balance = result.balance();
           if (balance.branches().isEmpty()) {
-            return say(
-                " {} l/h flow at most, all together.", Quantities.number(mostFlow(result), 0));
+            return say(" at most {} l/h flows in all.", Quantities.number(mostFlow(result), 0));
           }
           List<Double> shares =
               balance.branches().stream().map(b -> b.flow() / b.designFlow()).toList();
@@ -95,7 +94,7 @@ public record PlantMeanings(Comparison comparison) {
                 Quantities.pressure(most(result.trace().column(HouseColumn.PUMP_HEAD))));
           }
           return say(
-              " {} needs most: {} at the pump for its design flow, which makes {} with every valve open{}; as valves shut it has up to {}.",
+              " {} needs most: {} at the pump for its design flow, where the pump makes {} with every valve open{}; as valves shut it has up to {}.",
               roomOf(result, balance.indexBranch()),
               Quantities.pressure(balance.headNeeded()),
               Quantities.pressure(balance.head()),
@@ -126,7 +125,7 @@ public record PlantMeanings(Comparison comparison) {
     }
     double flow = trace.column(HouseColumn.MASS_FLOW)[at];
     return say(
-        "“{}”: {} leave the source at {} and come back at {}{}{}.",
+        "“{}”: {} leaves the source at {} and returns at {}{}{}.",
         result.arrangement().name(),
         litres(flow),
         Quantities.temperature(trace.column(HouseColumn.FLOW)[at]),

@@ -54,7 +54,7 @@ public record PlantVerdict(House house, RunResult result) {
             f ->
                 sentences.add(
                     say(
-                        "Over the run {} gives {} times the electricity it uses as heat.",
+                        "Over the run {} gives {} times as much heat as it uses electricity.",
                         named(),
                         Quantities.number(f, 2))));
     if (backupShare() >= NOTABLE_BACKUP) {
@@ -229,7 +229,7 @@ public record PlantVerdict(House house, RunResult result) {
             : " while " + room(most) + " gets " + Quantities.share(share(most));
     return Optional.of(
         balance.balanced()
-            ? "Even balanced, " + who + " with every valve open: the pump makes too little for it."
+            ? "Even balanced, " + who + " with every valve open: the pump is too weak for it."
             : "Not balanced: with every valve open " + who + others + ".");
   }
 

@@ -54,15 +54,14 @@ final class RemedyWords {
         lines.add(
             placed(remedy.measure())
                 + given(remedy)
-                + ", but then "
+                + ", but leaves "
                 + Listing.of(remedy.lost())
-                + (remedy.lost().size() == 1 ? " is" : " are")
                 + " cold");
       }
     }
     for (Remedy remedy : remedies.tried()) {
       if (remedy.status() == Remedy.Status.HELPS_NOT_ENOUGH) {
-        lines.add("helps, not enough: " + placed(remedy.measure()) + brought(remedy));
+        lines.add("helps, but not enough: " + placed(remedy.measure()) + brought(remedy));
       }
     }
     Map<String, List<String>> useless = new LinkedHashMap<>();
@@ -86,7 +85,7 @@ final class RemedyWords {
             .map(r -> placed(r.measure()))
             .toList();
     if (!unsolved.isEmpty()) {
-      lines.add("could not be solved, so nothing is said of it: " + String.join("; ", unsolved));
+      lines.add("could not be solved, so left open: " + String.join("; ", unsolved));
     }
     return lines;
   }
@@ -127,7 +126,7 @@ final class RemedyWords {
       return effect.room() + " gains nothing";
     }
     return say(
-        "{} gains {} of the {} that it lacks",
+        "{} gains {} of the {} it lacks",
         effect.room(),
         Quantities.difference(gain),
         Quantities.difference(effect.shortBefore()));
@@ -153,15 +152,15 @@ final class RemedyWords {
       case HEADS -> "heads set higher";
       case LOCKSHIELD -> "lockshields opened";
       case THROTTLE -> "lockshields of warmer rooms throttled";
-      case BALANCE -> "a balance";
-      case REFERENCE_ROOM -> "the room thermostat elsewhere";
+      case BALANCE -> "balancing";
+      case REFERENCE_ROOM -> "moving the room thermostat";
       case PREHEAT -> "an earlier start";
-      case CURVE -> "other weather compensation";
+      case CURVE -> "different weather compensation";
       case FLOW_TEMPERATURE -> "hotter water";
       case PUMP -> "a pump set higher";
       case AIR_CHANGE -> "draught proofing";
       case BYPASS -> "a bypass";
-      case BUFFER -> "a vessel of water";
+      case BUFFER -> "a buffer or volumiser";
       case PROFILE -> "a better profile";
       case LENGTH -> "more skirting";
       case RADIATOR -> "a larger " + String.join(" or ", emitters);

@@ -31,11 +31,11 @@ record SeasonWords(House house, Season season) {
   /** What is meant by a season, for a note beside the figures. */
   String note() {
     return say(
-        "Season: EN 14825’s {} season fitted to {}; without sun and other gains, every room at its day’s want: more heat than a house lived in needs.{}",
+        "Season: the {} season of EN 14825 fitted to {}, without sun or other gains and with every room at its day value: more heat than a lived-in house needs.{}",
         season.climate().climate(),
         Quantities.setting(season.climate().designOutdoor()),
         house.source().carrier() == Carrier.GAS
-            ? " What is made condensing is reckoned at rest over that season. A run, as compare makes, shows another share: it is of its own days, with starts and warm-ups that send hotter or cooler water back."
+            ? " The condensing share is calculated at rest over that season. A run by compare gives another: that of its own days, with starts and warm-ups that send hotter or cooler water back."
             : "");
   }
 
@@ -53,7 +53,7 @@ record SeasonWords(House house, Season season) {
               Quantities.number(taken.carbon(), 0));
     }
     if (year.backupHeat() > 0) {
-      words += "; " + kilowattHours(year.backupHeat()) + " of it by electric heater";
+      words += "; " + kilowattHours(year.backupHeat()) + " of it by the electric heater";
     }
     if (year.unmetHeat() > 0) {
       words += "; " + kilowattHours(year.unmetHeat()) + " of it the source cannot give";

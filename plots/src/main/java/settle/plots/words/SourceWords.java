@@ -34,13 +34,13 @@ final class SourceWords {
     }
     if (pump.bivalence().isPresent()) {
       words
-          .append("; alone it carries the house down to ")
+          .append("; on its own it carries the house down to ")
           .append(Quantities.temperature(pump.bivalence().getAsDouble()));
     } else {
       words.append(
           pump.water().neverRuns()
-              ? "; it never runs, for want of water"
-              : "; it carries the house alone");
+              ? "; it never runs, for lack of water"
+              : "; it carries the house on its own");
     }
     pump.cyclesAbove()
         .ifPresent(
@@ -60,13 +60,12 @@ final class SourceWords {
                     .append(Quantities.number(c.startsPerHour(), 1))
                     .append(" times an hour (at rest, not run)"));
     words
-        .append("; in a start in mild weather ")
+        .append("; a start in mild weather warms ")
         .append(Quantities.litres(pump.water().volume()))
-        .append(" of water take part, ")
+        .append(" of water and needs ")
         .append(Quantities.litres(pump.water().needed()))
-        .append(" are needed, and there are ")
-        .append(Quantities.litres(pump.water().total()))
-        .append(" with every valve open");
+        .append("; with every valve open there are ")
+        .append(Quantities.litres(pump.water().total()));
     return words.append(".").append(days(pump.days())).toString();
   }
 
@@ -75,9 +74,9 @@ final class SourceWords {
     words
         .append(" gives ")
         .append(Quantities.power(boiler.capacity()))
-        .append(", ")
+        .append(" and the house needs ")
         .append(Quantities.power(boiler.load()))
-        .append(" are taken in design weather; ");
+        .append(" in design weather; ");
     boiler
         .cyclesAbove()
         .ifPresentOrElse(
@@ -86,13 +85,13 @@ final class SourceWords {
                     .append("above ")
                     .append(Quantities.temperature(t))
                     .append(" outdoors it starts and stops"),
-            () -> words.append("it can turn down as far as the house asks"));
+            () -> words.append("it can turn down as far as the house needs"));
     return words
         .append("; ")
         .append(Quantities.share(boiler.efficiency()))
         .append(" efficient over the season (gross), ")
         .append(Quantities.share(boiler.condensingShare()))
-        .append(" of its heat made condensing.")
+        .append(" of its heat made while condensing.")
         .append(days(boiler.days()))
         .toString();
   }

@@ -28,7 +28,7 @@ record StartReason(Setting setting) implements Reason.Cases<String> {
   @Override
   public String atRest(Reason.AtRest rest) {
     return say(
-        "on a usual day ({}) the room settles at {}, wanted {}",
+        "on a usual day ({}) the room settles at {}; {} is wanted",
         Quantities.temperature(rest.outdoor()),
         Quantities.temperature(rest.settled()),
         Quantities.setting(rest.want()));
@@ -37,13 +37,13 @@ record StartReason(Setting setting) implements Reason.Cases<String> {
   @Override
   public String leastFlow(Reason.LeastFlow least) {
     return say(
-        "heads open, {} holds every room at design weather", Quantities.temperature(least.flow()));
+        "with heads open, {} holds every room in design weather", Quantities.temperature(least.flow()));
   }
 
   @Override
   public String leastLine(Reason.LeastLine least) {
     return say(
-        "heads open, the least line that holds every room has slope {} and shift {}",
+        "with heads open, the lowest curve that holds every room has slope {} and shift {}",
         Quantities.number(least.curve().slope(), 2),
         Quantities.difference(least.curve().shift()));
   }
@@ -51,18 +51,18 @@ record StartReason(Setting setting) implements Reason.Cases<String> {
   @Override
   public String balanced(Reason.Balanced balanced) {
     return say(
-        "by a balance, {} being the index branch{}",
+        "by balancing, with {} as the index branch{}",
         balanced.index(),
         setting.kind() == Setting.Kind.PUMP_HEAD
             ? say(
-                ", for {} kg/h in all", Quantities.number(balanced.flow() * KILOGRAMS_PER_HOUR, 0))
+                ", for a total of {} kg/h", Quantities.number(balanced.flow() * KILOGRAMS_PER_HOUR, 0))
             : "");
   }
 
   @Override
   public String warmUp(Reason.WarmUp warmUp) {
     return say(
-        "without it {} is warm {} after its period has begun, on a usual day and before anything else is set",
+        "without it {} is warm {} after its period begins, on a usual day, before anything else is set",
         warmUp.room(),
         Quantities.duration(warmUp.lateness()));
   }
@@ -70,7 +70,7 @@ record StartReason(Setting setting) implements Reason.Cases<String> {
   @Override
   public String limitCycle(Reason.LimitCycle limit) {
     return say(
-        "{}; about its want that makes a cycle of {} between {} and {}, {} starts an hour",
+        "{}; about want that gives a cycle of {} between {} and {}, {} starts an hour",
         identified(limit.plant(), "K"),
         Quantities.duration(limit.cycle().period()),
         Quantities.temperature(limit.cycle().least()),
@@ -101,7 +101,7 @@ record StartReason(Setting setting) implements Reason.Cases<String> {
 
   private static String identified(FirstOrderDeadTime plant, String unit) {
     return say(
-        "a step makes {} {} with a time constant of {} after a dead time of {}",
+        "a step gives {} {} with a time constant of {} after a dead time of {}",
         Quantities.number(plant.gain(), 1),
         unit,
         Quantities.duration(plant.lag()),

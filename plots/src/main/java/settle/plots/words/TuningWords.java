@@ -30,8 +30,8 @@ public final class TuningWords {
 
   /** How far to trust it. */
   public static final String TRUST =
-      "Days are run in still weather, without sun; gains as the scenario has them. The coldest weather is run without set-back and without gains."
-          + " Shares of drawn houses and the season are reckoned at rest, not run.";
+      "Days are run in steady weather without sun, with the scenario's gains; the coldest weather without set-back or gains."
+          + " Shares of houses drawn at random and the season are calculated at rest, not run.";
 
   /** What the short answer leaves out. */
   public static final String MORE =
@@ -118,10 +118,10 @@ public final class TuningWords {
         "{}; {}",
         changes,
         missed.isEmpty()
-            ? "every aim is met, by runs of a usual, a mild and the coldest day."
+            ? "every aim is met in runs of a usual, a mild and the coldest day."
             : missed.size() == 1
-                ? "one aim is missed all the same."
-                : missed.size() + " aims are missed all the same.");
+                ? "one aim is still missed."
+                : missed.size() + " aims are still missed.");
   }
 
   /** The days that were run, in a sentence. */
@@ -131,10 +131,10 @@ public final class TuningWords {
         tuning.found().house().aims().warmUp().isPresent()
             ? ""
             : say(
-                " A room with set-back may be warm {} late on a usual or a mild day, since no longest warm-up is asked for.",
+                " Since no longest warm-up is set, a room with set-back may be {} late on a usual or a mild day.",
                 Quantities.duration(Aim.LATEST));
     return say(
-        "Run: a usual day, at the temperature at which a season's heat is made on average ({}), a mild one, with a tenth of that heat made in milder weather ({}), the coldest ({}), in which each room is to be held without set-back{}{}",
+        "Run: a usual day, at the mean outdoor temperature of a season's heat ({}); a mild one, with a tenth of that heat made in milder weather ({}); the coldest ({}), in which each room is to be held without set-back{}{}",
         Quantities.temperature(after.usual().outdoor()),
         Quantities.temperature(after.mild().outdoor()),
         Quantities.setting(after.coldest().outdoor()),
@@ -147,20 +147,18 @@ public final class TuningWords {
     Tuning.Searched search = tuning.search();
     String tried =
         say(
-            "Tried {} choices of what can be set by hand, from {}",
+            "Tried {} combinations of settings that can be made by hand, from {}",
             search.trials(),
             search.starts() == 1 ? "one start" : search.starts() + " starts");
     return search.converged()
-        ? tried + "; none a mark away from the answer is better by a thousandth."
-        : say(
-            "{}; the search ended there, having tried as many as it may: a better choice may exist.",
-            tried);
+        ? tried + "; none one mark away from the answer is better by a thousandth."
+        : say("{}; the search stopped at its limit, so better settings may exist.", tried);
   }
 
   /** What is weighed against what, in a sentence. */
   public String prices() {
     return say(
-        "Weighed: 1 K from want in every room all day like {}, a setting that has to be touched like {}, and an aim missed by 1 K, 1 h or five starts an hour like twice a day's energy (common practice, no source).",
+        "Weighting: 1 K from want in every room all day counts as {}, a setting to be changed as {}, and an aim missed by 1 K, 1 h or five starts an hour as twice a day's energy (common practice, no source).",
         moneyPerDay(tuning.prices().kelvin()),
         moneyPerDay(tuning.prices().change()));
   }
@@ -181,9 +179,7 @@ public final class TuningWords {
             .collect(Collectors.joining("; "));
     return names.isEmpty()
         ? ""
-        : say(
-            "Left as found although on no mark that is set by hand, or below what can be set: {}.",
-            names);
+        : say("Left as found although between marks or below what can be set by hand: {}.", names);
   }
 
   /** In which weather, with its temperature. */
@@ -225,7 +221,7 @@ public final class TuningWords {
       case WARM_UP ->
           Double.isInfinite(aim.value())
               ? say(
-                  "{} does not get warm {} within its period, {} are allowed",
+                  "{} does not get warm {} within its period; {} is allowed",
                   aim.room(),
                   when(aim),
                   Quantities.duration(aim.limit()))
@@ -244,7 +240,7 @@ public final class TuningWords {
               Quantities.difference(aim.miss()));
       case STARTS ->
           say(
-              "the source starts {} times an hour {}, {} more than is good for it",
+              "the source starts {} times an hour {}, {} more than it should",
               Quantities.number(aim.value(), 1),
               when(aim),
               Quantities.number(aim.miss(), 1));
@@ -306,14 +302,14 @@ public final class TuningWords {
     List<String> said = new ArrayList<>();
     said.add(
         say(
-            "In the coldest weather, at rest, not run, {} of {} houses drawn over the spreads meet every aim, as found {}{}.",
+            "In the coldest weather, at rest, not run, {} of {} houses drawn over the spreads meet every aim; as found, {}{}.",
             Quantities.share(after.meeting()),
             after.houses(),
             Quantities.share(before.meeting()),
             turnedUp(before, after)));
     said.add(
         say(
-            "Held least often by itself: {}, in {}; as found {}, in {}.",
+            "The room held least often is {}, in {}; as found {}, in {}.",
             after.weakest().room(),
             Quantities.share(after.weakest().held()),
             before.weakest().room(),
@@ -323,8 +319,8 @@ public final class TuningWords {
     }
     if (after.meeting() < before.meeting()) {
       said.add(
-          "Fewer than as found: what is saved was reserve, beyond the share of houses asked for"
-              + " room by room; a larger share (--sure) keeps more of it.");
+          "Fewer than as found: what is saved was reserve beyond the share of houses asked for"
+              + " in each room; a larger share (--sure) keeps more of it.");
     }
     return said;
   }
@@ -334,7 +330,7 @@ public final class TuningWords {
     return after.turnedUp() == after.meeting() && before.turnedUp() == before.meeting()
         ? ""
         : say(
-            "; once heads that are set too low are turned up, {}, as found {}",
+            "; once heads set too low are turned up, {}, and {} as found",
             Quantities.share(after.turnedUp()),
             Quantities.share(before.turnedUp()));
   }
@@ -349,7 +345,7 @@ public final class TuningWords {
     return names.isEmpty()
         ? ""
         : say(
-            "Wherever they are set within their limits, less than {} % is gained or lost by: {}.",
+            "Less than {} % is gained or lost wherever these are set within their limits: {}.",
             Math.round(100 * Flatness.DEARER), names);
   }
 }

@@ -298,14 +298,14 @@ public record Verdict(House house, RunResult result) {
     RoomFigures most = piped.get(0);
     sentences.add(
         say(
-            "{} gets {} from pipes beside {} from its emitter in the end{}.",
-            Sentences.capitalised(most.name()),
+            "At the end {} gets {} from pipes besides {} from its emitter{}.",
+            most.name(),
             Quantities.power(most.lastDay().pipeHeat()),
             Quantities.power(most.lastDay().emitterHeat()),
             piped.size() == 1
                 ? ""
                 : say(
-                    "; pipes give {} {} or more of the heat, too",
+                    "; pipes also give {} {} or more of the heat",
                     counted(piped.size() - 1, "other room"),
                     Quantities.share(NOTABLE_PIPES))));
   }

@@ -29,7 +29,7 @@ record WarmUpWords(House house, Verdict verdict) {
   String late() {
     List<WarmUp> slow = verdict.slow();
     return say(
-        "no: every room is held at {} outdoors, but {}{} warm too late: after {} at worst where {} is allowed.",
+        "no: every room is held at {} outdoors, but {}{} warm too late: after {} at worst, and {} is allowed.",
         Quantities.setting(house.designOutdoor()),
         Listing.of(slow.stream().map(WarmUp::room).toList()),
         slow.size() == 1 ? " is" : " are",
@@ -87,7 +87,7 @@ record WarmUpWords(House house, Verdict verdict) {
           say(
               " {}{}",
               Quantities.duration(house.aims().warmUp().getAsDouble()),
-              verdict.slow().isEmpty() ? " was allowed." : " is allowed: too slow.");
+              verdict.slow().isEmpty() ? " is allowed." : " is allowed: too slow.");
     }
     if (house.aims().overshoot().isPresent()) {
       WarmUp warmest =
@@ -100,7 +100,7 @@ record WarmUpWords(House house, Verdict verdict) {
               warmest.room(),
               Quantities.difference(warmest.overshoot()),
               Quantities.difference(house.aims().overshoot().getAsDouble()),
-              verdict.tooWarm().isEmpty() ? " was allowed." : " is allowed: too much.");
+              verdict.tooWarm().isEmpty() ? " is allowed." : " is allowed: too much.");
     }
     return words;
   }

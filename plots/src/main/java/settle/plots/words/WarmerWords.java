@@ -52,23 +52,23 @@ record WarmerWords(House house, RunResult result, int index) {
     if (valve.thermostatic()) {
       return valve.setPoint() > want + SET_ABOVE
           ? setTooHigh(valve.setPoint())
-          : "at little load a proportional valve does so by design; a lower knob setting brings it down.";
+          : "at low load a proportional valve does so by design; a lower setting brings it down.";
     }
     if (valve.hasHead()) {
       return electric(valve.setPoint(), want, valve.switches() ? "its actuator" : "its motor head");
     }
-    return "its valve stays as it is set, however warm the room gets: less open, or a head on it, brings it down.";
+    return "its valve does not respond to the room; close it a little, or fit a head.";
   }
 
   private static String setTooHigh(double set) {
-    return "its head is set to " + Quantities.setting(set) + ": turn it down.";
+    return "its head is set to " + Quantities.setting(set) + "; turn it down.";
   }
 
   private static String electric(double set, double want, String named) {
     return set > want + SET_ABOVE
-        ? named + " is set to " + Quantities.setting(set) + ": set it lower."
+        ? named + " is set to " + Quantities.setting(set) + "; set it lower."
         : say(
-            "{} is set to {} and overshoots it: the water is hotter than the room needs.",
+            "{} is set to {} and overshoots, since the water is hotter than the room needs.",
             named,
             Quantities.setting(set));
   }

@@ -80,7 +80,7 @@ class ChartDrawingTest {
   @Test
   void aLongTitleIsSetSmallerSoThatItFits() {
     String title =
-        "Share of houses whose coldest room settles at most so far below want, at rest, not run";
+        "Share of houses whose coldest room settles no further below want than this, at rest, not run";
     Mark.Line line = new Mark.Line("a", Curve.straight(0, 16, 10, 20), Look.arrangement(0));
     Chart chart = new Chart("c", title, "m", List.of(), panel("", HOURS, line));
     TextStyle style = chart.heading().style();

@@ -113,7 +113,7 @@ class ReportTest {
         .isEqualTo("bedroom 2: skirting 4 * 44 17 44 100 1.10 0.30 0.18 40");
     assertThat(balance.select(".strong").eachText()).containsExactly("40");
     assertThat(balance.select("p").text())
-        .contains("* needs most at the pump", "17.0 kPa of 25.0 kPa made");
+        .contains("* needs most pressure", "17.0 kPa of the 25.0 kPa the pump makes");
     assertThat(report.select("th").eachText())
         .contains("Seasonalfactor", "Kept offmin")
         .doesNotContain("Condensing%");
