@@ -171,7 +171,7 @@ class FurtherKindsTest {
     Path cured = scratch.resolve("cured.yaml");
     CommandLineRun run =
         settle("verdict", scenario("2 kW", "400 W"), "--write", cured, "--odds", 0);
-    assertThat(run.out()).contains("Coils: no:", "The source is the reason");
+    assertThat(run.out()).contains("Coils: no:", "The cause is the source");
     assertThat(Files.readString(cured))
         .containsPattern("flow heater of ([67]00 W): \\{power: \\1\\}")
         .containsPattern("source:\n  flow heater: flow heater of [67]00 W\n");

@@ -42,7 +42,7 @@ class ValveCommandTest {
     assertThat(run.out().replaceAll("\\s+", " "))
         .contains(
             "Valve on the bench: living room, skirting: thermostatic valve",
-            "keeps every limit of EN 215",
+            "is within every limit of EN 215",
             "from memory",
             "% authority",
             "turned up by 2 K",

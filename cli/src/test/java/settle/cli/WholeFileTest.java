@@ -61,7 +61,7 @@ class WholeFileTest {
   @Test
   void aDeviceAndAFolderAreLeftAlone() {
     assertThatThrownBy(() -> WholeFile.write(Path.of("/dev/null"), "new"))
-        .hasMessageContaining("no ordinary file");
+        .hasMessageContaining("not an ordinary file");
     assertThat(Files.isRegularFile(Path.of("/dev/null"), LinkOption.NOFOLLOW_LINKS)).isFalse();
     assertThatThrownBy(() -> WholeFile.write(folder, "new")).hasMessageContaining("is a folder");
     assertThat(folder).isEmptyDirectory();

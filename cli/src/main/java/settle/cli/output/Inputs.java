@@ -150,7 +150,7 @@ public final class Inputs {
 
   private static String lockshield(Lockshield lockshield) {
     return Dimension.NUMBER.show(lockshield.turns())
-        + " turns open, Kv "
+        + (lockshield.turns() == 1 ? " turn open, Kv " : " turns open, Kv ")
         + Dimension.NUMBER.show(lockshield.kv());
   }
 

@@ -77,7 +77,7 @@ class InputsTest {
     Map<String, String> inputs = inputs(rich());
     assertThat(inputs)
         .containsEntry(
-            "pump", "25 kPa at 900 l/h, falling in proportion to half of it without flow")
+            "pump", "25 kPa at 900 l/h, falling in proportion to half of that at no flow")
         .containsEntry(
             "mains: trunk", "12 m of 22 mm from the source, through 12 °C outside the rooms")
         .containsEntry("mains: upstairs", "8 m of 22 mm from trunk, in living room")
@@ -85,7 +85,7 @@ class InputsTest {
             "bypass", "at the end of upstairs, opens at 22 kPa, fully open at 27 kPa, Kv 1.2 m³/h")
         .containsEntry(
             "skirting: balance",
-            "lockshields and pump set before the run, design flows reckoned for a drop of 7 K");
+            "lockshields and pump set before the run, design flows for a drop of 7 K");
     assertThat(inputs.get("skirting: living room"))
         .contains("lockshield as balanced", "15 mm 6 m from upstairs");
   }
@@ -103,13 +103,13 @@ class InputsTest {
   void controlsAreToldWithTheirSettings() {
     assertThat(inputs(rich()))
         .containsEntry(
-            "set-back by", "source and pump, off but for frost below 5 °C in living room")
+            "set-back by", "source and pump, off except for frost below 5 °C in living room")
         .containsEntry(
             "room thermostat",
             "in living room, time-proportional, cycles of 15 min, band 1.5 K, sensor lag 10 min")
         .containsEntry(
             "weather compensation",
-            "flow 22 °C at 20 °C outdoors, 1.1 K more for every kelvin colder, between 25 °C and 50 °C; 2 K more for every kelvin living room lacks")
+            "flow 22 °C at 20 °C outdoors, 1.1 K more per kelvin colder, between 25 °C and 50 °C; 2 K more per kelvin living room lacks")
         .containsEntry(
             "optimum start",
             "learned from past warm-ups, at first 20 min per kelvin lacking, at most 3 h")

@@ -112,7 +112,12 @@ public final class TuningWords {
             ? "there is nothing to set"
             : moved == 0
                 ? "every setting is as good as can be found"
-                : moved + " of " + tuning.changes().size() + " settings change";
+                : say(
+                    "{} of {} {} {}",
+                    moved,
+                    tuning.changes().size(),
+                    tuning.changes().size() == 1 ? "setting" : "settings",
+                    moved == 1 ? "changes" : "change");
     List<Aim> missed = tuning.after().missed();
     return say(
         "{}; {}",

@@ -120,7 +120,8 @@ public final class WallRuns {
   public List<Fixing> hang(Section from, List<String> named) {
     if (named.size() > 1) {
       from.value(FIXED_TO)
-          .ifPresent(v -> v.problem("found several walls, expected the one a radiator hangs on"));
+          .ifPresent(
+              v -> v.problem("found several walls, expected the one the radiator is fixed to"));
     }
     if (named.isEmpty()) {
       return outside.isEmpty() ? List.of() : Fixing.outside(outside.iterator().next());
