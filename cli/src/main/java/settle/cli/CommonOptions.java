@@ -33,7 +33,7 @@ final class CommonOptions {
     return out;
   }
 
-  /** In which form it talks. */
+  /** The form of the output. */
   Speech speech() {
     return speech;
   }

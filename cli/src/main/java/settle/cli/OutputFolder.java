@@ -61,7 +61,7 @@ final class OutputFolder implements AutoCloseable {
       Files.createDirectories(place.getParent());
     }
     // Beside a new folder, to become it in one stroke; inside one that is there, which may be on
-    // another file system than what it hangs in. Not a temporary folder in the system's sense:
+    // another file system than its parent. Not a temporary folder in the system's sense:
     // those are for their owner's eyes only, and permissions move along.
     Path beside = there ? target : target.getParent();
     draft =

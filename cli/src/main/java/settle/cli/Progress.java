@@ -18,7 +18,7 @@ final class Progress implements AutoCloseable {
   /** Time between two pictures of the bar [ns]: smooth to the eye and nothing to the run. */
   private static final long PERIOD = 100_000_000;
 
-  /** What is told of the time left before this is a guess [ns]. */
+  /** Time before which an estimate of the time left is a guess [ns]. */
   private static final long FIRST_ESTIMATE = 700_000_000;
 
   private final PrintWriter err;

@@ -37,7 +37,7 @@ final class StudyRun {
     void to(Writer writer) throws IOException;
   }
 
-  /** Finds it out. */
+  /** Work that finds the answer. */
   @FunctionalInterface
   interface Work {
 

@@ -8,7 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.Layout;
 import settle.scenarios.document.PlainText;
 
-/** How a command talks: progress, result, trouble. */
+/** Output of a command: progress, result, errors. */
 final class Talk {
 
   private final Speech speech;
@@ -29,7 +29,7 @@ final class Talk {
     layout = new Layout(terminal.width(), speech.full());
   }
 
-  /** Where it says how far it is. */
+  /** The progress shown to the user. */
   Progress progress() {
     return progress;
   }

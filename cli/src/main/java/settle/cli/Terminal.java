@@ -12,11 +12,11 @@ import settle.cli.output.Layout;
  */
 record Terminal(boolean watched, int width, String program) {
 
-  /** Nobody watches and nothing is known. */
+  /** No terminal, and no known width. */
   static final Terminal NONE = new Terminal(false, Layout.USUAL_WIDTH, "settle");
 
   /**
-   * What the process was told.
+   * From the environment of the process.
    *
    * @param watched whether someone watches standard error
    * @param environment of the process

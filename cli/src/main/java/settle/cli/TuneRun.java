@@ -109,7 +109,7 @@ final class TuneRun {
         ExitStatus.COULD_NOT_FINISH, "cannot write " + FileTrouble.describe(e, request.write()), e);
   }
 
-  /** Writes the tuned text, once it is sure that it says what was found. */
+  /** Writes the tuned text once it has been read back and says what was found. */
   private void writeScenario(String typed, Tuning tuning) throws Failure {
     List<Setting> moved =
         tuning.changes().stream().filter(Tuning.Change::moved).map(Tuning.Change::setting).toList();

@@ -97,7 +97,7 @@ public final class CheckText {
     places.forEach(
         (value, where) -> {
           String all = String.join(", ", where);
-          // A list is told from the next one by what stands before it.
+          // The words before a list separate it from the next.
           boolean list = value.contains(", ");
           values.add(all.isEmpty() ? value : list ? all + ": " + value : value + " in " + all);
         });

@@ -4,7 +4,7 @@ package settle.cli.output;
  * How text is set.
  *
  * @param width longest line [characters]
- * @param full whether all that is known is said, or the answer and what it hangs on
+ * @param full whether everything is printed, or only the answer and what it rests on
  */
 public record Layout(int width, boolean full) {
 

@@ -94,7 +94,7 @@ public record Key(String words, List<Sample> samples) {
     return new Key(words, looks.stream().<Sample>map(MarkerSample::new).toList());
   }
 
-  /** Words that go for all of the chart. */
+  /** A note on the whole chart. */
   public static Key note(String words) {
     return new Key(words, List.of());
   }

@@ -73,7 +73,7 @@ public sealed interface Mark {
     }
   }
 
-  /** How the area of a bar is told from others, without colour. */
+  /** Pattern of a bar, so that it differs without colour. */
   enum Pattern {
     FULL,
     HATCHED,

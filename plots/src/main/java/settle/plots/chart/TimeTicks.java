@@ -14,7 +14,7 @@ import java.util.Optional;
  */
 public record TimeTicks(boolean sinceSomething, Optional<LocalDate> firstDay) {
 
-  /** Steps between labels that people read without reckoning [h]. */
+  /** Steps between labels that people read without arithmetic [h]. */
   private static final double[] STEPS = {
     1 / 60.0, 2 / 60.0, 5 / 60.0, 10 / 60.0, 0.25, 0.5, 1, 2, 3, 6, 12, 24, 48, 168, 336, 672
   };

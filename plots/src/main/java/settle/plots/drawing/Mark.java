@@ -13,7 +13,7 @@ public sealed interface Mark {
     void words(Words words);
   }
 
-  /** Shows itself. */
+  /** Draws itself. */
   void on(Surface surface);
 
   /** A filled shape. */

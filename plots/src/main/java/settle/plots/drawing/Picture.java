@@ -12,7 +12,7 @@ public interface Picture {
   /** Short name, fit for a file name. */
   String name();
 
-  /** What it shows. */
+  /** What is drawn. */
   String title();
 
   /** What it says, in a sentence or two, from the figures it was drawn from. */

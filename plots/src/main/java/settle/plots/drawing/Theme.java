@@ -1,7 +1,7 @@
 package settle.plots.drawing;
 
 /**
- * The look of every picture: dark ink on white, few colours, and nothing told by colour alone.
+ * The look of every picture: dark ink on white, few colours, and nothing that depends on colour alone.
  * Colours are 0xRRGGBB. Sizes are for a picture 960 wide: shown 1600 wide the smallest letters are
  * 23 px high, on A4 between margins 7.5 pt.
  */
@@ -13,7 +13,7 @@ public final class Theme {
   /** Letters, axes, the want-temperature. */
   public static final int INK = 0x1d2329;
 
-  /** Second-rank words. */
+  /** Secondary text. */
   public static final int FAINT_INK = 0x565d63;
 
   /** The palest ink a line may have. */

@@ -34,7 +34,7 @@ public final class BenchFigures {
     throttles = findings.rig().loop().filter(HysteresisLoop::throttles).isPresent();
   }
 
-  /** Everything, as a document has it. */
+  /** Writes all figures to a document. */
   private void write(Document document) {
     new Figures<BenchFindings>()
         .part("valve", f -> f, VALVE)
@@ -47,7 +47,7 @@ public final class BenchFigures {
   }
 
   /**
-   * What is told of it.
+   * The study of it.
    *
    * @param others which other valves there are
    * @param beware what the reader should know first

@@ -25,12 +25,12 @@ public interface Document {
 
   void texts(String id, List<String> values);
 
-  /** That there is no such thing. */
+  /** A value that is absent. */
   void nothing(String id);
 
-  /** An object of which figures are known. */
+  /** An object with its figures. */
   <T> void part(String id, T of, Figures<T> figures);
 
-  /** Several of one kind. */
+  /** A list of objects of one kind. */
   <T> void list(String id, List<T> of, Figures<T> figures);
 }

@@ -12,7 +12,7 @@ import java.util.function.ToLongFunction;
 import settle.plots.words.Unit;
 
 /**
- * What is known of one kind of thing, figure by figure, in the order in which it is told. A list is
+ * What is known of one kind of thing, figure by figure, in the order in which it is shown. A list is
  * written down in one go; what follows a figure without naming another is said of that figure.
  *
  * @param <T> what the figures are read from
@@ -42,7 +42,7 @@ public final class Figures<T> {
         of -> unit.text(read.applyAsDouble(of)));
   }
 
-  /** A number that there may not be. */
+  /** A number that may be absent. */
   public Figures<T> maybe(String name, Unit unit, Function<T, OptionalDouble> read) {
     return number(name, unit, of -> read.apply(of).orElse(Double.NaN));
   }
@@ -57,7 +57,7 @@ public final class Figures<T> {
         of -> "");
   }
 
-  /** How many. */
+  /** A count. */
   public Figures<T> count(String id, ToLongFunction<T> read) {
     return add(
         id,
@@ -71,7 +71,7 @@ public final class Figures<T> {
     return words(id, (document, of) -> document.text(id, read.apply(of)), read);
   }
 
-  /** A text that there may not be. */
+  /** A text that may be absent. */
   public Figures<T> maybeText(String id, Function<T, Optional<String>> read) {
     return words(
         id,
@@ -80,7 +80,7 @@ public final class Figures<T> {
         of -> read.apply(of).orElse(""));
   }
 
-  /** Which of several, in small letters. */
+  /** A constant of an enumeration, in small letters. */
   public Figures<T> word(String id, Function<T, ? extends Enum<?>> read) {
     return text(id, of -> word(read.apply(of)));
   }
@@ -89,13 +89,13 @@ public final class Figures<T> {
     return one.name().toLowerCase(Locale.ROOT);
   }
 
-  /** Whether it is so. */
+  /** A yes or no. */
   public Figures<T> flag(String id, Predicate<T> read) {
     return words(
         id, (document, of) -> document.flag(id, read.test(of)), of -> read.test(of) ? "yes" : "no");
   }
 
-  /** Whether it is so, where that is known. */
+  /** A yes or no, where that is known. */
   public Figures<T> maybeFlag(String id, Function<T, Optional<Boolean>> read) {
     return words(
         id,
@@ -108,12 +108,12 @@ public final class Figures<T> {
     return words(id, (document, of) -> document.texts(id, read.apply(of)), of -> "");
   }
 
-  /** A thing that it has. */
+  /** A part. */
   public <P> Figures<T> part(String id, Function<T, P> read, Figures<P> figures) {
     return part(id, read, part -> figures);
   }
 
-  /** A thing that it has, of which other figures are known than of others of its kind. */
+  /** A part whose list of figures depends on the part. */
   public <P> Figures<T> part(String id, Function<T, P> read, Function<P, Figures<P>> figures) {
     return words(
         id,
@@ -124,7 +124,7 @@ public final class Figures<T> {
         of -> "");
   }
 
-  /** A thing that it may have. */
+  /** A part that may be absent. */
   public <P> Figures<T> maybePart(String id, Function<T, Optional<P>> read, Figures<P> figures) {
     return words(
         id,
@@ -135,12 +135,12 @@ public final class Figures<T> {
         of -> "");
   }
 
-  /** Several things of one kind that it has. */
+  /** A list of parts. */
   public <P> Figures<T> list(String id, Function<T, List<P>> read, Figures<P> figures) {
     return words(id, (document, of) -> document.list(id, read.apply(of), figures), of -> "");
   }
 
-  /** Several things that it may have. */
+  /** A list of parts that may be absent. */
   public <P> Figures<T> maybeList(
       String id, Function<T, Optional<List<P>>> read, Figures<P> figures) {
     return words(
@@ -162,13 +162,13 @@ public final class Figures<T> {
     return column(heading, Unit.NONE, shown);
   }
 
-  /** All of those. */
+  /** All figures of another list. */
   public Figures<T> all(Figures<T> others) {
     all.addAll(others.all);
     return this;
   }
 
-  /** All of those of something that it has. */
+  /** All figures of a part. */
   public <P> Figures<T> all(Function<T, P> has, Figures<P> others) {
     others.all.forEach(figure -> all.add(figure.of(has)));
     return this;
@@ -200,12 +200,12 @@ public final class Figures<T> {
     return instead(last().where(row));
   }
 
-  /** In such a row a reader should not miss it. */
+  /** Emphasised in such rows. */
   public Figures<T> strong(Predicate<T> row) {
     return instead(last().strong(row));
   }
 
-  /** Writes those that have a name. */
+  /** Writes the figures that have a name. */
   public void write(Document document, T of) {
     for (Figure<T> figure : all) {
       if (!figure.id().isEmpty()) {

@@ -10,7 +10,7 @@ import settle.sim.demo.Change;
 import settle.sim.demo.Demonstration;
 import settle.sim.demo.Figure;
 
-/** What is known of demonstrations: what they are, and what came of those that were run. */
+/** Figures of demonstrations: what they are, and the results of those that were run. */
 public final class LessonFigures {
 
   private LessonFigures() {}

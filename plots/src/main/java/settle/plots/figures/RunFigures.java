@@ -25,7 +25,7 @@ import settle.sim.source.Carrier;
 import settle.sim.study.ErrorEstimate;
 import settle.sim.study.ErrorEstimate.RoomError;
 
-/** What is known of runs of a house: its rooms, source, water, branches, and how exact that is. */
+/** Figures of runs of a house: rooms, source, water, branches, numerical error. */
 public final class RunFigures {
 
   private final House house;
@@ -43,7 +43,7 @@ public final class RunFigures {
     this.errors = List.copyOf(errors);
   }
 
-  /** Everything, as a document has it. */
+  /** Writes all figures to a document. */
   public void write(Document document) {
     document.number("stepSeconds", house.run().shortestStep(), 6);
     document.list("arrangements", runs, arrangement());
@@ -129,7 +129,7 @@ public final class RunFigures {
         .number("shortfallOnceWarm", Unit.DEGREE_HOURS, RoomFigures::shortfallOnceWarm);
   }
 
-  /** What heats it. */
+  /** Heat that a room gets. */
   private static final Figures<RoomFigures> HEAT =
       new Figures<RoomFigures>()
           .number("rated", Unit.WATTS, r -> r.heat().rated())
@@ -186,7 +186,7 @@ public final class RunFigures {
     return byRoom("Room", warmth());
   }
 
-  /** What heats them: what emitters give, and what pipes in the room do. */
+  /** Heat from emitters and from pipes, room by room. */
   public Table heats() {
     return byRoom("Heat", HEAT);
   }
@@ -374,7 +374,7 @@ public final class RunFigures {
             .all(branch()));
   }
 
-  /** How far the figures of a room move when everything is reckoned finer. */
+  /** How far the figures of a room move at higher resolution. */
   private static final Figures<RoomError> ROOM_ERROR =
       new Figures<RoomError>()
           .text("name", RoomError::name)
@@ -401,7 +401,7 @@ public final class RunFigures {
   /** A room of an arrangement whose figures move. */
   private record ErrorRow(String arrangement, RoomError room) {}
 
-  /** How far the figures move when everything is reckoned finer; none where it was not asked. */
+  /** How far the figures move at higher resolution; empty where that was not asked for. */
   public List<Table> errors() {
     if (errors.isEmpty()) {
       return List.of();

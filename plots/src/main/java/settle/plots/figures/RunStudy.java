@@ -43,7 +43,7 @@ public record RunStudy(
     defaults = List.copyOf(defaults);
   }
 
-  /** All of it. */
+  /** The whole answer. */
   public Study study() {
     Comparison comparison = new Comparison(house, runs);
     RunFigures figures = new RunFigures(house, runs, errors);

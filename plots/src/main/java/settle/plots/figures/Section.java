@@ -8,13 +8,13 @@ import settle.plots.words.Points;
 /** Part of a study: words, tables, lists and pictures of one subject, in that order. */
 public final class Section {
 
-  /** Who sees it. */
+  /** Which readers see the section. */
   public enum Extent {
-    /** Every reader. */
+    /** All readers. */
     SHORT,
-    /** Whoever asks for all of it. */
+    /** Readers who ask for everything. */
     FULL,
-    /** Only a page has it. */
+    /** Readers of the page. */
     PAGE
   }
 
@@ -27,7 +27,7 @@ public final class Section {
     BOX,
     /** What the reader should know before believing it. */
     BEWARE,
-    /** For who lives in the house: all of them fit one sheet. */
+    /** For the householder; all of them together fit one sheet. */
     HOUSEHOLDER,
     /** For the designer: it begins a sheet. */
     DESIGNER
@@ -95,7 +95,7 @@ public final class Section {
     return tables(List.of(table));
   }
 
-  /** Something with its name before it. */
+  /** Words with a name before them. */
   Section line(String name, List<String> words) {
     lines.add(new Points(name, words));
     return this;
@@ -109,7 +109,7 @@ public final class Section {
     return this;
   }
 
-  /** What is to be said of all that, a paragraph each. */
+  /** Notes, a paragraph each. */
   Section notes(Collection<String> paragraphs) {
     paragraphs.stream().filter(n -> !n.isEmpty()).forEach(notes::add);
     return this;

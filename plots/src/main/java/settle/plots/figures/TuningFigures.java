@@ -25,7 +25,7 @@ import settle.sim.tuning.Tuning.Change;
 import settle.sim.tuning.Tuning.Performance;
 import settle.sim.tuning.Worth;
 
-/** What is known of a tuning: the settings, what they do to house and rooms. */
+/** Figures of a tuning: the settings, and what they do to house and rooms. */
 public final class TuningFigures {
 
   private final Tuning tuning;
@@ -41,7 +41,7 @@ public final class TuningFigures {
     house = tuning.found().house();
   }
 
-  /** Everything, as a document has it. */
+  /** Writes all figures to a document. */
   private void write(Document document) {
     new Figures<Tuning>()
         .text("arrangement", t -> t.found().arrangement().name())
@@ -55,7 +55,7 @@ public final class TuningFigures {
   }
 
   /**
-   * What is told of it.
+   * The study of it.
    *
    * @param beware what the reader should know before following it
    */

@@ -31,7 +31,7 @@ import settle.sim.study.Shortage;
 import settle.sim.study.Verdict;
 import settle.sim.study.WarmUps.WarmUp;
 
-/** What is known of verdicts on a house. */
+/** Figures of verdicts on a house. */
 public final class VerdictFigures {
 
   private static final double HOURS_PER_DAY = 24;
@@ -134,7 +134,7 @@ public final class VerdictFigures {
     return Table.of(1, rows(verdict), room());
   }
 
-  /** The few figures that who lives there may remember. */
+  /** The few figures a householder may remember. */
   public Table householder(List<Verdict> verdicts) {
     List<HouseholderAnswer> answers =
         verdicts.stream().map(v -> new HouseholderAnswer(new Answer(house, v))).toList();

@@ -33,7 +33,7 @@ public record VerdictStudy(
     doubts = List.copyOf(doubts);
   }
 
-  /** All of it. */
+  /** The whole answer. */
   public Study study() {
     VerdictFigures figures = new VerdictFigures(house);
     List<Answer> answers = verdicts.stream().map(v -> new Answer(house, v)).toList();

@@ -87,7 +87,7 @@ record LoadLinePicture(BenchFindings findings) {
     return most;
   }
 
-  /** What heats are told in [W]: kilowatts unless all are small. */
+  /** Unit of heat on the axes [W]: kilowatts unless all values are small. */
   private double unit() {
     return most() < 1000 ? 1 : 1000;
   }

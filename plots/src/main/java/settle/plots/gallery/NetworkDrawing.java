@@ -246,7 +246,7 @@ final class NetworkDrawing {
     besideVessel("out ", HouseColumn.FLOW, base);
   }
 
-  /** What comes back to it from them. */
+  /** What returns to the source. */
   private void in(double base) {
     besideVessel("in ", HouseColumn.RETURN, base);
   }

@@ -120,7 +120,7 @@ record SourceAtWork(Comparison comparison, TimeWindow window) {
     return Courses.ofMeans(trace, trace.column(column), window, scale);
   }
 
-  /** Every start, or every so-manieth where all would run together. */
+  /** Every start, or every n-th where all would run together. */
   private static List<Mark> at(double[] starts, DoubleFunction<Mark> mark) {
     int every = Math.max(1, (starts.length + Starts.MOST - 1) / Starts.MOST);
     List<Mark> marks = new ArrayList<>();

@@ -10,7 +10,7 @@ public final class Accuracy {
   private Accuracy() {}
 
   /**
-   * How far the figures move when everything is reckoned finer.
+   * How far the figures move at higher resolution.
    *
    * @param errors one per run, at least one
    */

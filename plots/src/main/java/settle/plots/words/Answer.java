@@ -97,7 +97,7 @@ public record Answer(House house, Verdict verdict) {
             Quantities.setting(weathers.get(weathers.size() - 1).outdoor()));
   }
 
-  /** Whether runs say so, in brackets. */
+  /** Which runs confirm it, in brackets. */
   private String confirmed() {
     String run =
         "run at "
@@ -299,7 +299,7 @@ public record Answer(House house, Verdict verdict) {
             Listing.of(reasons)));
   }
 
-  /** Why a house does not stand still; nothing of what lets it. */
+  /** Why a house does not settle; empty for reasons that do not prevent it. */
   private static Optional<String> reason(RestStatus.Kind kind) {
     return switch (kind) {
       case NOT_FOUND -> Optional.of("no rest was found");
@@ -425,7 +425,7 @@ public record Answer(House house, Verdict verdict) {
         Quantities.tolerance(house.wantTolerance()));
   }
 
-  /** What of all this is not confirmed by a run. */
+  /** Which figures are confirmed by a run and which are not. */
   public static String notRun() {
     return "Run: the house in steady weather until it settles or repeats, and the warm-ups. At rest, not run: load, output, held to, flow temperatures, season, comfort and odds.";
   }

@@ -28,27 +28,27 @@ public record BenchWords(BenchFindings findings) {
   private static final double HUNTING = 2 * Course.SETTLED_WITHIN;
 
   /** What the short answer leaves out. */
-  public static final String MORE = "branch, load line, room, what was left out, other valves";
+  public static final String MORE = "the branch, the load line, runs in the room, what was left out and other valves";
 
-  /** What EN 215 has from where. */
+  /** Sources of the figures of EN 215. */
   public static final String ABOUT_EN_215 =
       "EN 215 (2004 with A1:2006, and 2019): the standard was not at hand. Figures and limits are from memory, without clause"
           + " numbers; the hysteresis limit of 1 K is also given in trade literature. For W the limit is that of a head with"
           + " built-in sensor; with a remote sensor it is 0.75 K.";
 
-  /** How it is tested by itself. */
+  /** Conditions of the test on the rig. */
   public static final String ON_RIG =
       "10 kPa across the valve, water at 50 °C, temperature at the head raised and lowered slowly.";
 
-  /** How it is tested in its branch. */
+  /** Conditions of the test in the branch. */
   public static final String IN_BRANCH =
       "The network is solved with the other valves nominally open.";
 
-  /** How it is held against its load. */
+  /** Conditions of the load lines. */
   public static final String AGAINST_LOAD =
       "Without gains; where load line and valve line cross, the room is at rest.";
 
-  /** What stands for a loop that there is none of. */
+  /** Shown where a valve has no hysteresis loop. */
   public static final String NO_CURVE =
       "none: integral action lets it rest at its set-point at any opening";
 
@@ -183,7 +183,7 @@ public record BenchWords(BenchFindings findings) {
     };
   }
 
-  /** What the rig read of it. */
+  /** What the rig measured of a figure. */
   public static String read(En215.Reading reading) {
     if (reading.value().isEmpty()) {
       return "not modelled";
@@ -193,7 +193,7 @@ public record BenchWords(BenchFindings findings) {
         : kelvin(reading.value().get());
   }
 
-  /** The most allowed. */
+  /** The limit of a figure. */
   public static String limit(En215 figure) {
     return figure == En215.RESPONSE_TIME
         ? Quantities.duration(figure.limit())
@@ -243,7 +243,7 @@ public record BenchWords(BenchFindings findings) {
         : "keeps swinging";
   }
 
-  /** Whether and how soon it settles, as a sentence has it. */
+  /** Whether and how soon the room settles, as part of a sentence. */
   public static String settled(Course course) {
     if (course.settlingTime() == 0) {
       return "settled at once";

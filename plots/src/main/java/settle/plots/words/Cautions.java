@@ -2,7 +2,7 @@ package settle.plots.words;
 
 import java.util.List;
 
-/** What must be said wherever figures are handed on. */
+/** Cautions to be printed wherever figures are. */
 public final class Cautions {
 
   private static final List<String> ALL =

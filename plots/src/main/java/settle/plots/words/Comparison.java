@@ -29,7 +29,7 @@ public record Comparison(House house, List<RunResult> results) {
   /** Starts closer than this are not worth a word [1/d]. */
   private static final double ALIKE_STARTS = 6;
 
-  /** Nor are those closer than this share [-]. */
+  /** Starts closer than this share are not worth a word either [-]. */
   private static final double ALIKE_STARTS_SHARE = 0.2;
 
   /** Energy used closer than this share is not worth a word [-]. */
@@ -152,7 +152,7 @@ public record Comparison(House house, List<RunResult> results) {
     return best;
   }
 
-  /** What else tells them apart, whichever way it speaks. */
+  /** Other differences between the two, whichever they favour. */
   private static void addDifferences(
       List<String> sentences, Verdict a, Verdict b, Optional<Criterion> deciding) {
     String whose = deciding.isPresent() ? "Its" : "With the first, the";

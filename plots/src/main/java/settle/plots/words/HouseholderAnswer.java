@@ -34,7 +34,7 @@ public final class HouseholderAnswer {
     return answer;
   }
 
-  /** Yes, only just or no, for who lives there. */
+  /** Yes, only just or no, for the householder. */
   public String plain() {
     return switch (verdict.outcome()) {
       case YES -> "Yes. " + asYouWant() + ".";

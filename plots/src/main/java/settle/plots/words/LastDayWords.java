@@ -50,7 +50,7 @@ public record LastDayWords(RoomFigures room) {
     return last().drift() > 0 ? ", still rising at the end" : ", still falling at the end";
   }
 
-  /** Whether it hardly moves, though not where it would rest. */
+  /** Whether the room hardly moves, though not at its temperature at rest. */
   private boolean isStill() {
     return last().most() - last().least() <= LastDay.AGREEMENT;
   }

@@ -23,7 +23,7 @@ public final class Lesson {
     return runs;
   }
 
-  /** What it shows. */
+  /** What is drawn. */
   public Demonstration demonstration() {
     return runs.demonstration();
   }
@@ -48,12 +48,12 @@ public final class Lesson {
     return filled(wording().before());
   }
 
-  /** The second likewise. */
+  /** The second version in few words. */
   public String after() {
     return filled(wording().after());
   }
 
-  /** How a figure is told. */
+  /** Words for a figure. */
   public ReadingWords words(Figure figure) {
     return new ReadingWords(figure.reading(), runs.house().water());
   }

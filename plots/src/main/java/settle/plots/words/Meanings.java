@@ -27,7 +27,7 @@ public record Meanings(Comparison comparison) {
 
   private static final double HALF_HOUR = 1800;
 
-  /** How the rooms keep want once they are warm. */
+  /** How well the rooms keep want once they are warm. */
   public String ofRooms() {
     return perArrangement(
         (verdict, name) -> {
@@ -46,7 +46,7 @@ public record Meanings(Comparison comparison) {
         });
   }
 
-  /** Who is warm when. */
+  /** When each room is warm. */
   public String ofWarmUp() {
     return perArrangement(
         (verdict, name) -> {
@@ -256,7 +256,7 @@ public record Meanings(Comparison comparison) {
         : "not every room is warm in every heating period";
   }
 
-  /** What a head makes of the room, given how far it is behind [K]. */
+  /** What a head senses of the room, given how far it lags behind [K]. */
   private static String sensed(double behind) {
     String difference = Quantities.difference(Math.abs(behind));
     if (difference.equals(Quantities.difference(0))) {

@@ -24,12 +24,12 @@ public final class Notices {
     this.same = same;
   }
 
-  /** A notice by itself. */
+  /** The sentence of one notice. */
   public static String of(Notice notice) {
     return new Notices(List.of(notice)).words();
   }
 
-  /** Each by itself. */
+  /** A sentence for each notice. */
   public static List<String> each(List<Notice> notices) {
     return notices.stream().map(Notices::of).toList();
   }
@@ -202,7 +202,7 @@ public final class Notices {
         kilowatts(1));
   }
 
-  /** What it is about, before what is said of it. */
+  /** What the notice is about, with a colon. */
   private String about() {
     return named() + ": ";
   }

@@ -19,10 +19,10 @@ import settle.sim.study.Verdict;
  */
 public record OddsWords(Odds odds, Spreads spreads) {
 
-  /** Headings of what is said. */
+  /** Heading of the share of houses. */
   public static final String KEEPS_UP = "Odds";
 
-  /** The other one. */
+  /** Heading of the ranking. */
   public static final String MATTERS = "What matters most";
 
   /** What is said where no houses were tried. */
@@ -138,7 +138,7 @@ public record OddsWords(Odds odds, Spreads spreads) {
         + ": rank correlation with how cold the coldest room gets, 1 where nothing else matters.";
   }
 
-  /** For who lives there, in a table's cell. */
+  /** The share for the householder, in a table's cell. */
   public String brief() {
     String brief = odds.estimate().ofHundred() + " (" + error() + ")";
     return odds.headsTurnedUp().keepUp() > odds.estimate().keepUp()

@@ -53,7 +53,7 @@ public record PlantMeanings(Comparison comparison) {
         });
   }
 
-  /** Who gets the water. */
+  /** How the water divides between the branches. */
   public String ofBranchFlows() {
     return perArrangement(
         result -> {

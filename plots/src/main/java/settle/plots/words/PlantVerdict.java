@@ -44,7 +44,7 @@ public record PlantVerdict(House house, RunResult result) {
     return share < STARVED;
   }
 
-  /** The sentences that are worth their room in a verdict. */
+  /** The sentences worth including in a verdict. */
   List<String> sentences() {
     List<String> sentences = new ArrayList<>();
     PlantFigures plant = result.plant();

@@ -7,7 +7,7 @@ import settle.sim.house.WaterProperties;
  * How people read what a demonstration shows: unit, sensible digits, a few words.
  *
  * @param reading what is read
- * @param water the water in the house, by which flows are told in litres
+ * @param water the water in the house, by which flows are given in litres
  */
 public record ReadingWords(Reading reading, WaterProperties water) {
 
@@ -36,7 +36,7 @@ public record ReadingWords(Reading reading, WaterProperties water) {
     return reading.ofRoom() ? "°C" : unit();
   }
 
-  /** A value in SI as a document has it. */
+  /** A value in SI, converted to its unit in a document. */
   public double written(double value) {
     return measure()
         .written(measure() == Unit.LITRES_PER_HOUR ? water.litresPerHour(value) : value);
@@ -70,7 +70,7 @@ public record ReadingWords(Reading reading, WaterProperties water) {
     return Math.rint(10 * value) / 10;
   }
 
-  /** What its course shows. */
+  /** What a curve of it shows. */
   public static String course(Reading reading) {
     return switch (reading) {
       case ROOM_TEMPERATURE, HIGHEST_TEMPERATURE, LOWEST_TEMPERATURE, SWING, WARM_UP ->

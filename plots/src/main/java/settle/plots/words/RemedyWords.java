@@ -16,7 +16,7 @@ final class RemedyWords {
 
   private RemedyWords() {}
 
-  /** What together makes it yes, a line each; or that it was not found. */
+  /** The remedies that together hold every room, a line each; or that none were found. */
   static List<String> cure(Remedies remedies) {
     List<String> lines = new ArrayList<>();
     if (remedies.cure().isPresent()) {
@@ -108,7 +108,7 @@ final class RemedyWords {
         .collect(Collectors.joining(", "));
   }
 
-  /** How much of what each room lacks it brings. */
+  /** How much of each room's shortfall a remedy makes up. */
   private static String brought(Remedy remedy) {
     if (remedy.effects().isEmpty()) {
       return "";

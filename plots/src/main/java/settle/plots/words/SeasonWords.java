@@ -79,7 +79,7 @@ record SeasonWords(House house, Season season) {
     return Quantities.number(joules / Times.KILOWATT_HOUR, 0) + " kWh";
   }
 
-  /** What it takes and costs, for who pays. */
+  /** What a season uses and costs, for the householder. */
   String bill() {
     Season.Year year = season.asControlled();
     return year.consumption()

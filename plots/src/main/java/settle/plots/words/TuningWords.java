@@ -37,7 +37,7 @@ public final class TuningWords {
   public static final String MORE =
       "what it does day by day and room by room, and how it was worked out";
 
-  /** Money below which thousandths are told. */
+  /** Amount below which thousandths are shown [currency]. */
   private static final double SMALL_CHANGE = 0.1;
 
   private final Tuning tuning;
@@ -91,7 +91,7 @@ public final class TuningWords {
         + (value > 1 ? " turns" : " turn");
   }
 
-  /** By how much a setting is off, with its unit. */
+  /** A difference of a setting, with its unit. */
   private static String difference(Setting setting, double off) {
     return switch (setting.kind()) {
       case HEAD, FLOW_TEMPERATURE, CURVE_SHIFT, THERMOSTAT_DIFFERENTIAL ->
@@ -300,7 +300,7 @@ public final class TuningWords {
         .orElse(0);
   }
 
-  /** How the settings fare in the houses it may be. */
+  /** How the settings do in houses drawn over the spreads. */
   public List<String> spreads() {
     OverSpreads before = tuning.before().spreads();
     OverSpreads after = tuning.after().spreads();

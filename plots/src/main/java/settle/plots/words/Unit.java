@@ -9,7 +9,7 @@ import settle.sim.units.Times;
 public enum Unit {
   NONE("", "", 1, 0, 4),
   FACTOR("factor", "Factor", 1, 2, 4),
-  /** A share of one, told in per cent where people read it. */
+  /** A share of one, shown in per cent. */
   SHARE("%", "Share", 1, 0, 4),
   /** Likewise, where the name says that it is one: an authority, an opening. */
   RATIO("%", "", 1, 0, 4),
@@ -46,7 +46,7 @@ public enum Unit {
     this.decimals = decimals;
   }
 
-  /** As it is written under a heading. */
+  /** The value as it stands in a table. */
   public String symbol() {
     return symbol;
   }
@@ -56,7 +56,7 @@ public enum Unit {
     return suffix;
   }
 
-  /** A value in SI as a document has it. */
+  /** A value in SI, converted to its unit in a document. */
   public double written(double si) {
     return si / inSi;
   }

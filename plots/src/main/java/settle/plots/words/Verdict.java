@@ -29,7 +29,7 @@ public record Verdict(House house, RunResult result) {
   /** Degree-hours short after the first warm-up, below which it is not worth a word [K h]. */
   private static final double NOTABLE_SHORTFALL = 1;
 
-  /** Length of a run from which on sums are told by the day, too [d]. */
+  /** Length of a run from which sums are also given per day [d]. */
   private static final double WEEKS = 14;
 
   /** A room this far above want in the end deserves an explanation [K]. */
@@ -243,7 +243,7 @@ public record Verdict(House house, RunResult result) {
         : all + " (" + Quantities.degreeHours(room.shortfallOnceWarm() / days) + " a day)";
   }
 
-  /** Settling above want by design is told apart; here only what goes beyond it counts. */
+  /** Settling above want by design is reported separately; only overshoot beyond it counts. */
   private void addOvershoot(List<String> sentences) {
     heatedRooms().stream()
         .filter(r -> r.overshoot() - rise(r) >= NOTABLE_OVERSHOOT)

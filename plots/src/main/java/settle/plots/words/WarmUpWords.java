@@ -37,7 +37,7 @@ record WarmUpWords(House house, Verdict verdict) {
         Quantities.duration(house.aims().warmUp().orElseThrow()));
   }
 
-  /** The one that takes longest. */
+  /** The warm-up that takes longest. */
   static WarmUp slowest(List<WarmUp> rooms) {
     return rooms.stream()
         .max(Comparator.comparingDouble(r -> r.time().orElse(Double.POSITIVE_INFINITY)))
@@ -60,7 +60,7 @@ record WarmUpWords(House house, Verdict verdict) {
         + ".";
   }
 
-  /** What held it back; nothing where the answer names another reason. */
+  /** What limited the warm-up; empty where the answer names another reason. */
   private String limit(Limit limit) {
     boolean source = limit == Limit.SOURCE;
     boolean sourceIsReason =

@@ -233,7 +233,7 @@ public final class ControlSection {
    *
    * @param source what it acts on
    * @param it what messages call that
-   * @param arrangements whose actuators an interlock goes by
+   * @param arrangements whose actuators operate an interlock
    */
   public Control read(Source source, String it, List<Arrangement> arrangements) {
     String first = rooms.isEmpty() ? "" : rooms.get(0);

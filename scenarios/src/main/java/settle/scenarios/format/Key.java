@@ -17,7 +17,7 @@ import java.util.Map;
 public record Key(
     String name, Form form, boolean required, String about, String fallback, String reason) {
 
-  /** The key that tells kinds apart. */
+  /** The key that names the kind. */
   public static final String KIND = "kind";
 
   /** A key that must be there. */
@@ -42,7 +42,7 @@ public record Key(
     return required(name, new Form.Choice(List.copyOf(meanings.keySet())), about);
   }
 
-  /** The same key where it may be left out. */
+  /** This key as an optional one. */
   public Key mayBeLeftOut() {
     return new Key(name, form, false, about, fallback, reason);
   }

@@ -26,14 +26,14 @@ public record Table(String about, List<Key> keys, List<Alternatives> alternative
     return new Table(about, List.of(keys), List.of());
   }
 
-  /** The same section with one more key before all others. */
+  /** This section with one more key before all others. */
   public Table headed(Key first) {
     List<Key> all = new ArrayList<>(List.of(first));
     all.addAll(keys);
     return new Table(about, List.copyOf(all), alternatives);
   }
 
-  /** The same section with more independent keys, which stand before those that exclude others. */
+  /** This section with more independent keys, before those that exclude others. */
   public Table and(Key... more) {
     int independent = keys.size() - alternatives.stream().mapToInt(a -> a.keys().size()).sum();
     List<Key> all = new ArrayList<>(keys);
@@ -41,12 +41,12 @@ public record Table(String about, List<Key> keys, List<Alternatives> alternative
     return new Table(about, List.copyOf(all), alternatives);
   }
 
-  /** The same section, exactly one of some more keys. */
+  /** This section with more keys, exactly one of which is given. */
   public Table oneOf(Key... choices) {
     return with(new Alternatives(true, List.of(choices)));
   }
 
-  /** The same section, at most one of some more keys. */
+  /** This section with more keys, at most one of which is given. */
   public Table atMostOneOf(Key... choices) {
     return with(new Alternatives(false, List.of(choices)));
   }

@@ -227,7 +227,7 @@ final class ArrangementsReader {
       return keys.with(one, other).value(one).or(() -> keys.with(other, one).value(other));
     }
 
-    /** Its own name; null where it goes by its emitter's. */
+    /** Its own name; null where it has its emitter's. */
     private String name() {
       Optional<Value> name = own.value(ArrangementKeys.NAME);
       keys.common()

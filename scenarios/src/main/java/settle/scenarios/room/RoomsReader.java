@@ -64,7 +64,7 @@ public final class RoomsReader {
   /** Surfaces that lead to rooms: read after all rooms, whose sizes they need. */
   private final List<ToRoom> toRooms = new ArrayList<>();
 
-  /** Air exchanges, likewise. */
+  /** Air exchanges, resolved in the same way. */
   private final List<Exchange> exchanges = new ArrayList<>();
 
   private record Exchange(String room, String other, Value value) {}

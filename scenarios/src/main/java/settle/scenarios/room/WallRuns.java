@@ -116,7 +116,7 @@ public final class WallRuns {
     }
   }
 
-  /** Where a radiator hangs: on the wall it names, else on the first to outdoors, if any. */
+  /** The wall a radiator is fixed to: the one named, else the first to outdoors, if any. */
   public List<Fixing> hang(Section from, List<String> named) {
     if (named.size() > 1) {
       from.value(FIXED_TO)

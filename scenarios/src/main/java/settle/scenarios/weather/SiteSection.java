@@ -126,7 +126,7 @@ public final class SiteSection {
     designOutdoor = section.number(DESIGN_OUTDOOR);
   }
 
-  /** Outdoor design temperature [°C]. */
+  /** Design outdoor temperature [°C]. */
   public double designOutdoor() {
     return designOutdoor;
   }
