@@ -1,9 +1,9 @@
 package settle.plots.drawing;
 
 /**
- * The look of every picture: dark ink on white, few colours, and nothing that depends on colour alone.
- * Colours are 0xRRGGBB. Sizes are for a picture 960 wide: shown 1600 wide the smallest letters are
- * 23 px high, on A4 between margins 7.5 pt.
+ * The look of every picture: dark ink on white, few colours, and nothing that depends on colour
+ * alone. Colours are 0xRRGGBB. Sizes are for a picture 960 wide: shown 1600 wide the smallest
+ * letters are 23 px high, on A4 between margins 7.5 pt.
  */
 public final class Theme {
 

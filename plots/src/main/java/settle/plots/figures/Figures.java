@@ -12,8 +12,8 @@ import java.util.function.ToLongFunction;
 import settle.plots.words.Unit;
 
 /**
- * What is known of one kind of thing, figure by figure, in the order in which it is shown. A list is
- * written down in one go; what follows a figure without naming another is said of that figure.
+ * What is known of one kind of thing, figure by figure, in the order in which it is shown. A list
+ * is written down in one go; what follows a figure without naming another is said of that figure.
  *
  * @param <T> what the figures are read from
  */

@@ -143,7 +143,7 @@ public final class RunFigures {
           .meaning("what they give on average on the last day")
           .number("lastDayPipes", Unit.WATTS, r -> r.lastDay().pipeHeat())
           .as("Pipes")
-.where(r -> r.heat().piped() > 0)
+          .where(r -> r.heat().piped() > 0)
           .meaning("what pipes in the room give then, on top of its emitters")
           .number("heat", Unit.KILOWATT_HOURS, r -> r.heat().emitted())
           .as("Emitters")

@@ -89,7 +89,7 @@ public final class BenchCharts {
   private static Chart roomTests(BenchFindings findings) {
     String title = "In its room: one thing changes at a time";
     String meaning =
-        "Room temperature, the change at 0 h. "
+        "Room temperature, with the change at 0 h: "
             + findings.courses().stream()
                 .map(BenchCharts::outcome)
                 .collect(Collectors.joining("; "))
@@ -99,7 +99,7 @@ public final class BenchCharts {
 
   private static String outcome(Course course) {
     return BenchWords.change(course)
-        + ": "
+        + ", "
         + BenchWords.settled(course)
         + ", "
         + against(course.droop());

@@ -128,8 +128,8 @@ final class Courses {
   }
 
   /**
-   * Whether values while water flows can be shown step by step: neither they nor the flow as a whole
-   * come and go so often that a line turns into a comb, or its gaps into dashes.
+   * Whether values while water flows can be shown step by step: neither they nor the flow as a
+   * whole come and go so often that a line turns into a comb, or its gaps into dashes.
    *
    * @param most so many times at most
    */

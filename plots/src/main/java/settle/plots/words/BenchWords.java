@@ -28,7 +28,8 @@ public record BenchWords(BenchFindings findings) {
   private static final double HUNTING = 2 * Course.SETTLED_WITHIN;
 
   /** What the short answer leaves out. */
-  public static final String MORE = "the branch, the load line, runs in the room, what was left out and other valves";
+  public static final String MORE =
+      "the branch, the load line, runs in the room, what was left out and other valves";
 
   /** Sources of the figures of EN 215. */
   public static final String ABOUT_EN_215 =

@@ -37,7 +37,8 @@ record StartReason(Setting setting) implements Reason.Cases<String> {
   @Override
   public String leastFlow(Reason.LeastFlow least) {
     return say(
-        "with heads open, {} holds every room in design weather", Quantities.temperature(least.flow()));
+        "with heads open, {} holds every room in design weather",
+        Quantities.temperature(least.flow()));
   }
 
   @Override
@@ -55,7 +56,8 @@ record StartReason(Setting setting) implements Reason.Cases<String> {
         balanced.index(),
         setting.kind() == Setting.Kind.PUMP_HEAD
             ? say(
-                ", for a total of {} kg/h", Quantities.number(balanced.flow() * KILOGRAMS_PER_HOUR, 0))
+                ", for a total of {} kg/h",
+                Quantities.number(balanced.flow() * KILOGRAMS_PER_HOUR, 0))
             : "");
   }
 

@@ -107,7 +107,9 @@ class BenchChartsTest {
     Picture response = chart(findings(head(0.4, 1200), 0), "response");
     assertThat(response.drawing().words())
         .contains(
-            "time constant 20.0 min", "63 % of the change", "play taken up: nothing for 10.2 min");
+            "time constant 20.0 min",
+            "63 % of the change",
+            "play taken up: nothing moves for 10.2 min");
   }
 
   @Test

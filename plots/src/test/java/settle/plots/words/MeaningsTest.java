@@ -30,24 +30,24 @@ class MeaningsTest {
     assertThat(warm.ofRooms())
         .contains("all 4 heated rooms get warm and stay so in every heating period");
     assertThat(cold.ofRooms()).contains("With “radiators” bedroom 2 never gets warm");
-    assertThat(cold.ofWarmUp()).contains("bedroom 2 not at all within the time simulated");
+    assertThat(cold.ofWarmUp()).contains("bedroom 2 not at all in the time simulated");
     assertThat(cold.ofValve(3))
-        .contains("bedroom 2 never gets warm, so its head has nothing to close for");
+        .contains("bedroom 2 never gets warm, so its head never has to close");
   }
 
   @Test
   void theBoilerIsToldFromItsReturn() {
     assertThat(warm.ofFlowAndReturn())
         .contains(
-            "comes back at 47.1 °C on average, at most at 52.4 °C, and 93 % of the heat is made with it low enough to condense");
+            "water returns at 47.1 °C on average and at most at 52.4 °C, and 93 % of the heat is made with a return cool enough to condense");
     assertThat(warm.ofFirstHours())
-        .contains("the source starts 1.1 times an hour, its shortest firing lasts 4 min");
+        .contains("the source starts 1.1 times an hour, and its shortest firing lasts 4 min");
   }
 
   @Test
   void heatIsAddedUp() {
     assertThat(warm.ofHeat())
         .contains(
-            "With “skirting” the rooms get 26.0 kWh from emitters and 2.0 kWh from pipes, most of it bedroom 2 (30 %)");
+            "With “skirting” the rooms get 26.0 kWh from emitters and 2.0 kWh from pipes, most of it in bedroom 2 (30 %)");
   }
 }

@@ -24,8 +24,8 @@ class NoticesTest {
         .containsExactly(
             "'hall: panel' and 'loft: panel': water runs at 1.1 to 1.6 m/s and will be heard; use a"
                 + " larger pipe or throttle it",
-            "too little water flows for 1.5 h for the heat pump to run though heat is called for:"
-                + " open valves or fit a bypass or a parallel buffer");
+            "for 1.5 h heat is called for but too little water flows for the heat pump to run: open"
+                + " valves, or fit a bypass or a parallel buffer");
   }
 
   @Test

@@ -22,7 +22,8 @@ class PlantVerdictTest {
   @Test
   void aHeatPumpIsToldByItsFactorItsBackupAndItsStarts() {
     assertThat(String.join(" ", new Verdict(house, runs.get(0)).sentences()))
-        .contains("Over the run the heat pump gives 3.10 times the electricity it uses as heat.")
+        .contains(
+            "Over the run the heat pump gives 3.10 times as much heat as it uses electricity.")
         .contains("Its backup heater makes 5 % of the heat")
         .contains(
             "The heat pump cycles: 96 starts a day, up to 5 within an hour, the shortest run 7 min long.");

@@ -25,7 +25,7 @@ class RemedyWordsTest {
 
   @Test
   void whatARoomThatIsNotHeldGainsIsSaidBesideWhatItLacks() {
-    assertThat(said(0.8)).contains("shop gains 1.2 K of the 2.0 K that it lacks");
+    assertThat(said(0.8)).contains("shop gains 1.2 K of the 2.0 K it lacks");
     assertThat(said(2.0)).contains("shop gains nothing");
   }
 

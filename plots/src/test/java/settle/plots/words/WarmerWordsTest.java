@@ -26,19 +26,19 @@ class WarmerWordsTest {
   @Test
   void aThermostaticValveIsToldOfItsKnob() {
     assertThat(said(wax(18), 400, 40))
-        .contains("Kitchen settles 1.2 K above want: at little load a proportional valve")
-        .contains("lower knob");
-    assertThat(said(wax(24), 400, 40)).contains("its head is set to 24 °C: turn it down.");
+        .contains("Kitchen settles 1.2 K above want: at low load a proportional valve")
+        .contains("a lower setting");
+    assertThat(said(wax(24), 400, 40)).contains("its head is set to 24 °C; turn it down.");
   }
 
   @Test
   void noOtherValveIsToldOfKnobsOrBands() {
     Valve hand = new FixedOpening("hand valve", 0.8);
-    assertThat(said(hand, 400, 40)).contains("its valve stays as it is set");
+    assertThat(said(hand, 400, 40)).contains("its valve does not respond to the room");
     Valve actuator = new OnOffActuator("actuator", 19, 0.5, 180, 0.8, RoomSensing.AIR);
     assertThat(said(actuator, 400, 40)).contains("its actuator is set to 19 °C");
     Valve motor = new MotorHead("motor head", 22, 0.5, 3600, 60, 0.8, RoomSensing.AIR);
-    assertThat(said(motor, 400, 40)).contains("its motor head is set to 22 °C: set it lower.");
+    assertThat(said(motor, 400, 40)).contains("its motor head is set to 22 °C; set it lower.");
     for (Valve valve : List.of(hand, actuator, motor)) {
       assertThat(said(valve, 400, 40)).doesNotContain("knob", "proportional");
     }
