@@ -74,7 +74,7 @@ class AimsReadingTest {
                 "aims / tariffs",
                 "electricity",
                 "0.27 /kWh",
-                "of the order of the middle of the 2020s, common practice, no source"),
+                "typical of the mid-2020s, common practice, no source"),
             new DefaultUsed("aims / spreads", "air change", "30 %", "common practice, no source"))
         .noneMatch(d -> d.key().equals("U-values"));
   }

@@ -117,7 +117,7 @@ class FormatReferenceTest {
     } else if (form instanceof Form.YesNo) {
       return "yes or no";
     } else if (form instanceof Form.Reference reference) {
-      return "name of a " + reference.kind();
+      return (reference.kind().startsWith("e") ? "name of an " : "name of a ") + reference.kind();
     } else if (form instanceof Form.Size) {
       return "4.2 x 3.6 x 2.4 m";
     } else if (form instanceof Form.Area) {

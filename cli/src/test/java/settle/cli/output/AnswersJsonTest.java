@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import settle.cli.golden.ApprovedAnswer;
+import settle.plots.figures.VerdictStudy;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.file.ScenarioFiles;
 import settle.sim.house.House;
@@ -128,14 +129,13 @@ class AnswersJsonTest {
         ScenarioFiles.read(Path.of("..", "scenarios", "examples", "single-room.yaml")).house();
     Verdict verdict = withRestTooWarm(Verdict.of(house, house.arrangements().get(0)));
     String json =
-        new Answers(
-                "verdict",
-                "house.yaml",
-                house,
-                List.of(verdict),
-                List.of("a warning"),
-                Optional.empty())
-            .json("1.2.3");
+        JsonDocument.write(
+            "verdict",
+            "house.yaml",
+            "1.2.3",
+            new VerdictStudy(house, List.of(verdict), List.of("a warning"), Optional.empty())
+                    .study()
+                ::write);
     assertThat(json)
         .startsWith(
             """

@@ -170,7 +170,7 @@ public final class VerdictFigures {
             .as("Margin")
             .number("settledOperative", Unit.CELSIUS, RoomAnswer::settled)
             .as("Design day", r -> Quantities.below(r.settled(), r.want() - house.wantTolerance()))
-            .meaning("where the room comes to in that weather")
+            .meaning("temperature that the room reaches in that weather")
             .flag("holds", RoomAnswer::holds)
             .as("Held?")
             .strong(r -> !r.holds())

@@ -73,9 +73,7 @@ record EmitterProfiles(Comparison comparison, int room) {
             .run()
             .map(r -> Axis.exact(0, r.length(), 6, "along the skirting from the inlet, m"))
             .orElseGet(
-                () ->
-                    Axis.exact(
-                        0, 100, 5, "water’s way through the " + branch.emitter().noun() + ", %"));
+                () -> Axis.exact(0, 100, 5, "way through the " + branch.emitter().noun() + ", %"));
     List<Profile> profiles = profiles(result);
     Panel panel =
         Panel.of(arrangement.name() + ": " + arrangement.label(b), HEIGHT, way, temperature);

@@ -51,7 +51,7 @@ record FlowWords(House house, Verdict verdict) {
         verdict.flow().held() > verdict.flow().asked() - SAME_FLOW
             ? ""
             : say(
-                ", {} kept since the source gives no more",
+                ", {} reached, since the source gives no more",
                 Quantities.temperature(verdict.flow().held()));
     OptionalDouble called = calledInDesignWeather();
     if (!house.control().thermostat().isFitted() || called.orElse(1) > ALL_THE_TIME) {
@@ -72,7 +72,7 @@ record FlowWords(House house, Verdict verdict) {
 
   String curve() {
     if (verdict.flow().leastCurve().isEmpty()) {
-      return "none holds every room in all weathers.";
+      return "none holds every room in every weather.";
     }
     LeastCurve least = verdict.flow().leastCurve().get();
     double cold = house.designOutdoor();

@@ -27,12 +27,12 @@ record MeasureWords() implements Measure.Cases<String> {
       case HEADS -> instead("heads set to {}", Quantities::temperature, measure);
       case PREHEAT ->
           say(
-              "heating that begins {} before the programme{}",
+              "heating started {} before the programme{}",
               Quantities.duration(to),
               from > 0 ? " instead of " + Quantities.duration(from) : "");
       case BALANCE ->
           say(
-              "balancing the water, so that no emitter gets less than {} of its design flow (the least gets {} now)",
+              "balancing, so that no emitter gets less than {} of its design flow (now {} at worst)",
               Quantities.share(to),
               Quantities.share(from));
       case FLOW_TEMPERATURE -> instead("flow at {}", Quantities::setting, measure);
@@ -131,7 +131,7 @@ record MeasureWords() implements Measure.Cases<String> {
             power);
   }
 
-  /** With no more decimals than it has. */
+  /** A number without trailing zeros. */
   private static String exact(double value, int most) {
     int decimals = 0;
     double scaled = value;

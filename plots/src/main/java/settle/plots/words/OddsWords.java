@@ -71,7 +71,7 @@ public record OddsWords(Odds odds, Spreads spreads) {
                     changes(lift)))
         .orElse(
             say(
-                "Nothing that was tried makes it so many: {}.",
+                "Nothing that was tried gets there: {}.",
                 Listing.of(
                     Lift.KINDS.stream()
                         .map(kind -> RemedyWords.named(kind, nouns(verdict)))

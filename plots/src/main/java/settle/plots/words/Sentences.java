@@ -32,7 +32,7 @@ public final class Sentences {
     return ("aeiou".indexOf(noun.charAt(0)) >= 0 ? "an " : "a ") + noun;
   }
 
-  /** Words as a sentence begins with them. */
+  /** The words with a capital first letter. */
   public static String capitalised(String words) {
     return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }

@@ -23,9 +23,8 @@ final class SourceWords {
         .append(Quantities.power(pump.capacity()))
         .append(" in design weather at ")
         .append(Quantities.setting(pump.flow().asked()))
-        .append(" flow, ")
-        .append(Quantities.power(pump.load()))
-        .append(" are taken");
+        .append(" flow, and the house needs ")
+        .append(Quantities.power(pump.load()));
     if (pump.capacityWithBackup() > pump.capacity()) {
       words
           .append("; ")

@@ -68,7 +68,7 @@ class ChartsTest {
             Map.entry(
                 "front",
                 List.of(
-                    "°C", "along the skirting from the inlet, m", "way through the radiator, %")),
+                    "°C", "along the skirting from the inlet, m", "way through the towel rail, %")),
             Map.entry("valve", List.of("°C", "%", "time of day, h:min")),
             Map.entry("flow-and-return", List.of("°C", "time of day, h:min")),
             Map.entry("first-hours", List.of("°C", "time of day, h:min")),

@@ -48,19 +48,19 @@ public final class ControlSection {
       Key.optional(
               "set back by",
               new Choice(List.of(BY_SOURCE, BY_HEADS, OFF)),
-              "who carries out the setback: source and pump rest until the reference room falls to it, or programmable heads turn down, or source and pump are off but for frost protection")
+              "who carries out the set-back: source and pump rest until the reference room falls to it, or programmable heads turn down, or source and pump are off but for frost protection")
           .orElse(BY_SOURCE, "one programmer for the house, " + PRACTICE);
   public static final Key REFERENCE_ROOM =
       Key.optional(
               "reference room",
               new Reference(RoomKeys.ROOM),
-              "room whose temperature thermostat, setback and room influence go by")
+              "room whose temperature controls thermostat, set-back and room influence")
           .orElse("the first room");
   private static final Key DIFFERENTIAL =
       Key.optional(
               "differential",
               Forms.DIFFERENCE.usually(0.1, 3),
-              "switching differential with which the source holds the setback in that room")
+              "switching differential with which the source holds the set-back in that room")
           .orElse("0.5 K", PRACTICE);
 
   // Room thermostat.
@@ -124,7 +124,7 @@ public final class ControlSection {
       Key.required(
           "slope",
           Forms.of(Dimension.SLOPE, 0, 5, "level to steeper than any plant needs").usually(0.2, 3),
-          "rise of the flow temperature per kelvin that it is colder outdoors, from 20 °C at 20 °C");
+          "rise of the flow temperature per kelvin that it is colder outdoors, starting from 20 °C at 20 °C");
   public static final Key SHIFT =
       Key.optional(
               "shift",
@@ -169,13 +169,13 @@ public final class ControlSection {
       Key.required(KIND, new Choice(List.of(FIXED, LEARNED)), "fixed or learned");
   public static final Key LEAD =
       Key.required(
-          "lead", Forms.PAUSE.usually(0, 6 * 3600.0), "how long before each period heating begins");
+          "lead", Forms.PAUSE.usually(0, 6 * 3600.0), "how long before each period heating starts");
   private static final Key LONGEST =
       Key.optional(
               "longest",
               Forms.of(Dimension.DURATION, 60, Times.DAY, "a minute to a day")
                   .usually(1800, 8 * 3600.0),
-              "lead that is never passed")
+              "longest lead")
           .orElse("4 h", PRACTICE);
   private static final Key FIRST_GUESS =
       Key.optional(
@@ -193,7 +193,7 @@ public final class ControlSection {
                   Table.of("the same lead every day", START_KIND, LEAD),
                   LEARNED,
                   Table.of("a lead learned from past warm-ups", START_KIND, LONGEST, FIRST_GUESS)),
-              "how early heating begins, so that the room is warm when its period begins")
+              "how early heating starts, so that the room is warm when its period begins")
           .orElse("none: with the period");
 
   private static final Key INTERLOCK =

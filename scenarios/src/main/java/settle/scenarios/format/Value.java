@@ -174,7 +174,9 @@ public final class Value {
   /** The name of one of some things; the stand-in where it is none of them. */
   public String reference(Form.Reference form, Collection<String> names, String standIn) {
     try {
-      String text = text("the name of a " + form.kind()).strip();
+      String text =
+          text((form.kind().startsWith("e") ? "the name of an " : "the name of a ") + form.kind())
+              .strip();
       if (names.contains(text)) {
         return text;
       }

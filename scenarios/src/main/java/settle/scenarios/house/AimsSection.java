@@ -18,7 +18,7 @@ import settle.sim.units.Times;
 /** What is asked of the heating, what energy costs, and how sure the house's figures are. */
 public final class AimsSection {
 
-  private static final String OF_THE_TIME = "of the order of the middle of the 2020s, " + PRACTICE;
+  private static final String OF_THE_TIME = "typical of the mid-2020s, " + PRACTICE;
 
   private static final Quantity PRICE =
       Forms.of(Dimension.ENERGY_PRICE, 0, 10_000, "prices in any currency");
@@ -47,19 +47,19 @@ public final class AimsSection {
               Forms.of(Dimension.DURATION, 60, 7 * Times.DAY, "a minute to a week")
                   .usually(600, Times.DAY),
               "longest time a room may take from the call for heat until it is warm")
-          .orElse("none is asked for");
+          .orElse("none");
   private static final Key OVERSHOOT =
       Key.optional(
               "overshoot",
               Forms.of(Dimension.TEMPERATURE_DIFFERENCE, 0, 10, "what may still be called comfort")
                   .usually(0.2, 5),
               "how far a room may rise above want while it warms up")
-          .orElse("none is asked for");
+          .orElse("none");
   private static final Key SURE =
       Key.optional(
               "sure",
               Forms.SHARE.usually(0.5, 0.99),
-              "share of the houses like this, what is not quite known drawn at random, that are to be held: of fewer 'verdict' says only just")
+              "share of houses like this, drawn at random over 'spreads', that must be held; with fewer 'verdict' says only just")
           .orElse("80 %", PRACTICE);
 
   private static final Key CURRENCY =
@@ -88,7 +88,7 @@ public final class AimsSection {
               GAS_CARBON));
 
   private static final Key U_VALUES =
-      Key.optional("U-values", SHARE_SPREAD, "of fabric and windows, all of the house alike")
+      Key.optional("U-values", SHARE_SPREAD, "of fabric and windows, the whole house alike")
           .orElse("15 %", PRACTICE);
   private static final Key AIR_CHANGE =
       Key.optional("air change", SHARE_SPREAD, "of the air let in, all rooms alike")
@@ -97,10 +97,10 @@ public final class AimsSection {
       Key.optional("emitter output", SHARE_SPREAD, "of output against rating, all emitters alike")
           .orElse("7 %", PRACTICE);
   private static final Key VALVE_SETTING =
-      Key.optional("valve setting", SPREAD, "of where each valve is really set")
+      Key.optional("valve setting", SPREAD, "of the true setting of each valve")
           .orElse("0.7 K", PRACTICE);
   private static final Key WANT =
-      Key.optional("want", SPREAD, "of how warm the people want it, all rooms and heads alike")
+      Key.optional("want", SPREAD, "of the temperature people want, all rooms and heads alike")
           .orElse("0.7 K", PRACTICE);
   private static final Key COLDEST_OUTDOOR =
       Key.optional("coldest outdoor", SPREAD, "of the coldest weather about 'design outdoor'")
@@ -109,7 +109,7 @@ public final class AimsSection {
       section(
           "spreads",
           Table.of(
-              "how far what is not quite known spreads about its value, each a standard deviation",
+              "uncertainty of what is not known exactly, each a standard deviation",
               U_VALUES,
               AIR_CHANGE,
               EMITTER_OUTPUT,
@@ -119,13 +119,7 @@ public final class AimsSection {
 
   public static final Table TABLE =
       Table.of(
-          "what is asked of the heating, and what it is judged by",
-          TOLERANCE,
-          WARM_UP,
-          OVERSHOOT,
-          SURE,
-          TARIFFS,
-          SPREADS);
+          "what is asked of the heating", TOLERANCE, WARM_UP, OVERSHOOT, SURE, TARIFFS, SPREADS);
 
   private static Key section(String name, Table table) {
     return Key.optional(name, new Keys(table), table.about());

@@ -26,10 +26,7 @@ public final class ArrangementKeys {
   public static final Key EMITTER =
       Key.optional("emitter", new Reference(EmitterKinds.EMITTER), "emitter by name");
   public static final Key NAME =
-      Key.optional(
-              "name",
-              new Words(),
-              "what it is called beside others in its room, such as 'window run'")
+      Key.optional("name", new Words(), "its name among others in its room, such as 'window run'")
           .orElse("the emitter's name, numbered where a room has several of one name");
   public static final Key LENGTH =
       Key.optional(
@@ -41,7 +38,7 @@ public final class ArrangementKeys {
               "back loss",
               Forms.of(Dimension.SHARE, 0, 0.5, "none of it to as much as the room gets")
                   .usually(0, 0.2),
-              "share of the output that passes into the wall behind, as far as that leads outdoors")
+              "share of the output lost into the wall behind, where that leads outdoors")
           .orElse("5 %", "thin insulation behind the emitter, " + PRACTICE);
   public static final Key PIPE =
       Key.optional("pipe", new Reference(PipeType.PIPE), "pipe of the branch by name")
@@ -81,7 +78,7 @@ public final class ArrangementKeys {
       Key.optional(
               "fed from",
               DistributionKeys.FED_FROM.form(),
-              "mains at whose end the branch begins, or 'source'")
+              "mains at whose end the branch starts, or 'source'")
           .orElse("the source");
   public static final Key DESIGN_FLOW =
       Key.optional(
@@ -92,8 +89,8 @@ public final class ArrangementKeys {
                       Forms.MOST_FLOW,
                       "from a drip to the mains of a large house")
                   .usually(3e-6, 4e-4),
-              "flow the branch is to have, for a balance")
-          .orElse("what carries its share of the room's heat loss at the design drop");
+              "flow the branch is to have when balanced")
+          .orElse("the flow that carries its share of the room's heat loss at the design drop");
   public static final Key VALVE =
       Key.optional("valve", new Reference(ValveKinds.VALVE), "valve by name")
           .orElse("thermostatic valve", "every emitter has its own, " + PRACTICE);
@@ -132,9 +129,7 @@ public final class ArrangementKeys {
 
   public static final Key EVERY_ROOM =
       Key.optional(
-          "every room",
-          new Keys(BRANCH_TABLE),
-          "what holds for every emitter that does not say otherwise");
+          "every room", new Keys(BRANCH_TABLE), "defaults for every emitter of the arrangement");
   public static final Key ROOMS =
       Key.required(
           "rooms",
@@ -144,8 +139,8 @@ public final class ArrangementKeys {
       Key.optional(
               "balanced",
               new YesNo(),
-              "whether lockshields and pump are set by a balance before the run")
-          .orElse("no", "as the lockshields are written");
+              "whether lockshields and pump are set before the run so that the house is balanced")
+          .orElse("no", "lockshields as given");
   public static final Table TABLE =
       Table.of("a way of heating the house", EVERY_ROOM, BALANCED, ROOMS);
 

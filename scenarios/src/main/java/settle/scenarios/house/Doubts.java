@@ -217,7 +217,7 @@ final class Doubts {
       if (setBack && followed.valueAt(span[0]) >= followed.maximum()) {
         at(room)
             .accept(
-                "its setback at "
+                "its set-back at "
                     + shown(span[0], span[1])
                     + " is carried out by nothing: the source follows '"
                     + reference.name

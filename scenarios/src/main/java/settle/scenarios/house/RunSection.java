@@ -26,27 +26,27 @@ public final class RunSection {
       Key.optional(
               "length",
               Forms.of(Dimension.DURATION, 60, 400 * Times.DAY, "a minute to a year and a month"),
-              "how long is recorded")
+              "time recorded")
           .orElse("48 h", "a day to settle and a day to see it repeat, " + PRACTICE);
   private static final Key LEAD_IN =
       Key.optional(
               "lead in",
               Forms.of(Dimension.DURATION, 0, 60 * Times.DAY, "none to two months"),
-              "time run before, so that walls have found their daily course")
+              "time run before recording, so that walls reach their daily cycle")
           .orElse(
               "24 h where there is a programme, otherwise none: a warm-up from the start temperature");
   private static final Key START_TEMPERATURE =
       Key.optional(
               "start temperature",
               Forms.TEMPERATURE.usually(-5, 25),
-              "air, walls and water at the beginning")
+              "temperature of air, walls and water at the start")
           .orElse("16 °C", "a house left unheated for some hours, " + PRACTICE);
   private static final Key SHORTEST_STEP =
       Key.optional("shortest step", STEP, "time step after an event")
-          .orElse("10 s", "the engine's own choice");
+          .orElse("10 s", "chosen by the engine");
   private static final Key LONGEST_STEP =
       Key.optional("longest step", STEP, "time step in quiet stretches")
-          .orElse("the engine's own choice");
+          .orElse("chosen by the engine");
   private static final Key PROFILES_AT =
       Key.optional(
               "profiles at",

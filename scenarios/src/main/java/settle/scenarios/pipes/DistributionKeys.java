@@ -81,7 +81,7 @@ public final class DistributionKeys {
       Key.optional(
               "fed from",
               new Reference(MAINS_KIND),
-              "mains at whose end it begins, or 'source'; in any order")
+              "mains at whose end it starts, or 'source'; in any order")
           .orElse("the source");
   public static final Key MAIN_PIPE =
       Key.optional("pipe", new Reference(PipeType.PIPE), "pipe by name")
@@ -133,7 +133,7 @@ public final class DistributionKeys {
               "mains",
               new Named(MAINS_KIND, new Keys(MAIN_TABLE)),
               "the tree of mains, which branches are fed from")
-          .orElse("none: every branch begins at the source");
+          .orElse("none: every branch starts at the source");
 
   // Bypass.
 
@@ -141,7 +141,7 @@ public final class DistributionKeys {
       Key.required(
           "set pressure",
           Forms.of(Dimension.PRESSURE, 10, 2e5, "circulators of a house").usually(3000, 70_000),
-          "differential pressure at which it begins to open");
+          "differential pressure at which it starts to open");
   public static final Key BAND =
       Key.optional(
               "band",
@@ -168,7 +168,7 @@ public final class DistributionKeys {
       Key.optional(
               "design drop",
               Forms.DIFFERENCE.usually(3, 25),
-              "fall of temperature over the emitters at which design flows are reckoned")
+              "temperature drop across the emitters that design flows are for")
           .orElse(
               SourceKinds.usual(Dimension.TEMPERATURE_DIFFERENCE, NamedSource::usualDrop)
                   + ": "

@@ -61,7 +61,7 @@ public final class Programmes {
     double setback = room.has(RoomKeys.SETBACK) ? room.number(RoomKeys.SETBACK) : houseSetback();
     if (setback > want) {
       room.warn(
-          "the setback, "
+          "the set-back, "
               + Dimension.TEMPERATURE.show(setback)
               + ", is warmer than want, "
               + Dimension.TEMPERATURE.show(want));

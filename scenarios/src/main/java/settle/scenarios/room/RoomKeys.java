@@ -41,9 +41,9 @@ public final class RoomKeys {
       Key.optional(
               "width",
               Forms.of(Dimension.LENGTH, 0.05, Forms.MOST_SIDE, ROOMS).usually(0.3, 8),
-              "its width, where 'area' does not tell")
+              "its width, where 'area' does not give it")
           .orElse(
-              "the first side of 'area'; of an area alone, that over the height of a door, 2.1 m,"
+              "the first side of 'area'; for an area alone, that over the height of a door, 2.1 m,"
                   + " common practice, no source");
   public static final Key OPENING_TO_FLOOR =
       Key.optional(
@@ -51,7 +51,7 @@ public final class RoomKeys {
               new YesNo(),
               "whether it reaches the floor, so that no skirting runs under it")
           .orElse(
-              "yes for a door (g-value 0) and for what is 1.9 m high or more, common practice, no"
+              "yes for a door (g-value 0) and for anything 1.9 m high or more, common practice, no"
                   + " source");
   public static final Table OPENING_TABLE =
       Table.of(
@@ -72,7 +72,7 @@ public final class RoomKeys {
       Key.optional("ceiling", new Beyond(), "a ceiling or roof, and what lies over it");
   public static final Key SURFACE_NAME =
       Key.optional("name", new Words(), "its name, for 'fixed to'")
-          .orElse("made from what lies behind it");
+          .orElse("made from what is behind it");
   public static final Key SURFACE_AREA =
       Key.optional("area", new Area(), "area with its openings, such as 4.2 x 2.4 m")
           .orElse("the floor area, for floors and ceilings");
@@ -94,7 +94,7 @@ public final class RoomKeys {
   private static final String UNITS_ARE =
       "fitted units, wardrobes, a bath: what skirting cannot run behind";
   private static final String EXCLUDED_IS =
-      "what else the designer keeps free of skirting: a hearth, the foot of stairs";
+      "what else is kept free of skirting: a hearth, the foot of stairs";
   public static final Key FOOT_NAME =
       Key.required("name", new Words(), "its name; that of the surface where 'surfaces' has it");
   public static final Key FOOT_LENGTH =
@@ -187,7 +187,7 @@ public final class RoomKeys {
               "the sum of 'walls'; else that of the rectangle of 'size', or of a square of the"
                   + " floor area");
   public static final Key HEATED =
-      Key.optional("heated", new YesNo(), "'no' for a room that is meant to be unheated")
+      Key.optional("heated", new YesNo(), "'no' for a room meant to be unheated")
           .orElse("yes where an arrangement has an emitter in it");
   public static final Key WANT =
       Key.optional("want", Forms.WANT, "want-temperature, operative")
@@ -203,16 +203,16 @@ public final class RoomKeys {
       Key.optional(
               "furnishing multiplier",
               Forms.of(Dimension.NUMBER, 1, 50, "empty to crammed").usually(1, 10),
-              "how many times the air's own heat capacity air and furnishings hold together")
+              "heat capacity of air and furnishings over that of the air alone")
           .orElse("4", PRACTICE);
   public static final Key SURFACES =
       Key.optional("surfaces", new Several(new Keys(SURFACE_TABLE)), "walls, floor and ceiling")
-          .orElse("walls, floor and ceiling towards rooms as warm as this one");
+          .orElse("walls, floor and ceiling to rooms as warm as this one");
   public static final Key PROGRAMME =
       Key.optional(
               "programme",
               new Either(PERIODS, new Keys(WEEK_TABLE)),
-              "periods at want; outside them the setback temperature")
+              "periods at want; outside them the set-back temperature")
           .orElse("that of 'control', else want all day");
   public static final Key SETBACK =
       Key.optional("setback", Forms.WANT, "want-temperature outside the periods")

@@ -48,7 +48,7 @@ public final class RoomsReader {
 
   private static final String INNER_FLOOR = "timber intermediate floor";
 
-  private static final String AS_WARM = "towards a room as warm, " + PRACTICE;
+  private static final String AS_WARM = "to a room equally warm, " + PRACTICE;
 
   private final Definitions known;
   private final SiteSection site;

@@ -38,7 +38,7 @@ public final class WallRuns {
               new Several(new Words()),
               "name of the wall behind it, or 'inner wall'; where skirting goes round corners a list,"
                   + " in the order of the run")
-          .orElse("outside walls first; by 'walls', on from there round the room");
+          .orElse("outside walls first, then round the room in the order of 'walls'");
 
   /** Runs in one room up to which every group of them is looked at together. */
   private static final int LOOKED_AT = 8;

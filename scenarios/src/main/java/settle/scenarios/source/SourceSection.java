@@ -66,7 +66,7 @@ public final class SourceSection {
                       60,
                       "from outdoors in winter to an airing cupboard")
                   .usually(-5, 30),
-              "temperature about it")
+              "temperature around it")
           .orElse("20 °C", "a cupboard in the house, " + PRACTICE);
   public static final Key SOURCE_FLOW =
       Key.optional(

@@ -85,7 +85,7 @@ public final class SiteSection {
           "series",
           new Keys(
               Table.of(
-                  "values at equal intervals from a CSV file with the columns time (or date), outdoor (or temperature, °C) and, if known, solar (W/m²); up to 6 h that are missing are filled by straight lines",
+                  "values at equal intervals from a CSV file with the columns time (or date), outdoor (or temperature, °C) and, if known, solar (W/m²); gaps of up to 6 h are filled by interpolation",
                   SERIES_FILE,
                   SERIES_FROM,
                   SERIES_EVERY_YEAR)),
@@ -95,7 +95,7 @@ public final class SiteSection {
       Table.of("outdoor temperature over the run").oneOf(CONSTANT, STEP, RAMP, DESIGN_DAY, SERIES);
 
   public static final Key DESIGN_OUTDOOR =
-      Key.optional("design outdoor", Forms.OUTDOOR, "outdoor design temperature")
+      Key.optional("design outdoor", Forms.OUTDOOR, "design outdoor temperature")
           .orElse("-3 °C", "usual design value in lowland Britain, from memory");
   private static final Key ANNUAL_MEAN =
       Key.optional("annual mean", Forms.OUTDOOR, "annual mean outdoor temperature")
@@ -108,7 +108,7 @@ public final class SiteSection {
           .orElse("18 °C", "a heated neighbour, " + PRACTICE);
   private static final Key WEATHER =
       Key.optional("weather", new Keys(WEATHER_TABLE), "outdoor temperature over the run")
-          .orElse("constant at the outdoor design temperature");
+          .orElse("constant at the design outdoor temperature");
 
   public static final Table TABLE =
       Table.of("where the house stands", DESIGN_OUTDOOR, ANNUAL_MEAN, GROUND, NEIGHBOURS, WEATHER);
