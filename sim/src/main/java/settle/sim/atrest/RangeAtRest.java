@@ -185,17 +185,21 @@ final class RangeAtRest {
     state.duty = 1;
     DoubleUnaryOperator little =
         share -> {
-          state.flowShare = share;
-          sweep.at(hot);
+          carry(share, hot);
           return excess.applyAsDouble(share);
         };
     double atAll = little.applyAsDouble(1);
     double atNone = little.applyAsDouble(ControlsAtRest.LEAST_DUTY);
     if (atNone < 0 && atAll > 0) {
-      little.applyAsDouble(vanishes(little, atNone, atAll));
+      carry(vanishes(little, atNone, atAll), hot);
       widen();
     }
     state.flowShare = 1;
+  }
+
+  private void carry(double share, double hot) {
+    state.flowShare = share;
+    sweep.at(hot);
   }
 
   /**
