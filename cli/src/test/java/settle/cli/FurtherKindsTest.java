@@ -145,6 +145,7 @@ class FurtherKindsTest {
   void theySettleWhereTheyRunTo() throws Exception {
     House house = house("2 kW", "6 kW");
     Arrangement coils = house.arrangements().get(0);
+    assertThat(coils.emitterKind()).isEqualTo("fan convector");
     HeldRun.Day day = HeldRun.of(house, coils, house.designOutdoor());
     Verdict verdict = Verdict.of(house, coils);
     assertThat(verdict.judgement().disagreements()).isEmpty();

@@ -1,5 +1,7 @@
 package settle.sim.bench;
 
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import settle.sim.units.Times;
 
 /**
@@ -125,19 +127,17 @@ public record Course(
     return sum / span;
   }
 
+  private DoubleStream since(double from) {
+    return IntStream.range(0, time.length)
+        .filter(i -> time[i] >= from)
+        .mapToDouble(i -> operative[i]);
+  }
+
   private double most(double from) {
-    double most = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < time.length; i++) {
-      most = time[i] >= from ? Math.max(most, operative[i]) : most;
-    }
-    return most;
+    return since(from).max().orElse(Double.NEGATIVE_INFINITY);
   }
 
   private double least(double from) {
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < time.length; i++) {
-      least = time[i] >= from ? Math.min(least, operative[i]) : least;
-    }
-    return least;
+    return since(from).min().orElse(Double.POSITIVE_INFINITY);
   }
 }

@@ -3,6 +3,7 @@ package settle.sim.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleBinaryOperator;
 import settle.sim.engine.Fineness;
 import settle.sim.engine.Simulation;
 import settle.sim.house.Arrangement;
@@ -81,9 +82,7 @@ public record ErrorEstimate(
       rooms.add(
           new RoomError(
               a.name(),
-              a.warmUp().isPresent() && b.warmUp().isPresent()
-                  ? OptionalDouble.of(Math.abs(a.warmUp().getAsDouble() - b.warmUp().getAsDouble()))
-                  : OptionalDouble.empty(),
+              both(a.warmUp(), b.warmUp(), (x, y) -> Math.abs(x - y)),
               Math.abs(a.overshoot() - b.overshoot()),
               Math.abs(a.lastDay().operative() - b.lastDay().operative())));
     }
@@ -95,6 +94,12 @@ public record ErrorEstimate(
             / other.plant().sourceHeat());
   }
 
+  private static OptionalDouble both(OptionalDouble a, OptionalDouble b, DoubleBinaryOperator of) {
+    return a.isPresent() && b.isPresent()
+        ? OptionalDouble.of(of.applyAsDouble(a.getAsDouble(), b.getAsDouble()))
+        : OptionalDouble.empty();
+  }
+
   private ErrorEstimate orWorse(ErrorEstimate other) {
     List<RoomError> worse = new ArrayList<>();
     for (int r = 0; r < rooms.size(); r++) {
@@ -103,9 +108,7 @@ public record ErrorEstimate(
       worse.add(
           new RoomError(
               a.name,
-              a.warmUp.isPresent() && b.warmUp.isPresent()
-                  ? OptionalDouble.of(Math.max(a.warmUp.getAsDouble(), b.warmUp.getAsDouble()))
-                  : OptionalDouble.empty(),
+              both(a.warmUp, b.warmUp, Math::max),
               Math.max(a.overshoot, b.overshoot),
               Math.max(a.lastOperative, b.lastOperative)));
     }
