@@ -7,8 +7,12 @@ import java.util.stream.IntStream;
 import settle.sim.atrest.RestStatus;
 import settle.sim.study.Judgement.Weather;
 
-/** What runs say of the weathers between them: how far the rest is off there, and what is open. */
-final class BetweenRuns {
+/**
+ * What runs say of the weathers between them: how far the rest is off there, and what is open.
+ *
+ * @param judgement what is known
+ */
+record BetweenRuns(Judgement judgement) {
 
   /**
    * How near to failing a room may come without a run in a weather in which the rest holds [K]: as
@@ -19,20 +23,13 @@ final class BetweenRuns {
   /** How far apart two runs may be that say how far off the rest is in between [K]. */
   private static final double BRACKET = 2 * Judge.SPACING;
 
-  private final Judgement judgement;
-  private final List<Weather> weathers;
-
-  /**
-   * @param judgement what is known
-   */
-  BetweenRuns(Judgement judgement) {
-    this.judgement = judgement;
-    weathers = judgement.weathers();
+  private List<Weather> weathers() {
+    return judgement.weathers();
   }
 
   /** Whether a run that ended shows a room cold. */
   private boolean isShownCold(int room) {
-    return weathers.stream().anyMatch(w -> w.isSure() && w.shortfall()[room] > 0);
+    return weathers().stream().anyMatch(w -> w.isSure() && w.shortfall()[room] > 0);
   }
 
   /**
@@ -41,13 +38,14 @@ final class BetweenRuns {
    * in which it may be, the furthest from what is known.
    */
   Optional<Weather> undecided() {
-    Weather worst = weathers.stream().max(Comparator.comparingDouble(Weather::worst)).orElseThrow();
+    Weather worst =
+        weathers().stream().max(Comparator.comparingDouble(Weather::worst)).orElseThrow();
     if (worst.worst() > Math.max(worstRun(), 0) + NEAR && !worst.byRun()) {
       return Optional.of(worst);
     }
     List<Integer> open =
         IntStream.range(0, judgement.rooms().size()).filter(r -> !isShownCold(r)).boxed().toList();
-    return weathers.stream()
+    return weathers().stream()
         .filter(w -> !w.byRun() && open.stream().anyMatch(r -> mayFall(w, r) > 0))
         .max(
             Comparator.comparingDouble(
@@ -96,15 +94,15 @@ final class BetweenRuns {
     return open;
   }
 
-  /** Whether a room is otherwise at rest on the two sides of a jump between two weathers. */
+  /** Whether a room is otherwise at rest on the two sides of a jump between two weathers(). */
   private boolean jumps(Weather colder, Weather milder, int room) {
-    int from = weathers.indexOf(colder);
-    int to = weathers.indexOf(milder);
+    int from = weathers().indexOf(colder);
+    int to = weathers().indexOf(milder);
     return IntStream.range(from, to)
         .anyMatch(
             i -> {
-              Weather one = weathers.get(i);
-              Weather other = weathers.get(i + 1);
+              Weather one = weathers().get(i);
+              Weather other = weathers().get(i + 1);
               return other.outdoor() - one.outdoor() < 2 * Judge.JUMP
                   && Math.abs(atRest(one, room) - atRest(other, room)) > NEAR;
             });
@@ -133,7 +131,7 @@ final class BetweenRuns {
   /** What was judged, the weathers that were not run moved as far as those that were say. */
   Judgement corrected() {
     return new Judgement(
-        judgement.rooms(), weathers.stream().map(w -> w.byRun() ? w : corrected(w)).toList());
+        judgement.rooms(), weathers().stream().map(w -> w.byRun() ? w : corrected(w)).toList());
   }
 
   /**

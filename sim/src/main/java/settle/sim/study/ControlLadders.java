@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import settle.sim.control.FlowCurve;
-import settle.sim.house.House;
 import settle.sim.measure.CurveChanged;
 import settle.sim.measure.HeadsRaised;
 import settle.sim.measure.HotterFlow;
@@ -12,8 +11,12 @@ import settle.sim.measure.Measure;
 import settle.sim.measure.Measure.Kind;
 import settle.sim.measure.ThermostatMoved;
 
-/** How heads, thermostat and flow temperature could be set otherwise. */
-final class ControlLadders {
+/**
+ * How heads, thermostat and flow temperature could be set otherwise.
+ *
+ * @param as the house and what was found of it
+ */
+record ControlLadders(Case as) {
 
   /** Hottest water that is set [°C]; common practice, no source. */
   private static final double HOTTEST_FLOW = 80;
@@ -28,14 +31,6 @@ final class ControlLadders {
 
   private static final double LARGEST_SHIFT = 20;
 
-  private final Case as;
-  private final House house;
-
-  ControlLadders(Case as) {
-    this.as = as;
-    house = as.house();
-  }
-
   List<Ladder> heads(String room) {
     double from =
         as.branchesOf(room)
@@ -43,7 +38,7 @@ final class ControlLadders {
             .filter(set -> !Double.isNaN(set))
             .min()
             .orElse(Double.NaN);
-    double limit = Math.min(house.dayWant(room) + HEAD_REACH, HIGHEST_HEAD);
+    double limit = Math.min(as.house().dayWant(room) + HEAD_REACH, HIGHEST_HEAD);
     return from < limit
         ? Ladder.rising(Kind.HEADS, room, from, 0.5, limit, to -> new HeadsRaised(room, from, to))
         : List.of();
@@ -51,10 +46,10 @@ final class ControlLadders {
 
   /** No other room is more than another. */
   List<Ladder> thermostat() {
-    if (!house.control().thermostat().isFitted()) {
+    if (!as.house().control().thermostat().isFitted()) {
       return List.of();
     }
-    String now = house.control().referenceRoom();
+    String now = as.house().control().referenceRoom();
     List<Measure> rungs = new ArrayList<>();
     for (Judgement.Asked room : as.judged().rooms()) {
       if (!room.name().equals(now)) {
@@ -67,13 +62,13 @@ final class ControlLadders {
   }
 
   private double hottest() {
-    return Math.floor(Math.min(house.source().highestFlow(), HOTTEST_FLOW));
+    return Math.floor(Math.min(as.house().source().highestFlow(), HOTTEST_FLOW));
   }
 
   /** Where no weather compensation sets it. */
   List<Ladder> flow() {
-    double from = as.holding().asked(house.designOutdoor());
-    return house.control().flowCurve().isEmpty() && from < hottest()
+    double from = as.holding().asked(as.house().designOutdoor());
+    return as.house().control().flowCurve().isEmpty() && from < hottest()
         ? Ladder.rising(
             Kind.FLOW_TEMPERATURE, "", from, 1, hottest(), to -> new HotterFlow(from, to))
         : List.of();
@@ -81,10 +76,10 @@ final class ControlLadders {
 
   /** Shifted; steeper; and both, half a step of each. */
   List<Ladder> curve() {
-    if (house.control().flowCurve().isEmpty()) {
+    if (as.house().control().flowCurve().isEmpty()) {
       return List.of();
     }
-    FlowCurve now = house.control().flowCurve().get();
+    FlowCurve now = as.house().control().flowCurve().get();
     List<FlowCurve> shifted = new ArrayList<>();
     for (double shift = Math.floor(now.shift()) + 1; shift <= LARGEST_SHIFT; shift++) {
       shifted.add(curve(now, now.slope(), shift));
@@ -103,20 +98,21 @@ final class ControlLadders {
         last--;
       }
       List<Measure> rungs = new ArrayList<>();
-      one.subList(0, last).forEach(c -> rungs.add(new CurveChanged(now, c, house.designOutdoor())));
+      one.subList(0, last)
+          .forEach(c -> rungs.add(new CurveChanged(now, c, as.house().designOutdoor())));
       ladders.addAll(Ladder.rising(Kind.CURVE, "", rungs, hottest()));
     }
     return ladders;
   }
 
   private boolean atHottest(FlowCurve curve) {
-    return curve.setPoint(house.designOutdoor(), 0) >= curve.highest();
+    return curve.setPoint(as.house().designOutdoor(), 0) >= curve.highest();
   }
 
   /** The curve with its upper limit raised as far as it needs, and the source allows. */
-  private FlowCurve curve(FlowCurve as, double slope, double shift) {
-    double needs = FlowCurve.FOOT + shift + slope * (FlowCurve.FOOT - house.designOutdoor());
-    double highest = Math.max(as.highest(), Math.min(Math.ceil(needs), hottest()));
-    return new FlowCurve(slope, shift, as.lowest(), highest, as.roomInfluence());
+  private FlowCurve curve(FlowCurve now, double slope, double shift) {
+    double needs = FlowCurve.FOOT + shift + slope * (FlowCurve.FOOT - as.house().designOutdoor());
+    double highest = Math.max(now.highest(), Math.min(Math.ceil(needs), hottest()));
+    return new FlowCurve(slope, shift, now.lowest(), highest, now.roomInfluence());
   }
 }

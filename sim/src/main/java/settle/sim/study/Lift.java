@@ -83,7 +83,7 @@ public record Lift(
       Odds odds,
       long seed,
       Workers workers) {
-    return new Search(house, name, judgement, least, odds, seed, workers).search();
+    return new Search(house, name, judgement, new MeasureSet(least), odds, seed, workers).search();
   }
 
   /** The house with all of it carried out. */
@@ -91,47 +91,34 @@ public record Lift(
     return Measure.all(measures, house, arrangement);
   }
 
-  private static final class Search {
-    private final House house;
-    private final String name;
-    private final Judgement judgement;
-    private final MeasureSet least;
-    private final Odds asStated;
-    private final int samples;
-    private final long seed;
-    private final Workers workers;
-    private final double sure;
+  private record Search(
+      House house,
+      String name,
+      Judgement judgement,
+      MeasureSet least,
+      Odds asStated,
+      long seed,
+      Workers workers) {
 
-    Search(
-        House house,
-        String name,
-        Judgement judgement,
-        List<Measure> least,
-        Odds asStated,
-        long seed,
-        Workers workers) {
-      this.house = house;
-      this.name = name;
-      this.judgement = judgement;
-      this.least = new MeasureSet(least);
-      this.asStated = asStated;
-      samples = Math.max(asStated.estimate().samples(), LEAST_SAMPLES);
-      this.seed = seed;
-      this.workers = workers;
-      sure = house.aims().sure();
+    private int samples() {
+      return Math.max(asStated.estimate().samples(), LEAST_SAMPLES);
+    }
+
+    private double sure() {
+      return house.aims().sure();
     }
 
     Lift search() {
-      Odds odds = least.measures().isEmpty() ? asStated : odds(least, samples);
+      Odds odds = least.measures().isEmpty() ? asStated : odds(least, samples());
       Lift plain = lift(least, odds);
       MeasureSet set = least;
-      for (int n = 0; n < MOST_ADDED && odds.headsTurnedUp().keepUp() < sure; n++) {
+      for (int n = 0; n < MOST_ADDED && odds.headsTurnedUp().keepUp() < sure(); n++) {
         Optional<MeasureSet> next = next(set, odds.weakest().room());
         if (next.isEmpty()) {
           return plain;
         }
         set = next.get();
-        odds = odds(set, samples);
+        odds = odds(set, samples());
       }
       Lift found = lift(set, odds);
       // The least set was judged when it was found; a longer one has yet to be.
@@ -146,7 +133,7 @@ public record Lift(
           share,
           odds.estimate().samples(),
           odds.weakest().room(),
-          share >= sure);
+          share >= sure());
     }
 
     private Odds odds(MeasureSet set, int houses) {
@@ -177,7 +164,7 @@ public record Lift(
         for (Ladder ladder : Ladders.of(with, name, List.of(room), judgement, EnumSet.of(kind))) {
           MeasureSet furthest = others.with(ladder.furthest());
           double share = ladder.rises() ? share(furthest, FEW) : 0;
-          if (share >= sure) {
+          if (share >= sure()) {
             return Optional.of(enough(others, ladder));
           }
           if (share > most) {
@@ -191,10 +178,10 @@ public record Lift(
 
     /** The set with the lowest rung with which enough houses are held. */
     private MeasureSet enough(MeasureSet others, Ladder ladder) {
-      int low = ladder.lowest(0, rung -> share(others.with(rung), FEW) >= sure);
+      int low = ladder.lowest(0, rung -> share(others.with(rung), FEW) >= sure());
       MeasureSet found = others.with(ladder.rungs().get(low));
       int last = Math.min(low + FURTHER, ladder.rungs().size() - 1);
-      for (int k = low + 1; k <= last && share(found, samples) < sure; k++) {
+      for (int k = low + 1; k <= last && share(found, samples()) < sure(); k++) {
         found = others.with(ladder.rungs().get(k));
       }
       return found;

@@ -2,7 +2,6 @@ package settle.sim.study;
 
 import java.util.ArrayList;
 import java.util.List;
-import settle.sim.house.House;
 import settle.sim.hydraulics.Bypass;
 import settle.sim.measure.BufferFitted;
 import settle.sim.measure.BypassFitted;
@@ -14,8 +13,12 @@ import settle.sim.source.Buffer;
 import settle.sim.source.Carrier;
 import settle.sim.source.Source;
 
-/** What could be set or fitted about pump and source. */
-final class PlantLadders {
+/**
+ * What could be set or fitted about pump and source.
+ *
+ * @param as the house and what was found of it
+ */
+record PlantLadders(Case as) {
 
   /** Most that a small domestic circulator makes [Pa]; common practice, no source. */
   private static final double STRONGEST_PUMP = 50_000;
@@ -32,17 +35,9 @@ final class PlantLadders {
   /** How many times its power a larger source may have [-]; common practice, no source. */
   private static final double LARGEST_SOURCE = 3;
 
-  private final Case as;
-  private final House house;
-
-  PlantLadders(Case as) {
-    this.as = as;
-    house = as.house();
-  }
-
   /** Of a pump that has a setting. */
   List<Ladder> pump() {
-    double from = house.distribution().pump().setHead().orElse(Double.NaN);
+    double from = as.house().distribution().pump().setHead().orElse(Double.NaN);
     return from < STRONGEST_PUMP
         ? Ladder.rising(Kind.PUMP, "", from, 1000, STRONGEST_PUMP, to -> new PumpRaised(from, to))
         : List.of();
@@ -50,20 +45,20 @@ final class PlantLadders {
 
   /** Whether it takes fuel or electricity and feeds the mains with no vessel in between. */
   private boolean isDirect() {
-    return house.source().carrier() != Carrier.NONE && house.buffer().isEmpty();
+    return as.house().source().carrier() != Carrier.NONE && as.house().buffer().isEmpty();
   }
 
   /** Whether too little flow kept the source off. */
   private boolean blocked() {
-    return house.source().minimumFlow() > 0 && as.judged().blocked() > 0;
+    return as.house().source().minimumFlow() > 0 && as.judged().blocked() > 0;
   }
 
   /** A way open for a source that is kept off by too little flow. */
   List<Ladder> bypass() {
-    if (!isDirect() || !blocked() || house.distribution().bypass().isPresent()) {
+    if (!isDirect() || !blocked() || as.house().distribution().bypass().isPresent()) {
       return List.of();
     }
-    double head = house.distribution().pump().mostHead();
+    double head = as.house().distribution().pump().mostHead();
     List<Measure> rungs = new ArrayList<>();
     for (double opens = Math.ceil(head / 1000) * 1000 - 1000; opens >= 1000; opens -= 1000) {
       rungs.add(new BypassFitted(new Bypass(null, opens, BYPASS_BAND, BYPASS_KV)));
@@ -76,8 +71,8 @@ final class PlantLadders {
     List<Ladder> ladders = new ArrayList<>();
     if (isDirect()) {
       if (blocked()) {
-        double needed = Math.max(AMPLE * house.source().minimumFlow(), mostFlow());
-        double perHour = house.water().litresPerHour(needed);
+        double needed = Math.max(AMPLE * as.house().source().minimumFlow(), mostFlow());
+        double perHour = as.house().water().litresPerHour(needed);
         double ample = Math.ceil(perHour / 50) * 50 * (needed / perHour);
         ladders.addAll(vessels(Buffer.Placement.PARALLEL, ample));
       }
@@ -88,7 +83,7 @@ final class PlantLadders {
 
   /** Flow through the source in design weather [kg/s]. */
   private double mostFlow() {
-    return as.holding().settled(house.designOutdoor()).asControlled().totalFlow();
+    return as.holding().settled(as.house().designOutdoor()).asControlled().totalFlow();
   }
 
   private static List<Ladder> vessels(Buffer.Placement placement, double sourceFlow) {
@@ -100,8 +95,8 @@ final class PlantLadders {
   }
 
   List<Ladder> source() {
-    Source source = house.source();
-    double outdoor = house.designOutdoor();
+    Source source = as.house().source();
+    double outdoor = as.house().designOutdoor();
     double flow = Math.min(as.holding().asked(outdoor), source.highestFlow());
     double from = source.maximumPower(outdoor, flow);
     double unit = from < 5000 ? 100 : 500;

@@ -14,8 +14,12 @@ import settle.sim.measure.Measure.Kind;
 import settle.sim.measure.RicherProfile;
 import settle.sim.room.Room;
 
-/** What could be fitted in a cold room, or sealed. */
-final class RoomLadders {
+/**
+ * What could be fitted in a cold room, or sealed.
+ *
+ * @param as the house and what was found of it
+ */
+record RoomLadders(Case as) {
 
   /** Least air change a dwelling should have [1/h]; EN 12831:2003 Table D.6, from memory. */
   private static final double LEAST_AIR_CHANGE = 0.5;
@@ -46,12 +50,6 @@ final class RoomLadders {
 
   /** Finest that lengths and glazing are bought [m], [W/(m² K)]. */
   private static final double TENTH = 0.1;
-
-  private final Case as;
-
-  RoomLadders(Case as) {
-    this.as = as;
-  }
 
   private Room room(String name) {
     return as.house().rooms().get(as.house().roomIndex(name));

@@ -11,8 +11,12 @@ import settle.sim.tuning.Grid.Choice;
  * Where searches begin: group by group as found and as worked out, and from the best of these a
  * scan of what decides most and has more than one good value, the water's temperature and how early
  * it comes: hot and late may do as well as cool and early.
+ *
+ * @param grid what can be set
+ * @param found where the settings were found
+ * @param worked where they were worked out
  */
-final class Starts {
+record Starts(Grid grid, Choice found, Choice worked) {
 
   /** How many flow temperatures are scanned between that worked out and the highest. */
   private static final int HOTTER = 4;
@@ -22,21 +26,6 @@ final class Starts {
 
   /** Leads that are scanned, in what was worked out [-]. */
   private static final double[] LEADS = {0, 0.5, 1, 1.5};
-
-  private final Grid grid;
-  private final Choice found;
-  private final Choice worked;
-
-  /**
-   * @param grid what can be set
-   * @param found where the settings were found
-   * @param worked where they were worked out
-   */
-  Starts(Grid grid, Choice found, Choice worked) {
-    this.grid = grid;
-    this.found = found;
-    this.worked = worked;
-  }
 
   /** Tries them, and returns all. */
   List<Choice> tryAll(Tried tried) {
