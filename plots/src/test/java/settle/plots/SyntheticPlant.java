@@ -150,7 +150,6 @@ public final class SyntheticPlant {
             43.5,
             38.2,
             41.0,
-            0,
             OptionalDouble.empty(),
             new CyclingFigures(
                 count,

@@ -283,7 +283,6 @@ public final class SyntheticRuns {
             66.8,
             47.1 + 6 * a,
             52.4 + 6 * a,
-            600,
             OptionalDouble.of(0.93 - 0.2 * a),
             new CyclingFigures(
                 50, 1.1, 4, OptionalDouble.of(240), 3600, 0, 0, 0.05, OptionalDouble.empty()),

@@ -165,7 +165,6 @@ final class OutcomeExample {
             54.8,
             43.1,
             48,
-            0,
             OptionalDouble.empty(),
             new CyclingFigures(
                 3, 1.25, 2, OptionalDouble.of(450), 1800, 4, 90, 0.046, OptionalDouble.of(0.061)),

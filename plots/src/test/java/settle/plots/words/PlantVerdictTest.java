@@ -119,7 +119,6 @@ class PlantVerdictTest {
             p.flowMean(),
             p.returnMean(),
             p.returnPeak(),
-            p.timeReturnAboveDewPoint(),
             p.condensingShare(),
             new CyclingFigures(
                 c.starts(),

@@ -121,7 +121,6 @@ public final class FigureReader {
         byFlow(HouseColumn.FLOW),
         byFlow(HouseColumn.RETURN),
         hottestReturn(),
-        timeAbove(facts.dewPoint()),
         present(facts.condenses() && made > 0, madeBelow(facts.dewPoint()) / made),
         cycling(facts),
         made,
@@ -164,14 +163,7 @@ public final class FigureReader {
         .orElse(Double.NaN);
   }
 
-  /** Time with heat and the return no colder than the dew point [s]. */
-  private double timeAbove(double dewPoint) {
-    double[] returning = trace.column(HouseColumn.RETURN);
-    double[] heat = trace.column(HouseColumn.SOURCE_HEAT);
-    return whileFlowing((i, h) -> returning[i] < dewPoint || heat[i] <= 0 ? 0 : h);
-  }
-
-  /** Heat made with the return colder than that [J]. */
+  /** Heat made with the return colder than the dew point [J]. */
   private double madeBelow(double dewPoint) {
     double[] returning = trace.column(HouseColumn.RETURN);
     double[] heat = trace.column(HouseColumn.SOURCE_HEAT);

@@ -8,8 +8,6 @@ import java.util.OptionalDouble;
  * @param flowMean flow temperature, weighted by flow [°C]; not a number if water never flowed
  * @param returnMean return temperature, weighted by flow [°C]; likewise
  * @param returnPeak highest step-mean return temperature [°C]; likewise
- * @param timeReturnAboveDewPoint time the return is above 55 °C (or the boiler's own dew point)
- *     while heat is made [s]
  * @param condensingShare share of the heat made with the return below the dew point [-]; empty if
  *     the source is no boiler
  * @param cycling starts, shortest run, water in circulation
@@ -25,7 +23,6 @@ public record PlantFigures(
     double flowMean,
     double returnMean,
     double returnPeak,
-    double timeReturnAboveDewPoint,
     OptionalDouble condensingShare,
     CyclingFigures cycling,
     double sourceHeat,

@@ -92,7 +92,7 @@ final class Climb {
     if (judged.suffices() && next >= enough) {
       return -1;
     }
-    return (next >= 0 ? Math.min(next, enough - 1) : Math.min(ladder.rungs().size(), enough) - 1);
+    return next >= 0 ? Math.min(next, enough - 1) : Math.min(ladder.rungs().size(), enough) - 1;
   }
 
   /** The first rung from one on that, corrected, holds the targets at rest; -1 if none. */

@@ -16,14 +16,9 @@ import settle.sim.recording.Trace;
  *     stop within the day
  * @param blocked share of the day in which too little flow kept it off though heat was called for
  *     [-]
- * @param hottestFlow hottest water that it sent out [°C]; not a number if none flowed
  */
 public record SourceDay(
-    double outdoor,
-    double startsPerHour,
-    OptionalDouble shortestRun,
-    double blocked,
-    double hottestFlow) {
+    double outdoor, double startsPerHour, OptionalDouble shortestRun, double blocked) {
 
   private static final double HOURS = 24;
 
@@ -37,8 +32,7 @@ public record SourceDay(
               weather.outdoor(),
               day.supply().starts() / HOURS,
               shortestRun(day.trace()),
-              day.supply().blocked(),
-              hottest(day.trace())));
+              day.supply().blocked()));
     }
     return days;
   }
@@ -61,17 +55,5 @@ public record SourceDay(
     return shortest < Double.POSITIVE_INFINITY
         ? OptionalDouble.of(shortest)
         : OptionalDouble.empty();
-  }
-
-  private static double hottest(Trace trace) {
-    double hottest = Double.NaN;
-    double[] flowing = trace.column(HouseColumn.MASS_FLOW);
-    double[] flow = trace.column(HouseColumn.FLOW);
-    for (int i = 1; i < flow.length; i++) {
-      if (flowing[i] > 0 && !(flow[i] <= hottest)) {
-        hottest = flow[i];
-      }
-    }
-    return hottest;
   }
 }
