@@ -42,8 +42,11 @@ final class StudyRun {
   interface Work {
 
     /**
+     * Finds it.
+     *
      * @param text the scenario as typed
      * @param scenario what it says
+     * @param progress told how far it is
      */
     Answer of(String text, Scenario scenario, Progress progress) throws Failure;
   }

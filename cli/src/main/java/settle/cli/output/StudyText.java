@@ -27,7 +27,7 @@ public final class StudyText {
     text.paragraph(study.question());
     Set<String> meant = new HashSet<>(Set.of(""));
     for (Section section : study.sections()) {
-      if (section.extent() == Extent.SHORT || section.extent() == Extent.FULL && layout.full()) {
+      if (section.extent() == Extent.SHORT || (section.extent() == Extent.FULL && layout.full())) {
         section(text, section, layout.full(), meant);
       }
     }

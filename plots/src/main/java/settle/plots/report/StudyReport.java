@@ -14,12 +14,10 @@ import settle.plots.words.Points;
 /** The report of a study. One HTML file that needs nothing else, for a screen and for A4 paper. */
 public final class StudyReport {
 
-  private final Study study;
   private final List<Picture> charts;
   private final List<String> named;
 
   private StudyReport(Study study, List<Picture> charts) {
-    this.study = study;
     this.charts = charts;
     named = study.sections().stream().flatMap(s -> s.charts().stream()).toList();
   }
@@ -52,7 +50,7 @@ public final class StudyReport {
   private Map<String, Object> section(Section section) {
     boolean answers =
         section.look() == Look.VERDICT
-            || section.look() == Look.HOUSEHOLDER && !section.lead().isEmpty();
+            || (section.look() == Look.HOUSEHOLDER && !section.lead().isEmpty());
     List<String> lead = Page.unbroken(section.lead());
     Map<String, Object> content = new HashMap<>();
     content.put("look", section.look().name().toLowerCase(Locale.ROOT));
@@ -86,7 +84,7 @@ public final class StudyReport {
   private List<Picture> pictures(Section section) {
     boolean others = section.charts().contains(Section.OTHER_CHARTS);
     return charts.stream()
-        .filter(c -> section.charts().contains(c.name()) || others && !named.contains(c.name()))
+        .filter(c -> section.charts().contains(c.name()) || (others && !named.contains(c.name())))
         .toList();
   }
 }
