@@ -102,7 +102,7 @@ class RemediesTest {
             house
                 .control()
                 .withReferenceRoom(house.rooms().get(0).name())
-                .withThermostat(new Thermostat.OnOff(0.3, 0)));
+                .withThermostat(new Thermostat.OnOff(1, 0)));
     Remedies remedies = of(stopped);
     assertThat(of(remedies, Kind.FLOW_TEMPERATURE).status()).isNotEqualTo(Remedy.Status.SUFFICES);
     Remedy throttled = of(remedies, Kind.THROTTLE);
