@@ -2,6 +2,8 @@ package settle.scenarios.format;
 
 import java.util.List;
 import java.util.Map;
+import settle.scenarios.quantity.ClockText;
+import settle.scenarios.quantity.QuantityException;
 
 /**
  * A key of the format.
@@ -13,9 +15,35 @@ import java.util.Map;
  * @param fallback the value taken where it is left out, as it would be written; empty where there
  *     is none or it is worked out
  * @param reason the source of the fallback; where it is worked out, how
+ * @param fallbackNumber the fallback of a quantity in SI units, of a time of day in seconds since
+ *     midnight; not a number where there is none
  */
 public record Key(
-    String name, Form form, boolean required, String about, String fallback, String reason) {
+    String name,
+    Form form,
+    boolean required,
+    String about,
+    String fallback,
+    String reason,
+    double fallbackNumber) {
+
+  /** A key whose fallback is read once, here. */
+  public Key(
+      String name, Form form, boolean required, String about, String fallback, String reason) {
+    this(name, form, required, about, fallback, reason, parsed(name, form, fallback));
+  }
+
+  private static double parsed(String name, Form form, String fallback) {
+    try {
+      if (form instanceof Form.Quantity quantity && !fallback.isEmpty()) {
+        return quantity.dimension().parse(fallback);
+      }
+      boolean isTime = form instanceof Form.TimeOfDay && !fallback.isEmpty();
+      return isTime ? ClockText.timeOfDay(fallback) : Double.NaN;
+    } catch (QuantityException e) {
+      throw new IllegalStateException("default of '" + name + "': " + e.getMessage(), e);
+    }
+  }
 
   /** The key that names the kind. */
   public static final String KIND = "kind";

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import settle.scenarios.document.Node;
 import settle.scenarios.document.Position;
-import settle.scenarios.quantity.QuantityException;
 
 /**
  * Keys with values, read against their table: unknown keys, missing keys and keys that exclude each
@@ -171,11 +170,7 @@ public final class Section {
       return Value.standIn(form);
     }
     note(key, key.fallback());
-    try {
-      return form.dimension().parse(key.fallback());
-    } catch (QuantityException e) {
-      throw new IllegalStateException("default of '" + key.name() + "': " + e.getMessage(), e);
-    }
+    return key.fallbackNumber();
   }
 
   /** A number in SI. Left out: a value that was worked out, noted with the key's reason. */
@@ -240,14 +235,10 @@ public final class Section {
   /** A time of day [s since midnight]. Left out: the default, noted. */
   public double timeOfDay(Key key) {
     Optional<Value> value = value(key);
-    if (value.isPresent()) {
-      return value.get().timeOfDay();
+    if (value.isEmpty()) {
+      note(key, key.fallback());
     }
-    try {
-      return settle.scenarios.quantity.ClockText.timeOfDay(noted(key));
-    } catch (QuantityException e) {
-      throw new IllegalStateException("default of '" + key.name() + "': " + e.getMessage(), e);
-    }
+    return value.map(Value::timeOfDay).orElse(key.fallbackNumber());
   }
 
   /** The section under a key; where it is left out, one without keys, whose defaults apply. */

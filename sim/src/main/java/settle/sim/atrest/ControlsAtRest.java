@@ -6,6 +6,7 @@ import settle.sim.control.Control;
 import settle.sim.house.House;
 import settle.sim.model.HouseModel;
 import settle.sim.valve.Valve;
+import settle.sim.valve.ValveStepper;
 
 /**
  * A house at rest under its controls: room thermostat, interlock, actuators and want of flow let
@@ -15,9 +16,6 @@ final class ControlsAtRest {
 
   /** Agreement asked of a room with its want [K]. */
   static final double ROOM_AGREEMENT = 1e-5;
-
-  /** Lift at which an actuator or motor head counts as open, as its drive has it [-]. */
-  static final double OPEN = 0.05;
 
   /**
    * How far the mean of a room that is switched on and off may be from the middle between on and
@@ -239,13 +237,13 @@ final class ControlsAtRest {
     for (int b = 0; b < branches; b++) {
       if (valve(b).electric()) {
         most = Math.max(most, opening(b));
-        openForGood |= opening(b) > OPEN && (!valve(b).switches() || opening(b) == 1);
+        openForGood |= opening(b) > ValveStepper.OPEN && (!valve(b).switches() || opening(b) == 1);
       }
     }
     if (most == Double.NEGATIVE_INFINITY || openForGood) {
       return true;
     }
-    if (most > OPEN) {
+    if (most > ValveStepper.OPEN) {
       outcome.because(Kind.INTERLOCK, most, 1);
       return true;
     }

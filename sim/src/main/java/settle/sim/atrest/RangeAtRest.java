@@ -7,6 +7,7 @@ import java.util.function.DoubleUnaryOperator;
 import settle.sim.atrest.RestStatus.Kind;
 import settle.sim.atrest.RestStatus.Reason;
 import settle.sim.model.HouseModel;
+import settle.sim.valve.ValveStepper;
 
 /**
  * Between what temperatures every room may be, where a house does not come to one state: solved
@@ -211,7 +212,7 @@ final class RangeAtRest {
     for (int b = 0; b < model.branches(); b++) {
       boolean motor = controls.valve(b).electric() && !controls.valve(b).switches();
       if (model.house().control().interlock() && motor) {
-        double open = ControlsAtRest.OPEN * controls.valve(b).kvMaximum();
+        double open = ValveStepper.OPEN * controls.valve(b).kvMaximum();
         state.heldAt[b] = Math.min(state.kv[b], open);
         any = true;
       }

@@ -9,6 +9,7 @@ import settle.sim.model.HouseModel;
 import settle.sim.room.Room;
 import settle.sim.room.SteadyResponse;
 import settle.sim.source.Buffer;
+import settle.sim.source.Defrost;
 import settle.sim.source.Source;
 
 /**
@@ -24,9 +25,6 @@ final class TemperatureSpan {
 
   /** What a scheme may pass the span by, and what agreement leaves open [K]. */
   private static final double ALLOWED = 0.1;
-
-  /** Water is never cooled further by a defrost [°C]. */
-  private static final double COLDEST_DEFROST = 5;
 
   private final House house;
   private final Source source;
@@ -82,7 +80,7 @@ final class TemperatureSpan {
     house.buffer().map(Buffer::surroundings).ifPresent(this::include);
     source.surroundings().ifPresent(this::include);
     if (source.defrost().isPresent()) {
-      coldest = Math.min(coldest, COLDEST_DEFROST);
+      coldest = Math.min(coldest, Defrost.COLDEST_WATER);
     }
   }
 

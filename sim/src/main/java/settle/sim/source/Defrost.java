@@ -21,6 +21,9 @@ public record Defrost(
     double heatTaken,
     double electricity) {
 
+  /** Water is never cooled further by a defrost [°C]. */
+  public static final double COLDEST_WATER = 5;
+
   public Defrost {
     if (!(lowestOutdoor < highestOutdoor)) {
       throw new IllegalArgumentException(

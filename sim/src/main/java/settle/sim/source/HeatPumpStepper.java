@@ -22,9 +22,6 @@ package settle.sim.source;
  */
 public final class HeatPumpStepper extends SwitchedStepper {
 
-  /** Water is never cooled further by a defrost [°C]. */
-  private static final double COLDEST_DEFROST = 5;
-
   /** A defrost that is due waits for water of this temperature [°C]. */
   private static final double DEFROSTS_FROM = 6;
 
@@ -101,7 +98,7 @@ public final class HeatPumpStepper extends SwitchedStepper {
         && (!called
             || !flows
             || s.defrosted >= defrostTime - 1e-9
-            || s.temperature <= COLDEST_DEFROST + 1e-9)) {
+            || s.temperature <= Defrost.COLDEST_WATER + 1e-9)) {
       s.iced *= Math.max(1 - s.defrosted / defrostTime, 0);
       s.defrosting = false;
       s.change();
@@ -183,7 +180,7 @@ public final class HeatPumpStepper extends SwitchedStepper {
   private double defrost(SwitchedState s, double left) {
     Defrost defrost = pump.defrost().orElseThrow();
     double limit = Math.min(left, defrostTime - s.defrosted);
-    double stretch = water.hold(s.temperature, -defrost.heatTaken(), COLDEST_DEFROST, limit);
+    double stretch = water.hold(s.temperature, -defrost.heatTaken(), Defrost.COLDEST_WATER, limit);
     s.defrosted += stretch;
     s.input += defrost.electricity() * stretch;
     s.pass(water, stretch);

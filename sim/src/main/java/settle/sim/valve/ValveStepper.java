@@ -26,7 +26,7 @@ public final class ValveStepper {
   private static final double STEEPEST_ANSWER = 0.95;
 
   /** Lift at which an actuator or motor head counts as open [-]; common practice, no source. */
-  private static final double OPEN = 0.05;
+  public static final double OPEN = 0.05;
 
   // Model
   private final int count;
