@@ -232,7 +232,7 @@ class VerdictWordsTest {
     Verdict verdict = verdict(house);
     Answer answer = new Answer(house, verdict);
     assertThat(verdict.flow().least()).isEmpty();
-    assertThat(answer.sentence()).startsWith("no: ").contains("The emitters there are the reason");
+    assertThat(answer.sentence()).startsWith("no: ").contains("The cause is its emitters");
     assertThat(line(answer, "Flow temperature")).contains("none up to 90 °C holds bedroom");
     assertThat(line(answer, "Weather compensation")).startsWith("none holds every room");
     assertThat(new HouseholderAnswer(answer).waterNeeded()).isEqualTo("hotter than 90 °C");

@@ -1,6 +1,6 @@
 /**
- * Every figure of an answer, written once: its name in a document, its heading in a table, its unit
- * and how it is read. Text, JSON and page are made of these lists and know neither physics nor
- * studies. Compiled to JavaScript, too.
+ * What commands answer, written once: figures with their names in a document, headings, units and
+ * digits, and the studies that set them in order with words, lists and charts. Text, JSON and page
+ * are made from studies and know neither physics nor commands. Compiled to JavaScript, too.
  */
 package settle.plots.figures;

@@ -1,6 +1,5 @@
 /**
  * What results mean, in sentences: the verdict on a run, which of several settles better, the
- * cautions. Charts, report and terminal summary take their words from here, so that all say the
- * same.
+ * cautions. Studies and charts take their words from here, so that they agree.
  */
 package settle.plots.words;

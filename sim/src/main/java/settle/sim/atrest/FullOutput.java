@@ -10,7 +10,7 @@ import settle.sim.room.Room;
 
 /**
  * What the emitters of each room can give at most: every valve open, every room at its want, water
- * at a flow temperature. Heat lost on the way is not reckoned.
+ * at a flow temperature. Heat lost on the way is not counted.
  */
 public final class FullOutput {
 

@@ -28,7 +28,7 @@ public record RestStatus(double uncertainty, List<Reason> reasons) {
      * [kg/s], least flow it needs [kg/s]. This is a rest of its own.
      */
     NEVER_RUNS,
-    /** The source stops for want of flow: flow left at rest [kg/s], least flow it needs [kg/s]. */
+    /** The source stops for lack of flow: flow left at rest [kg/s], least flow it needs [kg/s]. */
     BLOCKED,
     /** The source starts and stops: heat taken [W], least it makes while running [W]. */
     STARTS_AND_STOPS,
@@ -61,7 +61,7 @@ public record RestStatus(double uncertainty, List<Reason> reasons) {
     return uncertainty <= HOLDS_WITHIN;
   }
 
-  /** Whether the house stands still, be it that heads may do so anywhere in their play. */
+  /** Whether the house settles, if only somewhere in the play of its heads. */
   public boolean standsStill() {
     return holds()
         || (Double.isFinite(uncertainty)

@@ -10,7 +10,7 @@ import settle.sim.room.SteadyRooms;
  * that temperature.
  *
  * <p>Not every house comes to rest. Where source, thermostat or actuators start and stop, what is
- * found is the mean they go about, as near as it can be told without a run; {@link #status} says so
+ * found is the mean they go about, as near as can be known without a run; {@link #status} says so
  * and how far a room's mean may be from it. Heads stand in the middle of their play; {@link
  * #lowest} and {@link #highest} say where rooms are with heads at either end of it.
  */

@@ -29,12 +29,12 @@ public record FlowCurve(
     }
   }
 
-  /** The same curve with another slope [K/K]. */
+  /** This curve with another slope [K/K]. */
   public FlowCurve withSlope(double other) {
     return new FlowCurve(other, shift, lowest, highest, roomInfluence);
   }
 
-  /** The same curve with another shift [K]. */
+  /** This curve with another shift [K]. */
   public FlowCurve withShift(double other) {
     return new FlowCurve(slope, other, lowest, highest, roomInfluence);
   }

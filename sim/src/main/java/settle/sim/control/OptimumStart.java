@@ -63,7 +63,7 @@ public sealed interface OptimumStart {
       return fixed.apply(this);
     }
 
-    /** One that has a lead keeps one, be it of no length. */
+    /** One that has a lead keeps one, even one of no length. */
     @Override
     public OptimumStart withLead(double other) {
       return new Fixed(other);

@@ -34,7 +34,7 @@ public final class Timetable {
     this.values = values.clone();
   }
 
-  /** The same value for ever. */
+  /** One value at all times. */
   public static Timetable constant(double value) {
     return new Timetable(Times.DAY, new double[] {0}, new double[] {value});
   }

@@ -20,7 +20,7 @@ public final class MixedChain implements EmitterStepper {
    */
   private static final double KEEP = 0.5;
 
-  /** Agreement of a cell's mean excess with the one its emission is reckoned at [K]. */
+  /** Agreement of a cell's mean excess with the one used for its emission [K]. */
   private static final double AGREEMENT = 1e-3;
 
   /** Width of a bracket in which there is nothing left to look for [K]. */

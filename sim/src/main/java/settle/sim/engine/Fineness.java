@@ -1,8 +1,8 @@
 package settle.sim.engine;
 
 /**
- * How finely a run is reckoned beside what is usual, in all that can be chosen: shares of the usual
- * lengths and tolerances.
+ * Resolution of a run relative to the usual, in all that can be chosen: shares of the usual lengths
+ * and tolerances.
  *
  * @param steps of the lengths that accuracy asks of a step, shortest and longest step apart [-]
  * @param agreement of what source, water, valves and rooms may differ by within a step [-]
@@ -10,7 +10,7 @@ package settle.sim.engine;
  */
 public record Fineness(double steps, double agreement, double parcels) {
 
-  /** As any run is reckoned. */
+  /** The usual resolution. */
   public static final Fineness USUAL = new Fineness(1, 1, 1);
 
   /**

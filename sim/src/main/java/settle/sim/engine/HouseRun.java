@@ -90,7 +90,7 @@ public final class HouseRun {
   /**
    * @param model the prepared house
    * @param settings start, length and steps
-   * @param fineness how finely it is reckoned beside what is usual
+   * @param fineness resolution relative to the usual
    */
   HouseRun(HouseModel model, RunSettings settings, Fineness fineness) {
     this.model = model;
@@ -146,7 +146,7 @@ public final class HouseRun {
   /**
    * Runs to the end and tells once a simulated day how far it is.
    *
-   * @param progress told the share that is done [-]
+   * @param progress given the share that is done [-]
    */
   public void run(DoubleConsumer progress) {
     double end = settings.length();

@@ -53,7 +53,7 @@ public final class Simulation {
    *
    * @param house the house
    * @param arrangement one of its arrangements
-   * @param progress told now and then what share of the run is done [-], by the calling thread
+   * @param progress given now and then what share of the run is done [-], by the calling thread
    * @return what came out
    * @throws ArithmeticException if the model could not be solved; the message names room and time
    */
@@ -83,7 +83,7 @@ public final class Simulation {
    * @param arrangement one of its arrangements
    * @param settings start, length and steps
    * @param refinement how much finer than usual the fabric is cut [-]
-   * @param fineness how finely all else is reckoned
+   * @param fineness resolution of everything else
    * @return what came out
    * @throws ArithmeticException if the model could not be solved; the message names room and time
    */

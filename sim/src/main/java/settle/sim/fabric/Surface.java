@@ -23,8 +23,8 @@ public record Surface(
   }
 
   /**
-   * The same surface passing so many times the heat, its films included, per kelvin between room
-   * and what lies behind. Its layers keep {@link #LEAST_RESISTANCE} however much that is, and one
+   * This surface passing so many times the heat, its films included, per kelvin between room and
+   * what lies behind. Its layers keep {@link #LEAST_RESISTANCE} however much that is, and one
    * through which no heat passes stays as it is.
    *
    * @param factor by which the U-value is multiplied [-], above 0

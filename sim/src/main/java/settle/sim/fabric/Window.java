@@ -22,7 +22,7 @@ public record Window(String name, double area, double uValue, double gValue) {
   }
 
   /**
-   * The same window with so many times the U-value, at most what its inner film passes but for a
+   * This window with so many times the U-value, at most what its inner film passes but for a
    * fiftieth.
    *
    * @param factor [-], above 0

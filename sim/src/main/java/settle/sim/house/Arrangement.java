@@ -30,7 +30,7 @@ public record Arrangement(String name, List<Branch> branches, boolean balanced) 
     return kinds.size() == 1 ? kinds.get(0) : "mixed";
   }
 
-  /** The same arrangement with other branches. */
+  /** This arrangement with other branches. */
   public Arrangement withBranches(List<Branch> others) {
     return new Arrangement(name, others, balanced);
   }
@@ -58,12 +58,12 @@ public record Arrangement(String name, List<Branch> branches, boolean balanced) 
         branches.stream().map(b -> b.room().equals(room) ? change.apply(b) : b).toList());
   }
 
-  /** The same arrangement, lockshields and pump set by a balance. */
+  /** This arrangement with lockshields and pump set so that it is balanced. */
   public Arrangement asBalanced() {
     return new Arrangement(name, branches, true);
   }
 
-  /** The same arrangement, lockshields and pump left as they are. */
+  /** This arrangement with lockshields and pump as given. */
   public Arrangement asSet() {
     return new Arrangement(name, branches, false);
   }

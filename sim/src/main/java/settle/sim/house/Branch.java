@@ -19,7 +19,7 @@ import settle.sim.valve.Valve;
  * @param pipe flow and return pipe of the branch
  * @param pipePlace where that pipe runs
  * @param fedFrom name of the mains at whose end it begins; null at the source
- * @param designFlow flow it is to have [kg/s]; empty to reckon it from the room's heat load
+ * @param designFlow flow it is to have [kg/s]; empty to derive it from the room's heat load
  */
 public record Branch(
     String room,
@@ -45,17 +45,17 @@ public record Branch(
     this(room, null, emitter, valve, lockshield, pipe, PipePlace.in(room), fedFrom, designFlow);
   }
 
-  /** The same branch with another emitter. */
+  /** This branch with another emitter. */
   public Branch withEmitter(Emitter other) {
     return with(other, valve, lockshield);
   }
 
-  /** The same branch with another valve. */
+  /** This branch with another valve. */
   public Branch withValve(Valve other) {
     return with(emitter, other, lockshield);
   }
 
-  /** The same branch with its lockshield set otherwise. */
+  /** This branch with another lockshield setting. */
   public Branch withLockshield(Lockshield other) {
     return with(emitter, valve, other);
   }

@@ -17,7 +17,7 @@ import settle.sim.units.Range;
  * @param mains the tree of mains, each after the one it is fed from; empty if every branch begins
  *     at the source
  * @param bypass automatic bypass, if there is one
- * @param designDrop fall of temperature over the emitters at which design flows are reckoned [K]
+ * @param designDrop fall of temperature over the emitters that design flows are for [K]
  * @param lockshields scale of the lockshields, by which a balance sets them
  */
 public record Distribution(

@@ -112,17 +112,17 @@ public record House(
     return aims.tolerance();
   }
 
-  /** The same house, run otherwise. */
+  /** This house with another run. */
   public House withRun(RunSettings other) {
     return new House(title, designOutdoor, weather, building, arrangements, heating, aims, other);
   }
 
-  /** The same house where it gets as cold as that [°C]. */
+  /** This house where it gets as cold as that [°C]. */
   public House withDesignOutdoor(double other) {
     return new House(title, other, weather, building, arrangements, heating, aims, run);
   }
 
-  /** The same house in other weather. */
+  /** This house in other weather. */
   public House withWeather(Weather other) {
     return new House(title, designOutdoor, other, building, arrangements, heating, aims, run);
   }
@@ -131,7 +131,7 @@ public record House(
     return new House(title, designOutdoor, weather, other, arrangements, heating, aims, run);
   }
 
-  /** The same house with other rooms of the same names. */
+  /** This house with other rooms of the same names. */
   public House withRooms(List<Room> others) {
     return with(new Building(others, partitions(), airExchanges()));
   }
@@ -147,12 +147,12 @@ public record House(
         rooms().stream().map(r -> r.name().equals(name) ? change.apply(r) : r).toList());
   }
 
-  /** The same house with other doors open. */
+  /** This house with other doors open. */
   public House withAirExchanges(List<AirExchange> others) {
     return with(new Building(rooms(), partitions(), others));
   }
 
-  /** The same house with one or several arrangements of other emitters. */
+  /** This house with one or several arrangements of other emitters. */
   public House withArrangements(List<Arrangement> others) {
     return new House(title, designOutdoor, weather, building, others, heating, aims, run);
   }
@@ -169,32 +169,32 @@ public record House(
     return new House(title, designOutdoor, weather, building, arrangements, other, aims, run);
   }
 
-  /** The same house with its water distributed otherwise. */
+  /** This house with another distribution of water. */
   public House withDistribution(Distribution other) {
     return with(new Heating(water(), other, source(), buffer(), control()));
   }
 
-  /** The same house with another pump. */
+  /** This house with another pump. */
   public House withPump(Pump other) {
     return withDistribution(distribution().withPump(other));
   }
 
-  /** The same house with another source. */
+  /** This house with another source. */
   public House withSource(Source other) {
     return with(new Heating(water(), distribution(), other, buffer(), control()));
   }
 
-  /** The same house with a vessel between source and mains. */
+  /** This house with a vessel between source and mains. */
   public House withBuffer(Buffer vessel) {
     return with(new Heating(water(), distribution(), source(), Optional.of(vessel), control()));
   }
 
-  /** The same house controlled otherwise. */
+  /** This house with other controls. */
   public House withControl(Control other) {
     return with(new Heating(water(), distribution(), source(), buffer(), other));
   }
 
-  /** The same house with another weather compensation. */
+  /** This house with another weather compensation. */
   public House withFlowCurve(FlowCurve curve) {
     return withControl(control().withFlowCurve(curve));
   }

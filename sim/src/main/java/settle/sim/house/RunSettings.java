@@ -53,7 +53,7 @@ public record RunSettings(
     return new RunSettings(start, before, recorded, shortestStep, longestStep, List.of());
   }
 
-  /** The same run with other steps [s]. */
+  /** This run with other steps [s]. */
   public RunSettings withSteps(double shortest, double longest) {
     return new RunSettings(startTemperature, leadIn, length, shortest, longest, profileTimes);
   }

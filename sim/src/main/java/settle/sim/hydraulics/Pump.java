@@ -45,7 +45,7 @@ public interface Pump {
     return setTo(factor * setHead().orElseThrow());
   }
 
-  /** The same pump meant for another flow [m³/s]; one that is not set for a flow stays as it is. */
+  /** This pump meant for another flow [m³/s]; one that is not set for a flow stays as it is. */
   default Pump setFor(double flow) {
     return this;
   }

@@ -318,7 +318,7 @@ public final class HouseModel {
         stepper, house.buffer().get(), water.density(), water.specificHeat(), startTemperature);
   }
 
-  /** Water in circulation; what the source holds is reckoned from its heat capacity [m³]. */
+  /** Water in circulation; that of the source is from its heat capacity [m³]. */
   public double waterVolume() {
     WaterProperties water = house.water();
     double sum = house.buffer().map(Buffer::volume).orElse(0.0);

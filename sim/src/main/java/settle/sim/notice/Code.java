@@ -75,7 +75,7 @@ public enum Code {
     this.severity = severity;
   }
 
-  /** How much hangs on it. */
+  /** Its severity. */
   public Severity severity() {
     return severity;
   }

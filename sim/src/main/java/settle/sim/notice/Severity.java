@@ -1,6 +1,6 @@
 package settle.sim.notice;
 
-/** How much hangs on a notice. */
+/** Severity of a notice. */
 public enum Severity {
   /** The figures themselves are in doubt. */
   FIGURES,

@@ -86,28 +86,28 @@ public record Room(
     return walls.stream().mapToDouble(Wall::free).sum();
   }
 
-  /** The same room with another air change [1/h]. */
+  /** This room with another air change [1/h]. */
   public Room withAirChange(double other) {
     Copy copy = new Copy(this);
     copy.airChangesPerHour = other;
     return copy.room();
   }
 
-  /** The same room with other windows. */
+  /** This room with other windows. */
   public Room withWindows(List<Window> others) {
     Copy copy = new Copy(this);
     copy.windows = others;
     return copy.room();
   }
 
-  /** The same room with other opaque surfaces. */
+  /** This room with other opaque surfaces. */
   public Room withSurfaces(List<Surface> others) {
     Copy copy = new Copy(this);
     copy.surfaces = others;
     return copy.room();
   }
 
-  /** The same room with other gains [W]. */
+  /** This room with other gains [W]. */
   public Room withGains(Timetable convective, Timetable radiant) {
     Copy copy = new Copy(this);
     copy.convectiveGain = convective;
@@ -115,7 +115,7 @@ public record Room(
     return copy.room();
   }
 
-  /** The same room wanted otherwise. */
+  /** This room with another want. */
   public Room withWant(Timetable other) {
     Copy copy = new Copy(this);
     copy.want = other;

@@ -11,7 +11,7 @@ import java.util.Arrays;
  */
 public final class RoomStepper {
 
-  /** Share by which a heat may be held back at once, and still be reckoned without that [-]. */
+  /** Share of a heat that may be held back at once and still be neglected [-]. */
   private static final double AT_ONCE = 0.2;
 
   /** Inputs that change only at events, kept summed up: held temperatures and gains. */

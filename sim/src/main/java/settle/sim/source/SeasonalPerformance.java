@@ -11,7 +11,7 @@ package settle.sim.source;
  * </pre>
  *
  * <p>A unit of one power has its capacity for least output. Crankcase heater, standby and frost
- * protection are not reckoned: SCOP_on, not SCOP.
+ * protection are left out: SCOP_on, not SCOP.
  */
 public final class SeasonalPerformance {
 

@@ -21,7 +21,7 @@ public interface Source {
   /** Flow temperature asked for where no weather compensation sets it [°C]. */
   double flowSetPoint();
 
-  /** The same source asked for another flow temperature [°C]. */
+  /** This source asked for another flow temperature [°C]. */
   Source setTo(double flowTemperature);
 
   /**

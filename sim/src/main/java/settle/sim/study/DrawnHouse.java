@@ -116,7 +116,7 @@ public final class DrawnHouse {
     return new Drawn(house.withRooms(rooms), arrangement.withBranches(branches), outdoor);
   }
 
-  /** The same draw with the heads that are set too low turned up to their mark; a new array. */
+  /** This draw with the heads that are set too low turned up to their mark; a new array. */
   public double[] headsTurnedUp(double[] z) {
     double[] turned = z.clone();
     for (int i = 0; i < turned.length; i++) {

@@ -13,9 +13,9 @@ import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
 
 /**
- * How far the headline figures of a run are from where they would come to if everything were
- * reckoned finer: steps, agreement within them, parcels of water, cut of the fabric. An estimate of
- * the numerical error, not of what is unknown about the house.
+ * How far the headline figures of a run are from where they would come to if everything were run at
+ * higher resolution: steps, agreement within them, parcels of water, cut of the fabric. An estimate
+ * of the numerical error, not of what is unknown about the house.
  *
  * <p>The run is made again twice and four times as fine; of both differences the larger counts.
  * Two, because a source or a head that goes on and off may by chance end alike in two runs, and
@@ -62,7 +62,7 @@ public record ErrorEstimate(
     return worst;
   }
 
-  /** The same house run so many times as fine [-]. */
+  /** This house run so many times as fine [-]. */
   static RunResult finer(House house, Arrangement arrangement, double times) {
     RunSettings run = house.run();
     return Simulation.run(

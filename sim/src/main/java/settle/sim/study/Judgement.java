@@ -200,7 +200,7 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
   }
 
   /**
-   * As above, with the runs handed out: the answer is the same whoever works.
+   * As above, with the runs handed to workers; their number does not change the answer.
    *
    * @param house the house
    * @param arrangement one of its arrangements

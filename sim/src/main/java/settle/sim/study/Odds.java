@@ -127,14 +127,14 @@ public record Odds(
   }
 
   /**
-   * Draws and settles. The same answer whoever works.
+   * Draws houses and solves them at rest; the number of workers does not change the answer.
    *
    * @param house the house; {@link settle.sim.house.Aims#spreads} says what is uncertain
    * @param arrangement one of its arrangements
    * @param samples how many houses; taken up to the next {@link #SHIFTS} times a power of two
    * @param seed of the draws; two arrangements drawn with one seed are tried in the same houses
    * @param workers who settles the houses
-   * @param progress told how many are done, by the threads that do them, not always in order
+   * @param progress given the number done, by the threads that do them, not always in order
    * @throws ArithmeticException if a house could not be solved
    */
   public static Odds of(

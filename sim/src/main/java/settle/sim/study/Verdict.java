@@ -111,7 +111,7 @@ public record Verdict(
   }
 
   /**
-   * Asks everything, in the calling thread, and tries no houses.
+   * Judges an arrangement in the calling thread, without trying houses.
    *
    * @param house the house
    * @param arrangement one of its arrangements
@@ -121,7 +121,7 @@ public record Verdict(
   }
 
   /**
-   * As above, with the runs handed out: the answer is the same whoever works.
+   * As above, with the runs handed to workers; their number does not change the answer.
    *
    * @param house the house
    * @param arrangement one of its arrangements
@@ -160,7 +160,7 @@ public record Verdict(
    * @param samples how many houses
    * @param seed of the draws
    * @param workers who settles the houses
-   * @param progress told how many are done
+   * @param progress given the number done
    */
   public Verdict tried(House house, int samples, long seed, Workers workers, IntConsumer progress) {
     Odds odds = Odds.of(house, arrangement, samples, seed, workers, progress);

@@ -13,7 +13,7 @@ import java.util.function.Supplier;
 /**
  * Whoever carries out pieces of work that do not depend on each other. A study lists the pieces;
  * how many are under way at a time is decided outside, where it is known what the machine has. Each
- * answer has its own place, so that the same comes out whoever works.
+ * answer has its own place, so that their number changes nothing.
  */
 @FunctionalInterface
 public interface Workers {

@@ -152,8 +152,8 @@ public record Tuning(
    *
    * @param found the plant as found
    * @param request what is asked
-   * @param workers who tries choices and houses; the answer is the same whoever does
-   * @param progress told what is being done
+   * @param workers who try settings and houses; their number does not change the answer
+   * @param progress given the stage of the work
    * @throws ArithmeticException if a model could not be solved
    */
   public static Tuning of(Plant found, Request request, Workers workers, Consumer<Stage> progress) {

@@ -27,10 +27,10 @@ public interface Valve {
     return !Double.isNaN(setPoint());
   }
 
-  /** The same valve set so much higher [K]; one without a set-point stays as it is. */
+  /** This valve set so much higher [K]; one without a set-point stays as it is. */
   Valve raised(double by);
 
-  /** The same valve where it is no warmer than in the room. */
+  /** This valve where it is no warmer than in the room. */
   default Valve unbiased() {
     return this;
   }

@@ -57,7 +57,7 @@ public record WaxValve(
     require(name, kvNominal > 0 && kvMaximum >= kvNominal, "need 0 < Kv nominal <= Kvs");
   }
 
-  /** The same valve where it is so much warmer than in the room [K]. */
+  /** This valve where it is so much warmer than in the room [K]. */
   public WaxValve withBias(double other) {
     return placed(setPoint, other);
   }
