@@ -1,6 +1,5 @@
 package settle.web;
 
-import settle.sim.units.Times;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +11,7 @@ import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.result.RunResult;
 import settle.sim.study.Holding;
+import settle.sim.units.Times;
 
 /**
  * Figures of a house by name: a few dozen at rest, and all there are of the first day of its run.

@@ -82,8 +82,7 @@ public final class Page {
   @JSExport
   public static String verdict(String text, String file) {
     House house = read(text, file);
-    List<Verdict> verdicts =
-        house.arrangements().stream().map(a -> Verdict.of(house, a)).toList();
+    List<Verdict> verdicts = house.arrangements().stream().map(a -> Verdict.of(house, a)).toList();
     return words(new VerdictStudy(house, verdicts, List.of(), Optional.empty()).study());
   }
 
