@@ -11,7 +11,7 @@ public final class Cautions {
           "Gas, electrical and unvented hot-water work belongs to licensed trades.",
           "Surfaces above about 43 °C can hurt those who cannot move away; guard them or run them cooler.",
           "A shut valve needs its frost setting, and the pipe behind it must be safe from freezing.",
-          "Do not run a boiler or pump with every valve shut; leave a way open or fit a bypass.",
+          "Do not run a boiler or pump with every valve shut; keep a path open or fit a bypass.",
           "Isolate, depressurise and let cool before opening a system.",
           "Hot water and legionella rules are outside what is simulated here.");
 
@@ -24,7 +24,7 @@ public final class Cautions {
 
   /** One sentence for a summary on a terminal. */
   public static String brief() {
-    return "An aid to judgement, not a design certificate: local codes and licensed trades decide. Surfaces can be hot; leave the pump"
-        + " a way open, and valves on frost protection.";
+    return "An aid to judgement, not a design certificate: local codes and licensed trades decide. Surfaces can be hot; keep a path"
+        + " open for the pump, and valves on frost protection.";
   }
 }
