@@ -27,7 +27,7 @@ class LookUpCommandsTest {
   @Test
   void checkSaysItsAnswerOnOneLine() throws IOException {
     Path scenario = Scenarios.warm(folder);
-    for (int length = 1; length < 100; length++) {
+    for (int length = 1; length < 90; length += 3) {
       Path file = Files.copy(scenario, folder.resolve("h".repeat(length) + ".yaml"));
       assertThat(CommandLineRun.of("check", file).out().lines())
           .as("%d characters", length)
