@@ -34,7 +34,11 @@ record FlowWords(House house, Verdict verdict) {
     if (asked > least + SAME_FLOW) {
       spare = "; " + Quantities.difference(asked - least) + " to spare";
     } else if (asked < least - SAME_FLOW) {
-      spare = "; " + Quantities.difference(least - asked) + " short";
+      // The run has the last word: what it holds at the flow asked for is not short of flow.
+      spare =
+          verdict.held()
+              ? " at rest, not run; by the run " + Quantities.setting(asked) + " is just enough"
+              : "; " + Quantities.difference(least - asked) + " short";
     }
     return said
         + Quantities.temperature(least)

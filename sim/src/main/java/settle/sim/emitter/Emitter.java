@@ -68,7 +68,7 @@ public interface Emitter {
   OptionalDouble length();
 
   /**
-   * The same kind of emitter in another length.
+   * This emitter cut or ordered in another length.
    *
    * @param other its length [m], > 0
    * @throws IllegalStateException for one of a single size
@@ -76,7 +76,7 @@ public interface Emitter {
   Emitter ofLength(double other);
 
   /**
-   * The same run of a profile of another output.
+   * This emitter, its run along the walls unchanged, of a profile that gives more or less.
    *
    * @param perMetre output at 75/65/20 [W/m], > 0
    * @throws IllegalStateException for one that has no run along the walls
@@ -99,14 +99,14 @@ public interface Emitter {
   int states();
 
   /**
-   * The same kind of emitter of another size.
+   * This emitter in another size.
    *
    * @param factor by which length, or a radiator's whole size, is multiplied [-], > 0
    */
   Emitter scaled(double factor);
 
   /**
-   * The same emitter, size and water, that gives more or less than it is rated.
+   * This emitter giving more or less than its rating, size and water content unchanged.
    *
    * @param factor by which its output is multiplied [-], > 0
    */

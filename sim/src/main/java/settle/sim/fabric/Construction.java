@@ -71,8 +71,8 @@ public record Construction(String name, List<Layer> layers) {
   }
 
   /**
-   * The same make-up with every conductivity in the same proportion another, so that its layers
-   * have another resistance together; what they hold stays.
+   * This make-up with every conductivity scaled alike, so that its layers together have another
+   * resistance; heat capacities stay.
    *
    * @param other resistance of all layers, surfaces not included [m²K/W], above 0
    * @throws IllegalArgumentException if it has no resistance to be changed

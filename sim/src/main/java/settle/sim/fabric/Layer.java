@@ -50,7 +50,7 @@ public record Layer(String name, double resistance, double arealCapacity) {
   }
 
   /**
-   * The same material, a share of the thickness.
+   * Part of this layer's thickness.
    *
    * @param share part of the thickness, above 0 and at most 1
    * @return a layer with that share of resistance and capacity
