@@ -13,8 +13,7 @@ package settle.sim.hydraulics;
  * <ul>
  *   <li>laminar, f = 64/Re: a quadratic in m;
  *   <li>between, f straight in Re: a cubic in m, by Newton's method;
- *   <li>turbulent: with x = 1/sqrt(f), m = sqrt(p/(R + B/x²)) turns Colebrook's equation into one
- *       unknown, x + 2 log10(k/(3.7 D) + 2.51 x/(c m(x))) = 0, by Newton's method.
+ *   <li>turbulent, f explicit: by Newton's method.
  * </ul>
  *
  * <p>All of them to rounding.
@@ -22,7 +21,6 @@ package settle.sim.hydraulics;
 public final class BranchFlow {
 
   private static final int MOST_STEPS = 60;
-  private static final double LN10 = Math.log(10);
 
   // Model
   private final double density;
@@ -107,26 +105,24 @@ public final class BranchFlow {
     return m;
   }
 
-  /** d(x/m)/dx = (1 - B m²/(p x²))/m, since m falls as f, and so 1/x², rises. */
+  /**
+   * R m² + f(m) B m² = p by Newton's method: the left side is convex, so that after one step m
+   * falls towards the root.
+   */
   private double turbulent(double resistance, double pressure) {
-    double x = pipe.inverseRoot;
-    double m = 0;
+    double m = Math.max(flow, pipe.turbulentFlow);
+    double others = resistance - pipe.fittings;
     for (int i = 0; i < MOST_STEPS; i++) {
-      double friction = pipe.friction / (x * x);
-      double total = resistance + friction;
-      m = Math.sqrt(pressure / total);
-      double viscous = 2.51 / (pipe.reynoldsPerFlow * m);
-      double argument = pipe.rough + viscous * x;
-      double residual = x + 2 / LN10 * Math.log(argument);
-      double slope = 1 + 2 / LN10 * viscous * (1 - friction / total) / argument;
-      double step = residual / slope;
-      x -= step;
-      if (Math.abs(step) < 1e-12 * x) {
+      pipe.at(m);
+      double excess = pipe.drop() + others * m * m - pressure;
+      double step = excess / (pipe.slope() + 2 * others * m);
+      m = Math.max(m - step, pipe.turbulentFlow);
+      if (Math.abs(step) < 1e-9 * m) {
+        // What is left is of the order of the square of this last step.
         break;
       }
     }
-    pipe.inverseRoot = x;
-    return Math.sqrt(pressure / (resistance + pipe.friction / (x * x)));
+    return m;
   }
 
   /** Pressure across the valve in the last solution [Pa]. */

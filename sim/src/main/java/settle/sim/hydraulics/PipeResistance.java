@@ -12,22 +12,16 @@ package settle.sim.hydraulics;
  */
 public final class PipeResistance {
 
-  private static final double LN10 = Math.log(10);
-  private static final int MOST_STEPS = 60;
-
   // Model
   final double fittings;
   final double friction;
   final double reynoldsPerFlow;
-  final double rough;
+  private final double rough;
   final double laminarFlow;
   final double turbulentFlow;
   final double laminarFactor;
   final double turbulentFactor;
   final double factorSlope;
-
-  /** 1/sqrt(f) of the last turbulent solution, from which the next one starts. */
-  double inverseRoot;
 
   // Last flow asked for
   private double drop;
@@ -44,13 +38,12 @@ public final class PipeResistance {
     friction = pipe.length() / pipe.bore() / (2 * density * area * area);
     reynoldsPerFlow = Friction.reynolds(1, pipe.bore(), viscosity);
     double relativeRoughness = pipe.roughness() / pipe.bore();
-    rough = relativeRoughness / 3.7;
+    rough = Friction.ROUGH * relativeRoughness;
     laminarFlow = Friction.LAMINAR_LIMIT / reynoldsPerFlow;
     turbulentFlow = Friction.TURBULENT_LIMIT / reynoldsPerFlow;
     laminarFactor = Friction.darcyFactor(Friction.LAMINAR_LIMIT, relativeRoughness);
     turbulentFactor = Friction.darcyFactor(Friction.TURBULENT_LIMIT, relativeRoughness);
     factorSlope = (turbulentFactor - laminarFactor) / (turbulentFlow - laminarFlow);
-    inverseRoot = 1 / Math.sqrt(turbulentFactor);
   }
 
   /**
@@ -72,30 +65,14 @@ public final class PipeResistance {
     }
   }
 
-  /**
-   * With x = 1/sqrt(f): g(x) = x + 2 log10(k/(3.7 D) + 2.51 x/Re) = 0 by Newton's method; dx/dm =
-   * -(dg/dm)/(dg/dx).
-   */
+  /** x = 1/sqrt(f) rises with the flow, d ln x/d ln m = 1/(1 + K + y); see {@link Friction}. */
   private void turbulent(double m) {
-    double viscous = 2.51 / (reynoldsPerFlow * m);
-    double x = inverseRoot;
-    double argument = 0;
-    double rise = 0;
-    for (int i = 0; i < MOST_STEPS; i++) {
-      argument = rough + viscous * x;
-      rise = 1 + 2 / LN10 * viscous / argument;
-      double step = (x + 2 / LN10 * Math.log(argument)) / rise;
-      x -= step;
-      if (Math.abs(step) < 1e-8 * x) {
-        // What is left is of the order of the square of this last step.
-        break;
-      }
-    }
-    inverseRoot = x;
+    double x = Friction.inverseRoot(reynoldsPerFlow * m, rough);
     double f = 1 / (x * x);
-    double rootRise = 2 / LN10 * viscous * x / (m * argument * rise);
-    drop = (fittings + f * friction) * m * m;
-    slope = 2 * (fittings + f * friction) * m - 2 * friction * f * m * m * rootRise / x;
+    double rise = 1 / (1 + rough * reynoldsPerFlow * m + Friction.HALF_LN10 * x);
+    double total = fittings + f * friction;
+    drop = total * m * m;
+    slope = 2 * (total - f * friction * rise) * m;
   }
 
   /** Pressure at the last flow asked for [Pa]. */

@@ -47,13 +47,26 @@ class FrictionTest {
     }
   }
 
+  /** Over the Moody range, Colebrook's equation solved by Newton's method beside it. */
   @Test
-  void solvedFactorSatisfiesTheEquation() {
-    for (double re = 4000; re < 1e8; re *= 3) {
-      for (double rough : new double[] {0, 1e-6, 1e-4, 0.05}) {
-        double root = 1 / Math.sqrt(Friction.colebrookWhite(re, rough));
-        assertThat(root).isCloseTo(-2 * Math.log10(rough / 3.7 + 2.51 * root / re), within(1e-12));
+  void explicitFactorIsColebrooks() {
+    for (double re = 4000; re < 1e8; re *= 1.2) {
+      for (double rough : new double[] {0, 1e-6, 1e-5, 1e-4, 1e-3, 0.01, 0.03, 0.05}) {
+        double root = colebrookRoot(re, rough);
+        assertThat(Friction.colebrookWhite(re, rough) * root * root)
+            .as("Re %g, k/D %g", re, rough)
+            .isCloseTo(1, within(6e-7));
       }
     }
+  }
+
+  private static double colebrookRoot(double re, double rough) {
+    double x = 7;
+    for (int k = 0; k < 30; k++) {
+      double argument = rough / 3.7 + 2.51 * x / re;
+      x -= (x + 2 * Math.log10(argument)) / (1 + 2 * 2.51 / re / (Math.log(10) * argument));
+    }
+    assertThat(x).isCloseTo(-2 * Math.log10(rough / 3.7 + 2.51 * x / re), within(1e-12));
+    return x;
   }
 }
