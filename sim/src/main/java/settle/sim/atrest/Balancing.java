@@ -86,8 +86,12 @@ public final class Balancing {
    * @throws IllegalArgumentException if an emitter is fixed to a surface its room does not have
    */
   public static HouseModel asRun(House house, Arrangement arrangement) {
-    HouseModel given = new HouseModel(house, arrangement, 1);
-    return arrangement.balanced() ? asRun(given).model() : given;
+    return balancedIfAsked(new HouseModel(house, arrangement, 1));
+  }
+
+  /** A prepared house as it is run: balanced, where its arrangement asks for it. */
+  public static HouseModel balancedIfAsked(HouseModel given) {
+    return given.arrangement().balanced() ? asRun(given).model() : given;
   }
 
   /** Balances a prepared house, where its arrangement asks for it, and looks at its flows. */

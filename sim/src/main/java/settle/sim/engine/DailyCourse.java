@@ -81,6 +81,15 @@ final class DailyCourse {
     return drifts;
   }
 
+  /** Whether the last day answers what is asked, no mean having moved by more than a wobble. */
+  boolean answers(HeldRun.Asker asker, double[] least) {
+    double[] moved = new double[change.length];
+    Arrays.setAll(moved, r -> Math.abs(change[r]));
+    return days > 1
+        && lastChange() <= WOBBLE
+        && asker.isAnswered(means[(days - 1) % WOBBLY_DAYS], least, moved);
+  }
+
   /** Mean of the last day, or of several where it wobbles [°C]. */
   double mean(int room) {
     return wobbles[room]

@@ -21,9 +21,10 @@ import settle.sim.weather.Weather;
  * and no other gains, until it rests or goes round and round: the judge of what {@link
  * SettledHouse} says of it at rest.
  *
- * <p>The fabric begins where it would rest by that, and its slow parts then go faster until no
- * day's mean moves any more; so a heavy house needs no month. The last days, two at least, are at
- * its own pace, and the last of them is what is read.
+ * <p>The fabric begins where it would rest by that, and its slow parts then go faster until no mean
+ * of eight hours moves any more; so a heavy house needs no month. The last days are at its own
+ * pace, two at least unless the first of a house that stays even is as those hours were, and the
+ * last of them is what is read.
  */
 public final class HeldRun {
 
@@ -33,7 +34,7 @@ public final class HeldRun {
     AT_REST,
     /** Temperatures go up and down about means that stay. */
     REPEATS,
-    /** Means still moved when {@link #MOST_DAYS} were over. */
+    /** Means still moved, and left open what was asked, when {@link #MOST_DAYS} were over. */
     DRIFTS
   }
 
@@ -47,6 +48,19 @@ public final class HeldRun {
   private static final double FROM_WARM = 3;
 
   private static final int MOST_DAYS = 40;
+
+  /** Range within which a room counts as even [K]: a hundredth of it is no error of a mean. */
+  private static final double LITTLE_SWING = 0.2;
+
+  /**
+   * What is compared while slow parts go faster [s]: longer than most cycles of heads and source,
+   * and with {@link HouseRun} bringing slow parts to six hours, what they still lack after two that
+   * agree is a third of what they differ by.
+   */
+  private static final double FASTER_DAY = 8 * Times.HOUR;
+
+  /** For how long so little is compared [s]; cycles of half a day would never let it end. */
+  private static final double FASTER_DAYS = 3 * Times.DAY;
 
   private HeldRun() {}
 
@@ -103,6 +117,24 @@ public final class HeldRun {
     }
   }
 
+  /** Whoever knows whether days say enough though means still move. */
+  @FunctionalInterface
+  public interface Asker {
+
+    /** Means have to stay. */
+    Asker EXACT = (mean, least, moved) -> false;
+
+    /**
+     * Whether the last day says enough.
+     *
+     * @param mean mean operative temperature of each room in it [°C]; not modified
+     * @param least lowest of each room [°C]; not modified
+     * @param moved difference of each mean from the day before [K], none above {@link
+     *     DailyCourse#WOBBLE}; not modified
+     */
+    boolean isAnswered(double[] mean, double[] least, double[] moved);
+  }
+
   /**
    * Runs a house until it rests.
    *
@@ -112,6 +144,19 @@ public final class HeldRun {
    * @throws ArithmeticException if the model could not be solved; the message names room and time
    */
   public static Day of(House house, Arrangement arrangement, double outdoor) {
+    return of(Balancing.asRun(house, arrangement), outdoor, Asker.EXACT);
+  }
+
+  /**
+   * Runs a house until it rests, or its last days answer what is asked.
+   *
+   * @param prepared the house as it is run; its weather, gains and programme do not count
+   * @param outdoor outdoor temperature [°C]
+   * @param asker knows what is asked
+   * @throws ArithmeticException if the model could not be solved; the message names room and time
+   */
+  public static Day of(HouseModel prepared, double outdoor, Asker asker) {
+    House house = prepared.house();
     List<Room> steady = house.rooms().stream().map(HeldRun::steady).toList();
     double start =
         steady.stream().mapToDouble(r -> r.want().maximum()).max().orElseThrow() + FROM_WARM;
@@ -126,10 +171,12 @@ public final class HeldRun {
             List.of());
     House still =
         house.withRooms(steady).withWeather(new Weather.Constant(outdoor)).withRun(settings);
-    HouseModel model = Balancing.asRun(still, arrangement);
+    HouseModel model = prepared.like(still, prepared.arrangement());
     double[] none = new double[steady.size()];
     SettledHouse rest = new SettledHouse(model, outdoor, none, none).asControlled();
-    return of(model, settings, outdoor, rest.heats());
+    HouseRun run = new HouseRun(model, settings);
+    run.beginAtRest(outdoor, rest.heats());
+    return of(model, run, asker);
   }
 
   private static Room steady(Room room) {
@@ -137,26 +184,31 @@ public final class HeldRun {
     return room.withWant(Timetable.constant(room.want().maximum())).withGains(none, none);
   }
 
-  private static Day of(HouseModel model, RunSettings settings, double outdoor, double[] heat) {
-    HouseRun run = new HouseRun(model, settings);
-    run.beginAtRest(outdoor, heat);
+  private static Day of(HouseModel model, HouseRun run, Asker asker) {
     int rooms = model.house().rooms().size();
     Watch today = new Watch(run, rooms);
     run.hasten(true);
     DailyCourse faster = new DailyCourse(rooms);
+    double begun = run.time();
     do {
-      today.forget();
-      run.goOnTo(run.time() + Times.DAY, today::see);
+      double length = run.time() < begun + FASTER_DAYS ? FASTER_DAY : Times.DAY;
+      today.begin(length);
+      run.goOnTo(run.time() + length, today::see);
       add(today, faster);
-    } while (faster.drifts() && faster.days() < MOST_DAYS / 2);
+    } while (faster.drifts() && run.time() < begun + MOST_DAYS / 2 * Times.DAY - 1);
     run.hasten(false);
     DailyCourse own = new DailyCourse(rooms);
+    if (!today.goesUpAndDown()) {
+      add(today, own);
+    }
+    boolean open;
     do {
-      today.forget();
+      today.begin(Times.DAY);
       run.recordTo(run.time() + Times.DAY, today::see);
       add(today, own);
-    } while (own.drifts() && run.time() < -Times.DAY - 1);
-    return read(model, run, today, own);
+      open = own.drifts() && !own.answers(asker, today.least);
+    } while (open && run.time() < -Times.DAY - 1);
+    return read(model, run, today, own, open);
   }
 
   private static void add(Watch day, DailyCourse course) {
@@ -170,7 +222,8 @@ public final class HeldRun {
     course.add(mean, swing);
   }
 
-  private static Day read(HouseModel model, HouseRun run, Watch today, DailyCourse course) {
+  private static Day read(
+      HouseModel model, HouseRun run, Watch today, DailyCourse course, boolean drifts) {
     int rooms = today.sum.length;
     double[] operative = new double[rooms];
     double[] air = new double[rooms];
@@ -181,7 +234,7 @@ public final class HeldRun {
       swing = Math.max(swing, today.swing(r));
     }
     Ending ending = swing <= STILL ? Ending.AT_REST : Ending.REPEATS;
-    if (course.drifts()) {
+    if (drifts) {
       ending = Ending.DRIFTS;
     }
     return new Day(
@@ -253,6 +306,7 @@ public final class HeldRun {
     private final double[] least;
     private final double[] most;
     private double begun;
+    private double length;
     private double weight;
 
     Watch(HouseRun run, int rooms) {
@@ -265,8 +319,10 @@ public final class HeldRun {
       most = new double[rooms];
     }
 
-    void forget() {
+    /** Forgets what was, and watches for so long [s]. */
+    void begin(double forSoLong) {
       begun = run.time();
+      length = forSoLong;
       weight = 0;
       Arrays.fill(sum, 0);
       Arrays.fill(airSum, 0);
@@ -280,7 +336,7 @@ public final class HeldRun {
 
     void see() {
       double h = run.lastLength();
-      double sine = Math.sin(Math.PI * (run.time() - h / 2 - begun) / Times.DAY);
+      double sine = Math.sin(Math.PI * (run.time() - h / 2 - begun) / length);
       double share = sine * sine * h;
       weight += share;
       for (int r = 0; r < sum.length; r++) {
@@ -297,6 +353,15 @@ public final class HeldRun {
 
     double mean(int room) {
       return sum[room] / weight;
+    }
+
+    /** Whether some room swings, so that no mean of less than two whole days says enough. */
+    boolean goesUpAndDown() {
+      double widest = 0;
+      for (int r = 0; r < sum.length; r++) {
+        widest = Math.max(widest, swing(r));
+      }
+      return widest > LITTLE_SWING;
     }
 
     double swing(int room) {

@@ -62,6 +62,20 @@ public final class Simulation {
   }
 
   /**
+   * Runs a house as its own settings say.
+   *
+   * @param house the house
+   * @param arrangement one of its arrangements
+   * @param like what is prepared already: of the same fabric nothing is prepared again
+   * @return what came out
+   * @throws ArithmeticException if the model could not be solved; the message names room and time
+   */
+  public static RunResult run(House house, Arrangement arrangement, HouseModel like) {
+    Balancing.AsRun prepared = Balancing.asRun(like.like(house, arrangement));
+    return run(arrangement, prepared, house.run(), Fineness.USUAL, done -> {});
+  }
+
+  /**
    * Runs a house with other settings.
    *
    * @param house the house
@@ -124,6 +138,15 @@ public final class Simulation {
       Fineness fineness,
       DoubleConsumer progress) {
     Balancing.AsRun prepared = Balancing.asRun(new HouseModel(house, arrangement, refinement));
+    return run(arrangement, prepared, settings, fineness, progress);
+  }
+
+  private static RunResult run(
+      Arrangement arrangement,
+      Balancing.AsRun prepared,
+      RunSettings settings,
+      Fineness fineness,
+      DoubleConsumer progress) {
     HouseRun run = new HouseRun(prepared.model(), settings, fineness);
     run.run(progress);
     SettledHouse settled = settled(prepared.model(), settings);

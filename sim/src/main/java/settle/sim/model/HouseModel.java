@@ -2,6 +2,7 @@ package settle.sim.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import settle.sim.emitter.EmissionLaw;
@@ -42,7 +43,7 @@ public final class HouseModel {
 
   private final House house;
   private final Arrangement arrangement;
-  private final SteadyResponse steadyResponse;
+  private final PreparedFabric fabric;
 
   private final int[] branchRoom;
   private final int[] pipeRoom;
@@ -50,11 +51,6 @@ public final class HouseModel {
   private final double[] radiantFraction;
   private final int[] pipeHeatInput;
   private final double[] pipeConductance;
-
-  private final HouseNetwork network;
-
-  /** Prepared when a run first asks for it: questions at rest need none. */
-  private HouseFabric fabric;
 
   /**
    * Prepares a model.
@@ -65,6 +61,25 @@ public final class HouseModel {
    * @throws IllegalArgumentException if an emitter is fixed to a surface its room does not have
    */
   public HouseModel(House house, Arrangement arrangement, double refinement) {
+    this(house, arrangement, (of, heats) -> new PreparedFabric(of, heats, refinement));
+  }
+
+  /**
+   * A house that may be this one changed, prepared as this was; where its fabric is the same, it is
+   * shared.
+   *
+   * @param other the house
+   * @param with one of its arrangements
+   * @throws IllegalArgumentException if an emitter is fixed to a surface its room does not have
+   */
+  public HouseModel like(House other, Arrangement with) {
+    return new HouseModel(other, with, fabric::of);
+  }
+
+  private HouseModel(
+      House house,
+      Arrangement arrangement,
+      BiFunction<House, List<HouseNetwork.HeatInput>, PreparedFabric> fabrics) {
     this.house = house;
     this.arrangement = arrangement;
     List<Branch> branches = arrangement.branches();
@@ -95,9 +110,7 @@ public final class HouseModel {
         heats.add(new HouseNetwork.HeatInput(r, PIPE_RADIATION, List.of(), pipeConductance[r]));
       }
     }
-    network =
-        HouseNetwork.of(house.rooms(), house.partitions(), house.airExchanges(), heats, refinement);
-    steadyResponse = new SteadyResponse(network);
+    fabric = fabrics.apply(house, heats);
   }
 
   private static List<HouseNetwork.BackLoss> back(Emitter emitter) {
@@ -126,16 +139,12 @@ public final class HouseModel {
     radiantFraction = given.radiantFraction;
     pipeHeatInput = given.pipeHeatInput;
     pipeConductance = given.pipeConductance;
-    network = given.network;
-    steadyResponse = given.steadyResponse;
+    fabric = given.fabric;
   }
 
   /** The fabric as a run steps it. */
-  public synchronized HouseFabric fabric() {
-    if (fabric == null) {
-      fabric = new HouseFabric(network);
-    }
-    return fabric;
+  public HouseFabric fabric() {
+    return fabric.modes();
   }
 
   /** The house, its pump as it is run. */
@@ -150,7 +159,7 @@ public final class HouseModel {
 
   /** What rooms at rest answer to heats. */
   public SteadyResponse steadyResponse() {
-    return steadyResponse;
+    return fabric.steadyResponse();
   }
 
   /** Number of branches. */
@@ -235,7 +244,7 @@ public final class HouseModel {
 
   /** Number of states a run carries: parcels in emitters and pipes counted as one each. */
   public int states() {
-    int sum = network.states();
+    int sum = fabric.network().states();
     for (Branch branch : arrangement.branches()) {
       sum += branch.emitter().states();
       sum += 2;

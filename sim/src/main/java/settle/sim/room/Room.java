@@ -86,6 +86,15 @@ public record Room(
     return walls.stream().mapToDouble(Wall::free).sum();
   }
 
+  /** Whether another room is built and aired like this one, whatever is wanted and gained in it. */
+  public boolean hasFabricOf(Room other) {
+    return volume == other.volume
+        && airChangesPerHour == other.airChangesPerHour
+        && furnishingMultiplier == other.furnishingMultiplier
+        && surfaces.equals(other.surfaces)
+        && windows.equals(other.windows);
+  }
+
   /** This room with another air change [1/h]. */
   public Room withAirChange(double other) {
     Copy copy = new Copy(this);

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.exception.MathIllegalArgumentException;
-import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.measure.Measure;
 
@@ -69,13 +68,12 @@ final class ChangedHouses {
   Optional<Judgement> judge(House with, List<String> targets) {
     judged++;
     try {
-      Arrangement changed = with.arrangement(as.name());
-      Judgement first = Judge.inOneWeather(with, changed, standard.worstOutdoor(targets));
+      Holding changed = as.holding().like(with, with.arrangement(as.name()));
+      Judgement first = Judge.inOneWeather(changed, standard.worstOutdoor(targets));
       boolean cold =
           first.judged().stream()
               .anyMatch(r -> targets.contains(r.room()) && r.shortfall() > -Remedy.MARGIN);
-      return Optional.of(
-          cold ? first : confirmed(with, changed, targets).and(first.weathers().get(0)));
+      return Optional.of(cold ? first : confirmed(changed, targets).and(first.weathers().get(0)));
     } catch (ArithmeticException | MathIllegalArgumentException e) {
       return Optional.empty();
     }
@@ -85,8 +83,8 @@ final class ChangedHouses {
    * Judged over the season, with runs besides where a room comes near to being cold: a room
    * thermostat, a source that starts and stops, do not go by what runs on both sides show.
    */
-  private Judgement confirmed(House with, Arrangement changed, List<String> targets) {
-    Judgement judgement = Judgement.of(with, changed);
+  private Judgement confirmed(Holding changed, List<String> targets) {
+    Judgement judgement = Judgement.of(changed, Workers.ONE);
     for (int n = 0; n < CLOSER && judgement.holds(); n++) {
       Judgement known = judgement;
       Optional<Judgement.Weather> near =
@@ -96,8 +94,7 @@ final class ChangedHouses {
       if (near.isEmpty()) {
         break;
       }
-      judgement =
-          known.replacing(Judge.inOneWeather(with, changed, near.get().outdoor()).weathers());
+      judgement = known.replacing(Judge.inOneWeather(changed, near.get().outdoor()).weathers());
     }
     return judgement;
   }

@@ -77,7 +77,7 @@ final class Climb {
         return;
       }
       if (seen || !remedy.suffices()) {
-        rest = new CorrectedRest(with, changed.as().name(), after.get());
+        rest = new CorrectedRest(changed.as().holding(), with, changed.as().name(), after.get());
         rung = next(remedy);
       } else {
         // The rest did not see it, so the least that suffices is looked for by runs.

@@ -11,17 +11,20 @@ final class CorrectedRest {
   /** Weathers in which rooms are looked at, the worst. */
   private static final int WEATHERS = 3;
 
+  private final Holding as;
   private final String arrangement;
   private final Judgement judgement;
   private final double[] outdoor;
   private final double[][] off;
 
   /**
-   * @param house a house
+   * @param as the house as it is
+   * @param house a house that may be that one changed
    * @param arrangement name of the arrangement that is looked at
    * @param judgement what was found of it
    */
-  CorrectedRest(House house, String arrangement, Judgement judgement) {
+  CorrectedRest(Holding as, House house, String arrangement, Judgement judgement) {
+    this.as = as;
     this.arrangement = arrangement;
     this.judgement = judgement;
     outdoor = weathers(judgement);
@@ -47,7 +50,7 @@ final class CorrectedRest {
   }
 
   private double[][] atRest(House of) {
-    Holding holding = new Holding(of, of.arrangement(arrangement));
+    Holding holding = as.like(of, of.arrangement(arrangement));
     double[][] shortfall = new double[outdoor.length][];
     for (int i = 0; i < shortfall.length; i++) {
       shortfall[i] = holding.shortfallsOfHeated(outdoor[i]);

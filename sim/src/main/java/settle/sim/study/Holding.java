@@ -58,10 +58,25 @@ public final class Holding {
    * @param arrangement one of its arrangements
    */
   public Holding(House house, Arrangement arrangement) {
+    this(house, Balancing.asRun(house, arrangement));
+  }
+
+  private Holding(House house, HouseModel model) {
     this.house = house;
-    model = Balancing.asRun(house, arrangement);
+    this.model = model;
     design = new DesignFlows(model);
     none = new double[house.rooms().size()];
+  }
+
+  /**
+   * A house that may be this one changed; what is the same of the fabric need not be prepared
+   * again.
+   *
+   * @param other the house
+   * @param arrangement one of its arrangements
+   */
+  Holding like(House other, Arrangement arrangement) {
+    return new Holding(other, Balancing.balancedIfAsked(model.like(other, arrangement)));
   }
 
   /**

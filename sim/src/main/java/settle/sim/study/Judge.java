@@ -8,7 +8,7 @@ import java.util.TreeSet;
 import settle.sim.atrest.RestStatus;
 import settle.sim.atrest.SettledHouse;
 import settle.sim.engine.HeldRun;
-import settle.sim.house.Arrangement;
+import settle.sim.engine.HeldRun.Asker;
 import settle.sim.house.House;
 import settle.sim.study.Judgement.Asked;
 import settle.sim.study.Judgement.AtRest;
@@ -29,14 +29,15 @@ final class Judge {
   private static final int MOST_RUNS = 8;
 
   private final House house;
-  private final Arrangement arrangement;
   private final Holding holding;
   private final List<Asked> rooms = new ArrayList<>();
 
-  Judge(House house, Arrangement arrangement) {
-    this.house = house;
-    this.arrangement = arrangement;
-    holding = new Holding(house, arrangement);
+  /**
+   * @param holding the house at rest
+   */
+  Judge(Holding holding) {
+    this.holding = holding;
+    house = holding.model().house();
     for (int r : holding.model().heatedRooms()) {
       double want = house.dayWant(r);
       rooms.add(new Asked(house.rooms().get(r).name(), r, want, want - house.wantTolerance()));
@@ -46,13 +47,12 @@ final class Judge {
   /**
    * A run in one weather and nothing else: whoever is cold there need not be looked at in others.
    *
-   * @param house the house
-   * @param arrangement one of its arrangements
+   * @param holding the house at rest
    * @param outdoor outdoor temperature [°C]
    */
-  static Judgement inOneWeather(House house, Arrangement arrangement, double outdoor) {
-    Judge judge = new Judge(house, arrangement);
-    return new Judgement(judge.rooms, judge.run(List.of(judge.rest(outdoor)), Workers.ONE));
+  static Judgement inOneWeather(Holding holding, double outdoor) {
+    Judge judge = new Judge(holding);
+    return new Judgement(judge.rooms, List.of(judge.run(judge.rest(outdoor), Asker.EXACT)));
   }
 
   /** The house at rest at every outdoor temperature looked at, and no run. */
@@ -158,22 +158,28 @@ final class Judge {
         : Optional.of(worst != null ? worst : all.get(all.size() - 1));
   }
 
+  /** In design weather means are shown; in milder weather they only have to answer. */
   private List<Weather> run(List<Weather> weathers, Workers workers) {
     return workers.all(
         weathers,
-        w -> {
-          HeldRun.Day day = HeldRun.of(house, arrangement, w.outdoor());
-          return new Weather(w.outdoor(), w.rest(), Optional.of(day), shortfalls(day));
-        });
+        w -> run(w, w.outdoor() == house.designOutdoor() ? Asker.EXACT : this::isAnswered));
   }
 
-  private double[] shortfalls(HeldRun.Day day) {
+  private Weather run(Weather weather, Asker asker) {
+    HeldRun.Day day = HeldRun.of(holding.model(), weather.outdoor(), asker);
+    double[] shortfall =
+        rooms.stream().mapToDouble(r -> shortfall(r, day.operative(), day.least())).toArray();
+    return new Weather(weather.outdoor(), weather.rest(), Optional.of(day), shortfall);
+  }
+
+  /** Whether no room is so near to being held or lost that moving on could turn that round. */
+  private boolean isAnswered(double[] mean, double[] least, double[] moved) {
     return rooms.stream()
-        .mapToDouble(
-            r ->
-                r.need()
-                    - Math.min(
-                        day.operative()[r.index()], day.least()[r.index()] + Judgement.SWING))
-        .toArray();
+        .allMatch(
+            r -> Math.abs(shortfall(r, mean, least)) > Judgement.DAYS_OF_DRIFT * moved[r.index()]);
+  }
+
+  private static double shortfall(Asked room, double[] mean, double[] least) {
+    return room.need() - Math.min(mean[room.index()], least[room.index()] + Judgement.SWING);
   }
 }

@@ -40,7 +40,7 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
   public static final double DISAGREEMENT = 0.1;
 
   /** For how many days more a run that still drifts may go on as it did [-]. */
-  private static final double DAYS_OF_DRIFT = 10;
+  static final double DAYS_OF_DRIFT = 10;
 
   public Judgement {
     rooms = List.copyOf(rooms);
@@ -185,7 +185,7 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
    * @param arrangement one of its arrangements
    */
   public static Judgement atRest(House house, Arrangement arrangement) {
-    return new Judge(house, arrangement).sweep();
+    return new Judge(new Holding(house, arrangement)).sweep();
   }
 
   /**
@@ -208,7 +208,12 @@ public record Judgement(List<Asked> rooms, List<Weather> weathers) {
    * @throws ArithmeticException if a model could not be solved; the message names room and time
    */
   public static Judgement of(House house, Arrangement arrangement, Workers workers) {
-    return new Judge(house, arrangement).judge(workers);
+    return of(new Holding(house, arrangement), workers);
+  }
+
+  /** As above, of a house whose rest is known. */
+  static Judgement of(Holding holding, Workers workers) {
+    return new Judge(holding).judge(workers);
   }
 
   /** This judgement with one weather more, unless that was looked at. */

@@ -59,7 +59,8 @@ final class LeastSet {
       if (standard.isMetBy(known)) {
         return Optional.of(leastOf(set));
       }
-      rest = new CorrectedRest(changed.with(set), changed.as().name(), known);
+      rest =
+          new CorrectedRest(changed.as().holding(), changed.with(set), changed.as().name(), known);
     }
     return Optional.empty();
   }
@@ -161,7 +162,8 @@ final class LeastSet {
       MeasureSet fewer = least.without(found.measures().get(k));
       House with = changed.with(fewer);
       double[] shortfall =
-          new CorrectedRest(changed.with(least), changed.as().name(), known).shortfalls(with);
+          new CorrectedRest(changed.as().holding(), changed.with(least), changed.as().name(), known)
+              .shortfalls(with);
       int worst = standard.worst(shortfall);
       if (worst >= 0 && shortfall[worst] - standard.needed(worst) > DOUBT) {
         continue;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.measure.EarlierStart;
+import settle.sim.model.HouseModel;
 import settle.sim.study.WarmUps.WarmUp;
 
 /**
@@ -32,8 +33,10 @@ final class Preheat {
    * @param house the house
    * @param arrangement one of its arrangements
    * @param warmUps its warm-ups
+   * @param like a model prepared, of the same fabric if that can be
    */
-  static Optional<Remedy> of(House house, Arrangement arrangement, WarmUps warmUps) {
+  static Optional<Remedy> of(
+      House house, Arrangement arrangement, WarmUps warmUps, HouseModel like) {
     if (!isLate(house, warmUps) || warmUps.fromSetback().isEmpty()) {
       return Optional.empty();
     }
@@ -48,7 +51,7 @@ final class Preheat {
     for (int k = 0; k < MOST_RUNS && late > 0 && lead < LONGEST; k++) {
       lead = Math.min(LONGEST, SPACING * Math.ceil((lead + late) / SPACING));
       House earlier = new EarlierStart(from, lead).on(house, arrangement.name());
-      late = late(WarmUps.fromSetback(earlier, arrangement), allowed);
+      late = late(WarmUps.fromSetback(earlier, arrangement, like), allowed);
     }
     Remedy.Status status =
         late <= 0

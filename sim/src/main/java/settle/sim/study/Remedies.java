@@ -6,6 +6,7 @@ import java.util.Optional;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.measure.Measure;
+import settle.sim.model.HouseModel;
 
 /**
  * What would let rooms be held that are not: measures tried by themselves, and the least set of
@@ -85,11 +86,24 @@ public record Remedies(
    */
   public static Remedies of(
       House house, Arrangement arrangement, Judgement judgement, WarmUps warmUps) {
-    if (judgement.holds()) {
-      return Preheat.of(house, arrangement, warmUps).map(Remedies::earlier).orElse(NONE);
+    return of(new Case(house, arrangement, judgement), warmUps);
+  }
+
+  /**
+   * As above.
+   *
+   * @param as the house and what runs say of it
+   * @param warmUps how soon its rooms are warm
+   * @throws ArithmeticException if the house as it is cannot be solved
+   */
+  static Remedies of(Case as, WarmUps warmUps) {
+    if (as.judged().holds()) {
+      return Preheat.of(as.house(), as.arrangement(), warmUps, as.holding().model())
+          .map(Remedies::earlier)
+          .orElse(NONE);
     }
-    Remedies found = new RemedySearch(new Case(house, arrangement, judgement)).search();
-    return found.cure.isEmpty() ? found : found.inTime(house, arrangement);
+    Remedies found = new RemedySearch(as).search();
+    return found.cure.isEmpty() ? found : found.inTime(as);
   }
 
   private static Remedies earlier(Remedy start) {
@@ -101,18 +115,20 @@ public record Remedies(
   }
 
   /** These remedies if rooms are warm in time with the cure, or with it and an earlier start. */
-  private Remedies inTime(House house, Arrangement arrangement) {
+  private Remedies inTime(Case as) {
+    House house = as.house();
     if (house.aims().warmUp().isEmpty()) {
       return this;
     }
-    House cured = cure.orElseThrow().on(house, arrangement.name());
-    Arrangement with = cured.arrangement(arrangement.name());
-    WarmUps warmUps = WarmUps.of(cured, with);
+    House cured = cure.orElseThrow().on(house, as.name());
+    Arrangement with = cured.arrangement(as.name());
+    HouseModel like = as.holding().model();
+    WarmUps warmUps = WarmUps.of(cured, with, like);
     if (!Preheat.isLate(cured, warmUps)) {
       return this;
     }
     Optional<Cure> both =
-        Preheat.of(cured, with, warmUps)
+        Preheat.of(cured, with, warmUps, like)
             .filter(Remedy::suffices)
             .map(start -> cure.get().and(start.measure()));
     List<Measure.Kind> all = new ArrayList<>(kinds);

@@ -47,7 +47,7 @@ final class RemedySearch {
             .toList();
     List<Ladder> ladders =
         Ladders.of(as.house(), as.name(), coldest, as.judged(), EnumSet.allOf(Kind.class));
-    CorrectedRest rest = new CorrectedRest(as.house(), as.name(), as.judged());
+    CorrectedRest rest = new CorrectedRest(as.holding(), as.house(), as.name(), as.judged());
     List<Remedy> tried = new ArrayList<>();
     alternatives(ladders).forEach(several -> tried.add(best(rest, several)));
     tried.sort(Comparator.comparing((Remedy r) -> !r.suffices()).thenComparing(Remedy::kind));

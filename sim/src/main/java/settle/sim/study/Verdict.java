@@ -128,15 +128,17 @@ public record Verdict(
    * @param workers who does the runs
    */
   public static Verdict of(House house, Arrangement arrangement, Workers workers) {
+    Holding holding = new Holding(house, arrangement);
     return workers.both(
-        () -> WarmUps.of(house, arrangement),
-        () -> Judgement.of(house, arrangement, workers),
-        (warmUps, judgement) -> of(house, arrangement, warmUps, judgement));
+        () -> WarmUps.of(house, arrangement, holding.model()),
+        () -> Judgement.of(holding, workers),
+        (warmUps, judgement) -> of(new Case(house, arrangement, judgement, holding), warmUps));
   }
 
-  private static Verdict of(
-      House house, Arrangement arrangement, WarmUps warmUps, Judgement judgement) {
-    Case as = new Case(house, arrangement, judgement);
+  private static Verdict of(Case as, WarmUps warmUps) {
+    House house = as.house();
+    Arrangement arrangement = as.arrangement();
+    Judgement judgement = as.judged();
     return new Verdict(
         arrangement,
         judgement,
@@ -146,7 +148,7 @@ public record Verdict(
         warmUps,
         SourceAnswer.of(house, arrangement, judgement),
         ComfortAtRest.of(house, arrangement),
-        Remedies.of(house, arrangement, judgement, warmUps),
+        Remedies.of(as, warmUps),
         Demand.over(house, as.holding()),
         house.aims(),
         Optional.empty());

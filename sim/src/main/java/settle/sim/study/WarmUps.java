@@ -9,6 +9,7 @@ import settle.sim.engine.Simulation;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
+import settle.sim.model.HouseModel;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.RoomFigures;
@@ -72,32 +73,37 @@ public record WarmUps(Optional<List<WarmUp>> fromSetback, List<WarmUp> fromCold)
    * @param arrangement one of its arrangements
    */
   public static WarmUps of(House house, Arrangement arrangement) {
+    return of(house, arrangement, new HouseModel(house, arrangement, 1));
+  }
+
+  /** As above, of a house that is {@code like} one prepared. */
+  static WarmUps of(House house, Arrangement arrangement, HouseModel like) {
     boolean setBack = house.rooms().stream().anyMatch(room -> !room.want().isConstant());
     return new WarmUps(
-        setBack ? Optional.of(fromSetback(house, arrangement)) : Optional.empty(),
-        fromCold(house, arrangement));
+        setBack ? Optional.of(fromSetback(house, arrangement, like)) : Optional.empty(),
+        fromCold(house, arrangement, like));
   }
 
   /** From setback alone, with the house's own programme. */
-  static List<WarmUp> fromSetback(House house, Arrangement arrangement) {
+  static List<WarmUp> fromSetback(House house, Arrangement arrangement, HouseModel like) {
     RunSettings run = house.run();
     RunSettings days = run.lasting(run.startTemperature(), DAYS_BEFORE * Times.DAY, Times.DAY);
-    return read(house.withRun(days), arrangement);
+    return read(house.withRun(days), arrangement, like);
   }
 
-  private static List<WarmUp> fromCold(House house, Arrangement arrangement) {
+  private static List<WarmUp> fromCold(House house, Arrangement arrangement, HouseModel like) {
     List<Room> always = house.rooms().stream().map(WarmUps::alwaysWanted).toList();
     RunSettings cold = house.run().lasting(COLD, 0, DAYS_FROM_COLD * Times.DAY);
-    return read(house.withRooms(always).withRun(cold), arrangement);
+    return read(house.withRooms(always).withRun(cold), arrangement, like);
   }
 
   private static Room alwaysWanted(Room room) {
     return room.withWant(Timetable.constant(room.want().maximum()));
   }
 
-  private static List<WarmUp> read(House house, Arrangement arrangement) {
+  private static List<WarmUp> read(House house, Arrangement arrangement, HouseModel like) {
     House still = house.withWeather(new Weather.Constant(house.designOutdoor()));
-    RunResult result = Simulation.run(still, arrangement);
+    RunResult result = Simulation.run(still, arrangement, like);
     List<WarmUp> warmUps = new ArrayList<>();
     for (RoomFigures room : result.rooms()) {
       if (room.isHeated()) {
