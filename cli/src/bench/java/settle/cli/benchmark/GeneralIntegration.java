@@ -1,4 +1,4 @@
-package settle.sim.benchmark;
+package settle.cli.benchmark;
 
 import java.util.Arrays;
 import java.util.TreeSet;

@@ -1,9 +1,9 @@
-package settle.sim.benchmark;
+package settle.cli.benchmark;
 
-import settle.sim.model.HouseModel;
 import settle.sim.engine.HouseRun;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
+import settle.sim.model.HouseModel;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 
@@ -18,8 +18,7 @@ import settle.sim.recording.Trace;
  */
 record Accuracy(double engineError, double integratorError, double tolerance) {
 
-  /** Length over which errors are looked for [d]: two set-backs and two warm-ups. */
-  private static final double DAYS = 2;
+  private static final double DAYS = IntegratorBenchmark.DAYS;
 
   /**
    * Tolerance of what errors are measured against [K]: ten times tighter changes no room by 1e-3 K.
@@ -36,8 +35,8 @@ record Accuracy(double engineError, double integratorError, double tolerance) {
   private static final double STEP_DOWN = 10;
 
   /** Looks for the loosest tolerance that is about as good as the engine. */
-  static Accuracy of(BenchmarkCase theCase, BenchmarkCase.Emitters emitters) {
-    House house = theCase.house(DAYS);
+  static Accuracy of(BenchmarkCase.Emitters emitters) {
+    House house = IntegratorBenchmark.house();
     Arrangement arrangement = emitters.of(house);
     HouseRun run = new HouseRun(new HouseModel(house, arrangement, 1), house.run());
     run.run();
