@@ -11,12 +11,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The script, run by node, against the same classes on the virtual machine. */
+/**
+ * The program as WebAssembly and as JavaScript, run by node, against the same classes on the
+ * virtual machine.
+ */
 class SameFiguresTest {
 
   /**
@@ -26,12 +30,48 @@ class SameFiguresTest {
    */
   private static final double TOLERANCE = 1e-9;
 
-  private static final Path SCRIPT = Path.of(System.getProperty("settle.script"));
-
-  /** Asks the script one thing about one scenario. */
+  /** Asks one thing about one scenario. */
   private static final String ASK =
-      "const fs = require('fs'); const [script, what, file, name] = process.argv.slice(1);"
-          + " process.stdout.write(require(script)[what](fs.readFileSync(file, 'utf8'), name));";
+      """
+      const fs = require('fs');
+      const [script, runtime, what, file, name] = process.argv.slice(1);
+      const load = async () => {
+        if (!script.endsWith('.wasm')) return require(script);
+        require(runtime);
+        return (await TeaVM.wasmGC.load(fs.readFileSync(script))).exports;
+      };
+      load().then((page) => process.stdout.write(page[what](fs.readFileSync(file, 'utf8'), name)));
+      """;
+
+  /** Node's first version that runs WebAssembly with a garbage collector. */
+  private static final int COLLECTS = 22;
+
+  private static final String NODE = System.getProperty("settle.node");
+
+  /** What it is compiled to. */
+  private enum Compiled {
+    WEB_ASSEMBLY("settle.wasm"),
+    JAVA_SCRIPT("settle.script");
+
+    private final String property;
+
+    Compiled(String property) {
+      this.property = property;
+    }
+
+    private String script() {
+      return Path.of(System.getProperty(property)).toAbsolutePath().toString();
+    }
+  }
+
+  @BeforeAll
+  static void nodeIsNewEnough() throws IOException {
+    Process node = new ProcessBuilder(NODE, "--version").start();
+    String version = new String(node.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(Integer.parseInt(version.strip().replaceAll("^v(\\d+).*", "$1")))
+        .as("%s is version %s: -Dsettle.node=FILE names another", NODE, version.strip())
+        .isGreaterThanOrEqualTo(COLLECTS);
+  }
 
   /** A process that hangs fails instead [min]. */
   private static final int LONGEST = 10;
@@ -42,15 +82,17 @@ class SameFiguresTest {
     return Path.of("..", "..", "scenarios", "examples", name + ".yaml");
   }
 
-  private String fromScript(String what, Path file) throws IOException, InterruptedException {
+  private String from(Compiled compiled, String what, Path file)
+      throws IOException, InterruptedException {
     Path out = folder.resolve("out");
     Path err = folder.resolve("err");
     Process node =
         new ProcessBuilder(
-                "node",
+                NODE,
                 "-e",
                 ASK,
-                SCRIPT.toAbsolutePath().toString(),
+                compiled.script(),
+                System.getProperty("settle.wasm.runtime"),
                 what,
                 file.toString(),
                 file.getFileName().toString())
@@ -81,43 +123,53 @@ class SameFiguresTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"single-room", "mid-terrace", "insulated-house"})
-  void theScriptGivesTheFiguresOfTheVirtualMachine(String name) throws Exception {
+  void figuresAreThoseOfTheVirtualMachine(String name) throws Exception {
     Path file = example(name);
     Map<String, Double> here =
         figures(Page.figures(Files.readString(file), file.getFileName().toString()));
-    Map<String, Double> there = figures(fromScript("figures", file));
-    assertThat(there.keySet()).isEqualTo(here.keySet());
     assertThat(here.size()).isGreaterThan(30);
-    double largest = 0;
-    for (Map.Entry<String, Double> figure : here.entrySet()) {
-      double apart = apart(figure.getValue(), there.get(figure.getKey()));
-      largest = Math.max(largest, apart);
-      assertThat(apart)
-          .as(
-              "%s: %s here, %s from the script",
-              figure.getKey(), figure.getValue(), there.get(figure.getKey()))
-          .isLessThanOrEqualTo(TOLERANCE);
+    for (Compiled compiled : Compiled.values()) {
+      Map<String, Double> there = figures(from(compiled, "figures", file));
+      assertThat(there.keySet()).isEqualTo(here.keySet());
+      double largest = 0;
+      for (Map.Entry<String, Double> figure : here.entrySet()) {
+        double apart = apart(figure.getValue(), there.get(figure.getKey()));
+        largest = Math.max(largest, apart);
+        assertThat(apart)
+            .as(
+                "%s: %s here, %s in %s",
+                figure.getKey(), figure.getValue(), there.get(figure.getKey()), compiled)
+            .isLessThanOrEqualTo(TOLERANCE);
+      }
+      System.out.printf(
+          "%s, %s: %d figures, largest difference %.1e of a figure%n",
+          name, compiled, here.size(), largest);
     }
-    System.out.printf(
-        "%s: %d figures, largest difference %.1e of a figure%n", name, here.size(), largest);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"single-room", "mid-terrace", "insulated-house"})
-  void theScriptSaysTheSameOfADay(String name) throws Exception {
+  void theSameIsSaidOfADay(String name) throws Exception {
     Path file = example(name);
-    assertThat(fromScript("day", file))
-        .isEqualTo(Page.day(Files.readString(file), file.getFileName().toString()));
+    String here = Page.day(Files.readString(file), file.getFileName().toString());
+    for (Compiled compiled : Compiled.values()) {
+      assertThat(from(compiled, "day", file)).as(compiled.toString()).isEqualTo(here);
+    }
   }
 
   /**
    * A point of a line that is as good as in the way of its neighbours may be drawn here or there.
    */
   @Test
-  void theScriptDrawsTheSamePictures() throws Exception {
+  void theSamePicturesAreDrawn() throws Exception {
     Path file = example("mid-terrace");
     String here = Page.pictures(Files.readString(file), file.getFileName().toString());
-    assertThat(words(fromScript("pictures", file))).isEqualTo(words(here)).hasSizeGreaterThan(300);
+    for (Compiled compiled : Compiled.values()) {
+      assertThat(words(from(compiled, "pictures", file)))
+          .as(compiled.toString())
+          .isEqualTo(words(here))
+          .hasSizeGreaterThan(300);
+    }
   }
 
   private static List<String> words(String svg) {
@@ -125,9 +177,11 @@ class SameFiguresTest {
   }
 
   @Test
-  void theScriptGivesTheSameVerdict() throws Exception {
+  void theVerdictIsTheSame() throws Exception {
     Path file = example("single-room");
-    assertThat(fromScript("verdict", file))
-        .isEqualTo(Page.verdict(Files.readString(file), file.getFileName().toString()));
+    String here = Page.verdict(Files.readString(file), file.getFileName().toString());
+    for (Compiled compiled : Compiled.values()) {
+      assertThat(from(compiled, "verdict", file)).as(compiled.toString()).isEqualTo(here);
+    }
   }
 }
