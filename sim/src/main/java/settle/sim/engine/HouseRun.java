@@ -32,7 +32,7 @@ public final class HouseRun {
   private static final double HEAD_TRAVEL = 0.2;
 
   /** Error of a room's air temperature that holding its heat over a step may cause [K]. */
-  private static final double HELD_HEAT_ERROR = 0.0025;
+  private static final double HELD_HEAT_ERROR = 0.0005;
 
   /**
    * Time constant that slower parts of the fabric are brought to where only the end counts [s]:
@@ -264,7 +264,7 @@ public final class HouseRun {
     double taken = circuit.capacityFlow() * h * (flow - circuit.returnTemperature());
     emit(h);
     sums.addPipes();
-    circuit.accept();
+    circuit.accept(h);
     call.observe(h);
     source.accept(taken);
     sums.addSource();
@@ -278,26 +278,29 @@ public final class HouseRun {
   }
 
   /**
-   * Lets the rooms go on with what emitters give at the step's end, and asks how long that may be
-   * held: heat that moves evenly by dQ over a step, held at its mean, leaves the air off by dQ h /
-   * (12 C_a).
+   * Lets the rooms go on with what emitters give at the step's end, and asks how long the next may
+   * be. The rooms took each heat to go evenly from where it began: where it ends otherwise by dQ,
+   * their air is off by dQ h / (12 C_a), as the third power of h.
    */
   private void emit(double h) {
-    double heatRate = 0;
+    double worst = 0;
     for (int b = 0; b < model.branches(); b++) {
       double heat = circuit.heat(b);
       sums.addEmitted(heat * h);
+      double expected = heat + circuit.heatAbove(b);
       double now = circuit.emitters()[b].emissionNow(circuit.referenceNow(b, rooms));
       // Where the star follows an emitter at once, what that gives now is no better known than its
       // mean, with which the star agrees.
       if (rooms.followsAtOnce(b)) {
         now = heat;
+        expected = heat;
       }
+      circuit.endsWith(b, now, h);
       rooms.setHeat(b, now);
-      heatRate = Math.max(heatRate, Math.abs(now - heat) / airCapacity[model.branchRoom(b)]);
+      worst = Math.max(worst, Math.abs(now - expected) / airCapacity[model.branchRoom(b)]);
     }
     heatSteadyFor =
-        heatRate > 0 ? Math.sqrt(6 * HELD_HEAT_ERROR * h / heatRate) : Double.POSITIVE_INFINITY;
+        worst > 0 ? h * Math.cbrt(12 * HELD_HEAT_ERROR / (worst * h)) : Double.POSITIVE_INFINITY;
   }
 
   private void goForward(double h, double stop) {

@@ -77,13 +77,21 @@ final class References {
   /** Begins a step: no trial of it has shown anything yet. */
   void begin(RoomStepper rooms) {
     Arrays.fill(lastReference, Double.NaN);
-    feel(rooms);
+    feel(rooms, 0);
   }
 
-  /** Takes what the rooms now show for what emitters and pipes refer to. */
-  private void feel(RoomStepper rooms) {
+  /**
+   * Takes what the rooms now show for what emitters and pipes refer to; what was referred to
+   * closely enough stays, so that those need not be tried again.
+   *
+   * @param close how closely that is [K]
+   */
+  private void feel(RoomStepper rooms, double close) {
     for (int i = 0; i < reference.length; i++) {
-      reference[i] = rooms.felt(i, radiantFraction[i]);
+      double felt = rooms.felt(i, radiantFraction[i]);
+      if (!(Math.abs(felt - reference[i]) < close)) {
+        reference[i] = felt;
+      }
     }
   }
 
@@ -113,12 +121,14 @@ final class References {
    * @param passing m c h of the water through each emitter [J/K]
    * @param inlet temperature at which it enters [°C]
    * @param rooms which answer
+   * @param close how close a temperature that was referred to has to be to stay [K]
    */
-  void foresee(int round, double h, double[] passing, double[] inlet, RoomStepper rooms) {
+  void foresee(
+      int round, double h, double[] passing, double[] inlet, RoomStepper rooms, double close) {
     findSlopes(h, passing, inlet);
     if (round <= FORESEEN_ROUNDS) {
       rooms.foresee(heat, slope, reference, radiantFraction);
-      feel(rooms);
+      feel(rooms, close);
       return;
     }
     for (int i = 0; i < heat.length; i++) {

@@ -18,7 +18,7 @@ final class StepTrial {
    * Agreement asked of the flow temperature between source and emitters [K]; what is left is
    * carried in the source's own heat.
    */
-  private static final double FLOW_AGREEMENT = 1e-3;
+  private static final double FLOW_AGREEMENT = 5e-3;
 
   /**
    * Agreement asked of each emitter's reference temperature [K]: 0.01 K moves its output by 0.03 %.
@@ -206,11 +206,12 @@ final class StepTrial {
     } else {
       rooms.begin(h);
     }
+    circuit.expectHeats(h, rooms);
     rooms.settleLinks();
     circuit.begin(rooms);
     circuit.flows(valves.lookAhead(h, valveDrop), call.pumping());
     for (int k = 0; k < MOST_CORRECTIONS; k++) {
-      boolean agreed = agree(h);
+      boolean agreed = agree(h, k == 0 ? circuit.expectedReturn(h) : circuit.returnTemperature());
       double off = feel(h);
       if (!agreed || off < agreement * OPENING_AGREEMENT) {
         return agreed;
@@ -234,9 +235,9 @@ final class StepTrial {
    *
    * @return whether they agree
    */
-  private boolean agree(double h) {
+  private boolean agree(double h, double expectedReturn) {
     double capacityFlow = circuit.capacityFlow();
-    double guess = source.attempt(h, capacityFlow, circuit.returnTemperature(), call.called());
+    double guess = source.attempt(h, capacityFlow, expectedReturn, call.called());
     search.begin();
     for (int round = 1; ; round++) {
       circuit.attempt(h, guess);
@@ -255,7 +256,7 @@ final class StepTrial {
       if (round == MOST_ROUNDS) {
         return false;
       }
-      circuit.foresee(round, h, rooms);
+      circuit.foresee(round, h, rooms, agreement * REFERENCE_AGREEMENT / 2);
       guess = search.next(guess, answer);
     }
   }

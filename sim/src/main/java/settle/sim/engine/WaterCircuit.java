@@ -39,6 +39,14 @@ final class WaterCircuit {
   private double returnTemperature;
   private double keptReturnTemperature;
 
+  /** How fast the water that comes back gets warmer [K/s], and the length of the last step [s]. */
+  private double returnRise;
+
+  private double lastLength;
+
+  private final double[] heatNow;
+  private final double[] heatRise;
+
   // Attempt: temperatures at every node, what each emitter takes in and gives
   private final References references;
   private final double[] reference;
@@ -50,6 +58,12 @@ final class WaterCircuit {
   private final double[] pipeHeat;
   private double outsideLoss;
   private boolean linksAgree;
+
+  // With what each emitter was tried last since the last accepted step; not a number: not yet
+  private final double[] triedLength;
+  private final double[] triedFlow;
+  private final double[] triedInlet;
+  private final double[] triedReference;
 
   /**
    * @param model the prepared house
@@ -89,6 +103,12 @@ final class WaterCircuit {
     inlet = new double[branches.length];
     passing = new double[branches.length];
     pipeHeat = new double[house.rooms().size()];
+    triedLength = new double[branches.length];
+    heatNow = new double[branches.length];
+    heatRise = new double[branches.length];
+    triedFlow = new double[branches.length];
+    triedInlet = new double[branches.length];
+    triedReference = new double[branches.length];
     returnTemperature = start;
   }
 
@@ -105,6 +125,39 @@ final class WaterCircuit {
   /** Finds all flows for the valves' openings [m³/h at 1 bar]. */
   void flows(double[] kv, boolean pumping) {
     network.solve(kv, pumping);
+  }
+
+  /**
+   * Mean temperature of the water that comes back to the source over the coming step, if it goes on
+   * as it does [°C]: where to begin to look for it.
+   */
+  double expectedReturn(double h) {
+    return keptReturnTemperature + returnRise * (lastLength + h) / 2;
+  }
+
+  /** Gives the rooms the heats to expect in a coming step if they go on as they do. */
+  void expectHeats(double h, RoomStepper rooms) {
+    for (int b = 0; b < branches.length; b++) {
+      rooms.setHeat(b, Math.max(heatNow[b] + heatRise[b] * h / 2, 0));
+    }
+  }
+
+  /**
+   * By how much an emitter ends above its mean over a step [W] if it goes on evenly from where it
+   * begins, not below nothing.
+   */
+  double heatAbove(int branch) {
+    return Math.max(heat[branch] - heatNow[branch], -heat[branch]);
+  }
+
+  /**
+   * Says what an emitter gives at the end of the step that was accepted [W].
+   *
+   * @param h length of that step [s]
+   */
+  void endsWith(int branch, double now, double h) {
+    heatNow[branch] = now;
+    heatRise[branch] = (now - heat[branch]) / (h / 2);
   }
 
   /** Keeps what a step that has to be tried again must not have changed. */
@@ -172,7 +225,7 @@ final class WaterCircuit {
    */
   double give(RoomStepper rooms) {
     for (int i = 0; i < heat.length; i++) {
-      rooms.setHeat(i, heat[i]);
+      rooms.setHeat(i, heat[i], i < branches.length ? heatAbove(i) : 0);
     }
     linksAgree = rooms.settleLinks();
     return references.off(rooms);
@@ -182,12 +235,13 @@ final class WaterCircuit {
    * Foresees with what reference temperatures the next trial will agree.
    *
    * @param round trials so far, from 1 on
+   * @param close how close to it a temperature that was referred to has to be to stay [K]
    */
-  void foresee(int round, double h, RoomStepper rooms) {
+  void foresee(int round, double h, RoomStepper rooms, double close) {
     for (int b = 0; b < branches.length; b++) {
       passing[b] = network.flow(b) * specificHeat * h;
     }
-    references.foresee(round, h, passing, inlet, rooms);
+    references.foresee(round, h, passing, inlet, rooms, close);
   }
 
   /** Whether links and emitters came to agree in the last trial, each with itself. */
@@ -208,10 +262,26 @@ final class WaterCircuit {
     double m = network.flow(b);
     double capacityFlow = m * specificHeat;
     inlet[b] = pass(h, pipe, pipe.flow, capacityFlow, arriving[branchNode[b]]);
-    emitters[b].attempt(h, capacityFlow, inlet[b], reference[b]);
+    if (differs(b, h, capacityFlow)) {
+      emitters[b].attempt(h, capacityFlow, inlet[b], reference[b]);
+    }
     double leaving = pass(h, pipe, pipe.back, capacityFlow, emitters[b].meanReturn());
     returning[branchNode[b]] += m * leaving;
     heat[b] = emitters[b].emitted() / h;
+  }
+
+  /** Whether an emitter is to be tried with something else than in its last trial. */
+  private boolean differs(int b, double h, double capacityFlow) {
+    boolean same =
+        triedLength[b] == h
+            && triedFlow[b] == capacityFlow
+            && triedInlet[b] == inlet[b]
+            && triedReference[b] == reference[b];
+    triedLength[b] = h;
+    triedFlow[b] = capacityFlow;
+    triedInlet[b] = inlet[b];
+    triedReference[b] = reference[b];
+    return !same;
   }
 
   /**
@@ -231,11 +301,18 @@ final class WaterCircuit {
     return half.outlet();
   }
 
-  /** Makes the attempted step the state. */
-  void accept() {
+  /**
+   * Makes the attempted step the state.
+   *
+   * @param h its length [s]
+   */
+  void accept(double h) {
+    returnRise = (returnTemperature - keptReturnTemperature) / ((lastLength + h) / 2);
+    lastLength = h;
     for (int b = 0; b < branches.length; b++) {
       emitters[b].accept();
       branches[b].accept();
+      triedLength[b] = Double.NaN;
     }
     for (PipePair main : mains) {
       main.accept();

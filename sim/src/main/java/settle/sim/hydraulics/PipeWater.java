@@ -71,6 +71,11 @@ public final class PipeWater {
   private double loss;
   private double outlet;
 
+  // With what it was tried last since the last accepted step; not a number: not yet
+  private double triedLength = Double.NaN;
+  private double triedFlow;
+  private double triedInlet;
+
   // e^(-lambda h) of the last length
   private double decayLength = Double.NaN;
   private double decayOfLength;
@@ -116,6 +121,15 @@ public final class PipeWater {
    * @param surroundings mean temperature around the pipe [°C]
    */
   public void attempt(double h, double capacityFlow, double inlet, double surroundings) {
+    if (h == triedLength
+        && capacityFlow == triedFlow
+        && inlet == triedInlet
+        && surroundings == target) {
+      return;
+    }
+    triedLength = h;
+    triedFlow = capacityFlow;
+    triedInlet = inlet;
     if (h != decayLength) {
       decayLength = h;
       decayOfLength = Math.exp(-decayRate * h);
@@ -225,6 +239,7 @@ public final class PipeWater {
       push();
     }
     stored = nextStored;
+    triedLength = Double.NaN;
   }
 
   private void push() {

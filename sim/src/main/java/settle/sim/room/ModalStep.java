@@ -9,6 +9,9 @@ import java.util.Arrays;
  * <p>For a mode with rate lambda and forcing f held over h: z(h) = E z + Phi f, mean z = P z + S f,
  * with E = e^(-lambda h), Phi = (1 - E)/lambda, P = Phi/h, S = (1 - P)/lambda.
  *
+ * <p>Where a heat rises evenly through the step, from a below its mean to a above it, the end is
+ * further by R b a and the mean by -R/x b a, x = lambda h, R = h (2/x - (1 - E)(2/x + 1)/x).
+ *
  * <p>What is joined to a node - an emitter, a pipe, another room - sees its <i>felt</i>
  * temperature, T_mean + theta (T_end - T_mean). With the mean alone the pair would swing for ever
  * where it comes to rest within a step: a small room would end as far above the water as it began
@@ -35,6 +38,14 @@ final class ModalStep {
   final double[][] gain;
   final double[][] meanState;
   final double[][] meanForcing;
+
+  /** What an even rise adds at the end of a step, R, and takes from the mean, R/x, per mode [s]. */
+  final double[][] riseAtEnd;
+
+  final double[][] riseInMean;
+
+  /** What an even rise of each heat adds to the mean of an output: [room][output][input]. */
+  final double[][][] meanOfRise;
 
   /** Mean output per mode at the step's start: [room][output][mode]. */
   final double[][][] meanOutput;
@@ -69,6 +80,9 @@ final class ModalStep {
     gain = new double[n][];
     meanState = new double[n][];
     meanForcing = new double[n][];
+    riseAtEnd = new double[n][];
+    riseInMean = new double[n][];
+    meanOfRise = new double[n][][];
     meanOutput = new double[n][][];
     meanDirect = new double[n][][];
     feltOutput = new double[n][][];
@@ -83,6 +97,9 @@ final class ModalStep {
       gain[r] = new double[room.modes];
       meanState[r] = new double[room.modes];
       meanForcing[r] = new double[room.modes];
+      riseAtEnd[r] = new double[room.modes];
+      riseInMean[r] = new double[room.modes];
+      meanOfRise[r] = new double[room.outputs][room.inputs];
       meanOutput[r] = new double[room.outputs][room.modes];
       meanDirect[r] = new double[room.outputs][room.inputs];
       feltOutput[r] = meanOutput[r].clone();
@@ -133,20 +150,25 @@ final class ModalStep {
       gain[r][m] = p * length;
       meanState[r][m] = p;
       meanForcing[r][m] = s * length;
+      double rise =
+          x < 1e-2 ? 1.0 / 6 - x * (1.0 / 12 - x * (1.0 / 40 - x / 180)) : (2 * s - p) / x;
+      riseInMean[r][m] = rise * length;
+      riseAtEnd[r][m] = rise * x * length;
     }
     for (int y = 0; y < room.outputs; y++) {
       for (int m = 0; m < modes; m++) {
         meanOutput[r][y][m] = room.output[y][m] * meanState[r][m];
       }
       for (int u = 0; u < room.inputs; u++) {
-        meanDirect[r][y][u] = risen(room, y, u, meanForcing[r]);
+        meanDirect[r][y][u] = room.direct[y][u] + acted(room, y, u, meanForcing[r]);
+        meanOfRise[r][y][u] = -acted(room, y, u, riseInMean[r]);
       }
     }
   }
 
-  /** Output per input that acts on the modes so long. */
-  private static double risen(RoomModes room, int y, int u, double[] acting) {
-    double sum = room.direct[y][u];
+  /** Output per input that acts on the modes so long, but for what shows at once. */
+  private static double acted(RoomModes room, int y, int u, double[] acting) {
+    double sum = 0;
     double[] c = room.output[y];
     double[] b = room.forcing[u];
     for (int m = 0; m < c.length; m++) {
@@ -198,7 +220,10 @@ final class ModalStep {
 
   /** How much further than in the mean an output has risen at the end, twice, per input. */
   private double climb(int r, int y, int u) {
-    return 2 * (risen(fabric.rooms[r], y, u, gain[r]) - meanDirect[r][y][u]);
+    return 2
+        * (fabric.rooms[r].direct[y][u]
+            + acted(fabric.rooms[r], y, u, gain[r])
+            - meanDirect[r][y][u]);
   }
 
   private void feel(int r, int y, double theta) {

@@ -29,6 +29,9 @@ public final class RoomStepper {
   private final double[][] input;
   private final RoomIntegrals integrals;
 
+  /** By how much each heat input ends above its mean over the step [W]. */
+  private final double[] rise;
+
   // What the inputs force, per room: those that seldom change, and all of them
   private final double[][] slowForce;
   private final boolean[] slowChanged;
@@ -75,7 +78,8 @@ public final class RoomStepper {
     for (int r = 0; r < rooms; r++) {
       beginAt(r, startTemperature);
     }
-    trial = new RoomTrial(fabric, agreement, z, input);
+    rise = new double[fabric.heatRoom.length];
+    trial = new RoomTrial(fabric, agreement, z, input, rise);
   }
 
   private void beginAt(int r, double temperature) {
@@ -179,7 +183,21 @@ public final class RoomStepper {
   public void setHeat(int heat, double watts) {
     int r = fabric.heatRoom[heat];
     input[r][fabric.heatSlot[heat]] = watts;
+    rise[heat] = 0;
     moved[r] = true;
+  }
+
+  /**
+   * Sets a heat input that rises or falls evenly through the coming step [W]. Of heat that the room
+   * follows within the step the mean is what counts.
+   *
+   * @param heat the heat input
+   * @param mean over the step [W]
+   * @param endsAbove by how much it ends above that [W]
+   */
+  public void setHeat(int heat, double mean, double endsAbove) {
+    setHeat(heat, mean);
+    rise[heat] = trial.step().stiff[fabric.heatRoom[heat]] ? 0 : endsAbove;
   }
 
   /**
@@ -312,6 +330,27 @@ public final class RoomStepper {
       }
       advance(r, step, f);
       moved[r] = true;
+    }
+    for (int i = 0; i < rise.length; i++) {
+      if (rise[i] != 0) {
+        addRise(step, i);
+      }
+    }
+  }
+
+  /** What the even rise of a heat adds to the end of the step and takes from its mean. */
+  private void addRise(ModalStep step, int heat) {
+    int r = fabric.heatRoom[heat];
+    double[] b = fabric.rooms[r].forcing[fabric.heatSlot[heat]];
+    double[] atEnd = step.riseAtEnd[r];
+    double[] inMean = step.riseInMean[r];
+    double[] state = z[r];
+    double[] sum = integrals.modes[r];
+    double most = rise[heat];
+    for (int m = 0; m < state.length; m++) {
+      double forced = b[m] * most;
+      state[m] += atEnd[m] * forced;
+      sum[m] -= step.length * inMean[m] * forced;
     }
   }
 

@@ -27,18 +27,22 @@ final class RoomTrial {
   private final double[][] z;
   private final double[][] input;
 
+  /** By how much each heat input ends above its mean [W]. */
+  private final double[] rise;
+
   // The step: what would come of the state alone, what is felt with the inputs as they now are
   private ModalStep step;
   private final double[][] free;
   private final double[][] freeMean;
   private final double[][] felt;
 
-  RoomTrial(HouseFabric fabric, double agreement, double[][] z, double[][] input) {
+  RoomTrial(HouseFabric fabric, double agreement, double[][] z, double[][] input, double[] rise) {
     this.fabric = fabric;
     linkAgreement = LINK_AGREEMENT * agreement;
     conductance = fabric.conductance;
     this.z = z;
     this.input = input;
+    this.rise = rise;
     int rooms = z.length;
     free = new double[rooms][];
     freeMean = new double[rooms][RoomModes.FIRST_LINK];
@@ -98,12 +102,27 @@ final class RoomTrial {
         felt[r][y] = free[r][y] + Vectors.dot(direct[y], input[r]);
       }
     }
+    for (int i = 0; i < rise.length; i++) {
+      if (rise[i] != 0) {
+        feelRise(i);
+      }
+    }
     for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
       if (sweepLinks() < linkAgreement) {
         return true;
       }
     }
     return conductance.length == 0;
+  }
+
+  /** What the even rise of a heat takes from the means of the rooms it heats. */
+  private void feelRise(int heat) {
+    int r = fabric.heatRoom[heat];
+    int slot = fabric.heatSlot[heat];
+    double[][] ofRise = step.meanOfRise[r];
+    for (int y = 0; y < ofRise.length; y++) {
+      felt[r][y] += ofRise[y][slot] * rise[heat];
+    }
   }
 
   /** One sweep; returns the most by which it moved the difference across a link [K]. */
@@ -183,6 +202,7 @@ final class RoomTrial {
 
   /** Mean of an output of a room over the step, links settled [°C]. */
   double settled(int room, int row) {
+    // Where a room is stiff no heat rises within a step.
     return step.stiff[room]
         ? freeMean[room][row] + Vectors.dot(step.meanDirect[room][row], input[room])
         : felt[room][row];

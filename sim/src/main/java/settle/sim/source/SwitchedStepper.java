@@ -9,6 +9,12 @@ abstract class SwitchedStepper implements SourceStepper {
   /** Step that follows a source that switches [s]: most rest some minutes between two runs. */
   private static final double CYCLING_STEP = 40;
 
+  /**
+   * Step that follows one that goes on and off in turn [s], each run and rest at least four times
+   * as long: all there is then moves within what the last cycles have been through.
+   */
+  private static final double STEADY_CYCLING_STEP = 80;
+
   /** How long after a change steps stay short [s]. */
   private static final double CYCLING_MEMORY = 1200;
 
@@ -131,7 +137,9 @@ abstract class SwitchedStepper implements SourceStepper {
   @Override
   public double steadyFor() {
     if (accepted.sinceChange < CYCLING_MEMORY) {
-      return Math.min(CYCLING_STEP, accepted.phaseBefore / 2);
+      double phase = accepted.phaseBefore;
+      double settled = phase < CYCLING_MEMORY ? Math.min(STEADY_CYCLING_STEP, phase / 4) : 0;
+      return Math.max(settled, Math.min(CYCLING_STEP, phase / 2));
     }
     double distance = switchesAt - accepted.temperature;
     if (!(distance * accepted.rise > 0)) {
