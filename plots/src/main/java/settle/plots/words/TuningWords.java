@@ -156,7 +156,9 @@ public final class TuningWords {
             search.trials(),
             search.starts() == 1 ? "one start" : search.starts() + " starts");
     return search.converged()
-        ? tried + "; none one mark away from the answer is better by a thousandth."
+        ? tried
+            + "; none one mark away from the answer is better by a thousandth. Of settings that are"
+            + " as good within a thousandth, the least change is taken."
         : say("{}; the search stopped at its limit, so better settings may exist.", tried);
   }
 

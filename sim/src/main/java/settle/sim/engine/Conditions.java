@@ -100,9 +100,11 @@ final class Conditions {
     }
   }
 
-  /** Lets air and fabric begin where they rest with these gains and heats. */
+  /** Lets air and fabric begin where they rest with the mean gains and these heats. */
   void rest(SteadyResponse response, double outdoor, double[] heat) {
-    rooms.rest(response, outdoor, convective, radiant, heat);
+    double[] convectiveMean = house.stream().mapToDouble(r -> r.convectiveGain().mean()).toArray();
+    double[] radiantMean = house.stream().mapToDouble(r -> r.radiantGain().mean()).toArray();
+    rooms.rest(response, outdoor, convectiveMean, radiantMean, heat);
   }
 
   /**

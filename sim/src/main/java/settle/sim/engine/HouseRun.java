@@ -176,6 +176,39 @@ public final class HouseRun {
   }
 
   /**
+   * Runs through a lead-in like {@link #leadInAsEver} and stops some time before its end, to say
+   * how air and fabric then stand to where they would rest.
+   *
+   * @param outdoor outdoor temperature [°C]
+   * @param heat every heat input at rest [W]
+   * @param before how long before the lead-in's end [s]
+   */
+  DailySwing swing(double outdoor, double[] heat, double before) {
+    beginAtRest(outdoor, heat);
+    double[][] rest = rooms.state();
+    hasten(true);
+    goOnTo(-settings.leadIn() / 2, () -> {});
+    hasten(false);
+    goOnTo(-before, () -> {});
+    return new DailySwing(before, rest, rooms.state());
+  }
+
+  /**
+   * Runs through a lead-in that is as short as the swing is early: air and fabric begin as far from
+   * where they would rest as they were in another run.
+   *
+   * @param outdoor outdoor temperature [°C]
+   * @param heat every heat input at rest [W]
+   * @param swing of the same rooms, otherwise set
+   */
+  void leadInFrom(double outdoor, double[] heat, DailySwing swing) {
+    beginAtRest(outdoor, heat);
+    rooms.moveBy(swing.rest(), swing.then());
+    span.askNumbersOnly();
+    goOnTo(0, () -> {});
+  }
+
+  /**
    * Steps on to an instant, recording nothing.
    *
    * @param end [s]

@@ -114,20 +114,67 @@ public final class Simulation {
    * Runs a house as its own settings say, in weather that is the same all the time and has been for
    * long: a heavy house needs no lead-in of weeks. The heat balance is that of the recorded time.
    *
-   * @param house the house
-   * @param arrangement one of its arrangements
+   * @param given the house, prepared but not balanced
    * @return what came out
    * @throws ArithmeticException if the model could not be solved; the message names room and time
    */
-  public static RunResult runAsEver(House house, Arrangement arrangement) {
-    Balancing.AsRun prepared = Balancing.asRun(new HouseModel(house, arrangement, 1));
-    HouseRun run = new HouseRun(prepared.model(), house.run());
-    SettledHouse settled = settled(prepared.model(), house.run());
-    run.leadInAsEver(house.weather().meanOutdoor(0, Times.DAY), settled.heats());
-    EnergyLedger before = run.ledger();
-    run.run();
-    EnergyLedger recorded = run.ledger().since(before);
-    return result(arrangement, prepared, run, house.run(), settled, recorded);
+  public static RunResult runAsEver(HouseModel given) {
+    AsEver asEver = new AsEver(given, given.house().run());
+    asEver.run.leadInAsEver(asEver.outdoor, asEver.settled.heats());
+    return asEver.recorded();
+  }
+
+  /**
+   * The same of a house whose daily swing is known from another that is set a little otherwise.
+   *
+   * @param given the house, prepared but not balanced; its lead-in does not count
+   * @param swing of the same rooms in the same weather and with the same programme
+   * @return what came out
+   * @throws ArithmeticException if the model could not be solved; the message names room and time
+   */
+  public static RunResult runAsEver(HouseModel given, DailySwing swing) {
+    AsEver asEver = new AsEver(given, given.house().run().after(swing.before()));
+    asEver.run.leadInFrom(asEver.outdoor, asEver.settled.heats(), swing);
+    return asEver.recorded();
+  }
+
+  /**
+   * How air and fabric of a house swing in weather that is the same all the time.
+   *
+   * @param given the house, prepared but not balanced; its lead-in is run through
+   * @param before how long before the lead-in's end they are looked at [s]
+   * @throws ArithmeticException if the model could not be solved; the message names room and time
+   */
+  public static DailySwing swing(HouseModel given, double before) {
+    AsEver asEver = new AsEver(given, given.house().run());
+    return asEver.run.swing(asEver.outdoor, asEver.settled.heats(), before);
+  }
+
+  /** A run in weather that is the same all the time, about to begin. */
+  private static final class AsEver {
+    private final Arrangement arrangement;
+    private final RunSettings settings;
+    private final Balancing.AsRun prepared;
+    private final HouseRun run;
+    private final SettledHouse settled;
+    private final double outdoor;
+
+    AsEver(HouseModel given, RunSettings settings) {
+      arrangement = given.arrangement();
+      this.settings = settings;
+      prepared = Balancing.asRun(given);
+      run = new HouseRun(prepared.model(), settings);
+      settled = settled(prepared.model(), settings);
+      outdoor = given.house().weather().meanOutdoor(0, Times.DAY);
+    }
+
+    /** What comes after the lead-in. */
+    RunResult recorded() {
+      EnergyLedger before = run.ledger();
+      run.run();
+      EnergyLedger recorded = run.ledger().since(before);
+      return result(arrangement, prepared, run, settings, settled, recorded);
+    }
   }
 
   private static RunResult run(

@@ -53,6 +53,12 @@ public record RunSettings(
     return new RunSettings(start, before, recorded, shortestStep, longestStep, List.of());
   }
 
+  /** This run after another lead-in [s]. */
+  public RunSettings after(double before) {
+    return new RunSettings(
+        startTemperature, before, length, shortestStep, longestStep, profileTimes);
+  }
+
   /** This run with other steps [s]. */
   public RunSettings withSteps(double shortest, double longest) {
     return new RunSettings(startTemperature, leadIn, length, shortest, longest, profileTimes);

@@ -160,6 +160,27 @@ public final class RoomStepper {
     }
   }
 
+  /** Where air and fabric are, a copy: of use only to {@link #moveBy}. */
+  public double[][] state() {
+    double[][] copy = new double[rooms][];
+    Arrays.setAll(copy, r -> z[r].clone());
+    return copy;
+  }
+
+  /**
+   * Moves air and fabric by how far they were apart in another run of the same fabric.
+   *
+   * @param from where they were in that run
+   * @param to where they came to
+   */
+  public void moveBy(double[][] from, double[][] to) {
+    for (int r = 0; r < rooms; r++) {
+      Vectors.add(z[r], from[r], -1);
+      Vectors.add(z[r], to[r], 1);
+      moved[r] = true;
+    }
+  }
+
   /** Sets the outdoor temperature, mean over the coming step [°C]. */
   public void setOutdoor(double temperature) {
     for (int r = 0; r < rooms; r++) {

@@ -25,6 +25,7 @@ public final class DrawnHouse {
   /** Least that an emitter gives of its rating, however far the draw lies out [-]. */
   private static final double LEAST_OUTPUT = 0.1;
 
+  private final HouseModel model;
   private final House house;
   private final Arrangement arrangement;
 
@@ -38,9 +39,16 @@ public final class DrawnHouse {
    * @param arrangement one of its arrangements
    */
   public DrawnHouse(House house, Arrangement arrangement) {
-    HouseModel model = Balancing.asRun(house, arrangement);
-    this.house = model.house();
-    this.arrangement = model.arrangement().asSet();
+    this(Balancing.asRun(house, arrangement));
+  }
+
+  /**
+   * @param model the house as stated, as it is run
+   */
+  public DrawnHouse(HouseModel model) {
+    this.model = model;
+    house = model.house();
+    arrangement = model.arrangement().asSet();
     heated = Arrays.stream(model.heatedRooms()).mapToObj(r -> house.rooms().get(r).name()).toList();
     inputs = new ArrayList<>();
     Spreads spreads = house.aims().spreads();
@@ -82,7 +90,12 @@ public final class DrawnHouse {
    */
   public double[] shortfalls(double[] z) {
     Drawn drawn = at(z);
-    return new Holding(drawn.house(), drawn.arrangement()).shortfallsOfHeated(drawn.outdoor());
+    return new Holding(model(drawn)).shortfallsOfHeated(drawn.outdoor());
+  }
+
+  /** A drawn house prepared, of the fabric as stated where that is not what was drawn. */
+  public HouseModel model(Drawn drawn) {
+    return model.like(drawn.house(), drawn.arrangement());
   }
 
   /**

@@ -61,6 +61,13 @@ public final class Holding {
     this(house, Balancing.asRun(house, arrangement));
   }
 
+  /**
+   * @param model the house as it is run
+   */
+  public Holding(HouseModel model) {
+    this(model.house(), model);
+  }
+
   private Holding(House house, HouseModel model) {
     this.house = house;
     this.model = model;

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import settle.sim.engine.HeldRun;
 import settle.sim.house.Aims;
 import settle.sim.house.House;
+import settle.sim.model.HouseModel;
 import settle.sim.result.RoomFigures;
 import settle.sim.study.Holding;
 import settle.sim.units.Times;
@@ -97,22 +98,24 @@ public record Aim(Kind kind, When when, String room, double value, double limit)
    * What is asked of a house in its coldest weather, at rest; a run only where a warm-up is asked
    * for.
    *
-   * @param plant house and heating
+   * @param model house and heating as they are run
    * @param outdoor how cold it is [°C]
    */
-  static List<Aim> atRest(Plant plant, double outdoor) {
-    Aims aims = plant.house().aims();
-    Holding holding = new Holding(plant.house(), plant.arrangement());
+  static List<Aim> atRest(HouseModel model, double outdoor) {
+    House house = model.house();
+    Aims aims = house.aims();
+    Holding holding = new Holding(model);
     double[] shortfalls = holding.shortfallsOfHeated(outdoor);
-    int[] heated = holding.model().heatedRooms();
+    int[] heated = model.heatedRooms();
     List<Aim> all = new ArrayList<>();
     for (int i = 0; i < heated.length; i++) {
-      String room = plant.house().rooms().get(heated[i]).name();
+      String room = house.rooms().get(heated[i]).name();
       double below = shortfalls[i] + aims.tolerance();
       all.add(new Aim(Kind.SETTLED, When.COLDEST, room, below, aims.tolerance()));
     }
     if (aims.warmUp().isPresent()) {
-      all.addAll(warmUps(Spell.searched(plant, outdoor), aims.warmUp().getAsDouble()));
+      all.addAll(
+          warmUps(Spell.searched(Plant.of(model), outdoor, model), aims.warmUp().getAsDouble()));
     }
     return all;
   }

@@ -81,13 +81,13 @@ public record OverSpreads(
     DrawnHouse drawn = new DrawnHouse(plant.house(), plant.arrangement());
     int inputs = Math.max(drawn.inputs().size(), 1);
     ShiftedSobol sobol = new ShiftedSobol(inputs, houses, 1, SEED);
-    List<Outcome> outcomes = workers.all(houses, i -> outcome(drawn.at(sobol.normal(0, i))));
+    List<Outcome> outcomes = workers.all(houses, i -> outcome(drawn, sobol.normal(0, i)));
     List<Boolean> turnedUp =
         workers.all(
             houses,
             i ->
                 outcomes.get(i).met()
-                    || outcome(drawn.at(drawn.headsTurnedUp(sobol.normal(0, i)))).met());
+                    || outcome(drawn, drawn.headsTurnedUp(sobol.normal(0, i))).met());
     Aim worst = outcomes.get(0).worst();
     for (Outcome outcome : outcomes) {
       worst = further(worst, outcome.worst());
@@ -104,8 +104,9 @@ public record OverSpreads(
     return (double) Collections.frequency(met, true) / met.size();
   }
 
-  private static Outcome outcome(DrawnHouse.Drawn drawn) {
-    List<Aim> asked = Aim.atRest(new Plant(drawn.house(), drawn.arrangement()), drawn.outdoor());
+  private static Outcome outcome(DrawnHouse stated, double[] z) {
+    DrawnHouse.Drawn drawn = stated.at(z);
+    List<Aim> asked = Aim.atRest(stated.model(drawn), drawn.outdoor());
     Aim worst = asked.stream().reduce(OverSpreads::further).orElseThrow();
     return new Outcome(asked.stream().allMatch(Aim::met), asked, worst);
   }

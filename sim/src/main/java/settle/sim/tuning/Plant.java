@@ -1,10 +1,12 @@
 package settle.sim.tuning;
 
 import java.util.function.UnaryOperator;
+import settle.sim.atrest.Balancing;
 import settle.sim.control.FlowCurve;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.model.HouseModel;
 import settle.sim.valve.Valve;
 
 /**
@@ -14,6 +16,16 @@ import settle.sim.valve.Valve;
  * @param arrangement one of its arrangements
  */
 public record Plant(House house, Arrangement arrangement) {
+
+  /** House and heating of a model. */
+  static Plant of(HouseModel model) {
+    return new Plant(model.house(), model.arrangement());
+  }
+
+  /** This plant as it is run, sharing what is prepared already of the same fabric. */
+  HouseModel model(HouseModel like) {
+    return Balancing.balancedIfAsked(like.like(house, arrangement));
+  }
 
   Plant with(House other) {
     return new Plant(other, arrangement);

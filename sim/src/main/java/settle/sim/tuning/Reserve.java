@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import settle.sim.atrest.Balancing;
 import settle.sim.house.Uncertainty;
+import settle.sim.model.HouseModel;
 import settle.sim.study.DrawnHouse;
 
 /**
@@ -34,13 +36,19 @@ public final class Reserve {
 
   private final double[] stated;
 
+  /** The house as stated and what the shared part makes of it, prepared. */
+  private final HouseModel model;
+
+  private final HouseModel hard;
+
   /**
    * @param plant the house as stated, its settings near those looked for
    * @param sure p: share of houses in which each room is to be held [-]
    */
   public Reserve(Plant plant, double sure) {
+    model = Balancing.asRun(plant.house(), plant.arrangement());
     double beta = new NormalDistribution().inverseCumulativeProbability(sure);
-    DrawnHouse drawn = new DrawnHouse(plant.house(), plant.arrangement());
+    DrawnHouse drawn = new DrawnHouse(model);
     int n = drawn.inputs().size();
     stated = new double[n];
     shared = new double[n];
@@ -61,19 +69,23 @@ public final class Reserve {
     for (int d = 0; d < n && length > 0; d++) {
       shared[d] *= beta / length;
     }
+    hard = drawn.model(drawn.at(shared));
   }
 
   /**
    * What is asked of the coldest weather, with what comes of it in all but that share of houses.
+   *
+   * @param plant the house, otherwise set
    */
   public List<Aim> aims(Plant plant) {
-    DrawnHouse drawn = new DrawnHouse(plant.house(), plant.arrangement());
+    DrawnHouse drawn = new DrawnHouse(plant.model(model));
     double[] middle = drawn.shortfalls(stated);
     double[] valves = drawn.shortfalls(own);
-    DrawnHouse.Drawn hard = drawn.at(shared);
+    DrawnHouse.Drawn far = drawn.at(shared);
+    HouseModel farModel = hard.like(far.house(), far.arrangement());
     List<Aim> all = new ArrayList<>();
     int room = 0;
-    for (Aim aim : Aim.atRest(new Plant(hard.house(), hard.arrangement()), hard.outdoor())) {
+    for (Aim aim : Aim.atRest(farModel, far.outdoor())) {
       if (aim.kind() == Aim.Kind.SETTLED) {
         double usual = middle[room] + aim.limit();
         double byAll = Math.max(aim.value() - usual, 0);

@@ -36,6 +36,12 @@ final class Search {
    */
   private static final double CLEAR = 0.02;
 
+  /**
+   * A search from a start is given up that is further from the best than so many times what its
+   * last round gained [-]: gains get smaller from round to round.
+   */
+  private static final double HOPED_FOR = 2;
+
   /** Starts that are followed. */
   private static final int STARTS = 3;
 
@@ -97,6 +103,39 @@ final class Search {
     return descend(tried.best(), false, tried.count() + TRIALS_PER_SETTING * searched.size());
   }
 
+  /**
+   * Turns what was moved back towards where it was found, what is furthest away first, as far as
+   * that is no dearer than noise: of settings that are worth the same, the least change.
+   */
+  void turnBack() {
+    Choice best = tried.best();
+    double allowed = tried.least() * (1 + ENOUGH);
+    Choice at = best;
+    List<Integer> furthest = new ArrayList<>(searched);
+    furthest.sort(Comparator.comparingDouble(i -> -Math.abs(turned(best, i))));
+    for (int i : furthest) {
+      int near = grid.asFound().at().get(i);
+      int far = at.at().get(i);
+      while (Math.abs(far - near) > 1) {
+        int between = (near + far) / 2;
+        if (tried.look(at.with(i, between)) <= allowed) {
+          far = between;
+        } else {
+          near = between;
+        }
+      }
+      at = at.with(i, far);
+    }
+    if (!at.equals(best)) {
+      tried.prefer(at, ENOUGH);
+    }
+  }
+
+  /** How far a setting is from where it was found, in strides. */
+  private double turned(Choice choice, int i) {
+    return (choice.at().get(i) - grid.asFound().at().get(i)) / (double) grid.stride(i);
+  }
+
   /** The best starts that have little to do with each other. */
   private List<Choice> apart(List<Choice> starts) {
     List<Choice> cheapest = new ArrayList<>(starts);
@@ -136,14 +175,18 @@ final class Search {
         return Ending.TRIALS_USED_UP;
       }
       tried.of(around);
-      List<Mover> movers = movers(at, step, lively, coarsely ? clear : new HashSet<>());
+      List<Mover> movers = movers(at, step, lively, clear);
       List<Choice> together = together(at, movers);
       tried.of(together);
       Choice next = at;
       for (Choice choice : concat(around, together)) {
         next = tried.total(choice) < tried.total(next) ? choice : next;
       }
-      if (tried.total(next) < tried.total(at) * (1 - ENOUGH)) {
+      double gain = tried.total(at) - tried.total(next);
+      if (coarsely && tried.total(next) - tried.least() > HOPED_FOR * gain) {
+        return Ending.CONVERGED;
+      }
+      if (gain > tried.total(at) * ENOUGH) {
         lively = lively(at, next, movers);
         all = false;
         at = next;
@@ -153,7 +196,10 @@ final class Search {
       } else if (coarsely) {
         return Ending.CONVERGED;
       } else if (!halve(step)) {
-        return Ending.CONVERGED;
+        if (lively.size() == searched.size()) {
+          return Ending.CONVERGED;
+        }
+        lively = searched;
       }
     }
   }

@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import settle.sim.control.Timetable;
+import settle.sim.engine.DailySwing;
 import settle.sim.engine.Simulation;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.house.Tariffs;
+import settle.sim.model.HouseModel;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.RoomFigures;
@@ -39,6 +41,13 @@ public record Spell(
   /** Days gone before in a search. */
   private static final double FEWER_BEFORE = 1.5;
 
+  /**
+   * How long before a spell it begins where a daily swing is known [d]: heads and water have to
+   * find their course, and a few tenths of a per cent of cost are left open, no more than by {@link
+   * #FEWER_BEFORE}.
+   */
+  private static final double SWING_BEFORE = 0.25;
+
   private static final int WEEK = 7;
 
   /**
@@ -68,14 +77,29 @@ public record Spell(
    *
    * @param plant house and heating
    * @param outdoor [°C]
+   * @param like what is prepared already
    */
-  static Spell of(Plant plant, double outdoor) {
-    return lived(plant, outdoor, plant.house().run(), DAYS_BEFORE);
+  static Spell of(Plant plant, double outdoor, HouseModel like) {
+    HouseModel model = still(plant, outdoor, plant.house().run(), DAYS_BEFORE, like);
+    return read(plant, outdoor, Simulation.runAsEver(model));
   }
 
   /** Lives through it in longer steps, since a search needs many. */
-  static Spell searched(Plant plant, double outdoor) {
-    return lived(plant, outdoor, coarser(plant), FEWER_BEFORE);
+  static Spell searched(Plant plant, double outdoor, HouseModel like) {
+    HouseModel model = still(plant, outdoor, coarser(plant), FEWER_BEFORE, like);
+    return read(plant, outdoor, Simulation.runAsEver(model));
+  }
+
+  /** Lives through it likewise, from where days like it have brought a house set otherwise. */
+  static Spell searched(Plant plant, double outdoor, HouseModel like, DailySwing swing) {
+    HouseModel model = still(plant, outdoor, coarser(plant), 0, like);
+    return read(plant, outdoor, Simulation.runAsEver(model, swing));
+  }
+
+  /** How such days make air and fabric swing, in the longer steps of a search. */
+  static DailySwing swing(Plant plant, double outdoor, HouseModel like) {
+    HouseModel model = still(plant, outdoor, coarser(plant), DAYS_BEFORE + SWING_BEFORE, like);
+    return Simulation.swing(model, SWING_BEFORE * Times.DAY);
   }
 
   /** A run's settings with the longer steps of a search; a few rooms can do without. */
@@ -86,12 +110,21 @@ public record Spell(
     return as.withSteps(shortest, Math.max(as.longestStep(), shortest));
   }
 
-  private static Spell lived(Plant plant, double outdoor, RunSettings steps, double before) {
-    int days = everyDayAlike(plant.house()) ? 1 : WEEK;
+  /** The house in weather that stays, its run as long as the spell. */
+  private static HouseModel still(
+      Plant plant, double outdoor, RunSettings steps, double before, HouseModel like) {
     RunSettings settings =
-        steps.lasting(steps.startTemperature(), before * Times.DAY, days * Times.DAY);
+        steps.lasting(steps.startTemperature(), before * Times.DAY, days(plant) * Times.DAY);
     House house = plant.house().withWeather(new Weather.Constant(outdoor)).withRun(settings);
-    RunResult run = Simulation.runAsEver(house, plant.arrangement());
+    return like.like(house, plant.arrangement());
+  }
+
+  private static int days(Plant plant) {
+    return everyDayAlike(plant.house()) ? 1 : WEEK;
+  }
+
+  private static Spell read(Plant plant, double outdoor, RunResult run) {
+    House house = plant.house();
     double sum = 0;
     Map<String, Warmth> warmth = new LinkedHashMap<>();
     for (int r = 0; r < house.rooms().size(); r++) {
@@ -101,7 +134,8 @@ public record Spell(
         sum += wanted.deviation();
       }
     }
-    return new Spell(outdoor, days, run, warmth.isEmpty() ? 0 : sum / warmth.size(), warmth);
+    double deviation = warmth.isEmpty() ? 0 : sum / warmth.size();
+    return new Spell(outdoor, days(plant), run, deviation, warmth);
   }
 
   /** Whether what is wanted in every room is the same on every day. */

@@ -3,7 +3,6 @@ package settle.sim.tuning;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import settle.sim.atrest.Balancing;
 import settle.sim.atrest.SettledHouse;
 import settle.sim.model.HouseModel;
 import settle.sim.room.Room;
@@ -18,6 +17,7 @@ final class StartValues {
   private final List<Setting> settings;
   private final double usualOutdoor;
   private final Map<Setting, Reason> reasons = new LinkedHashMap<>();
+  private final HouseModel like;
   private Plant plant;
 
   private StartValues(Plant found, List<Setting> settings, double usualOutdoor) {
@@ -25,6 +25,7 @@ final class StartValues {
     this.settings = settings;
     this.usualOutdoor = usualOutdoor;
     plant = found;
+    like = new HouseModel(found.house(), found.arrangement(), 1);
     settings.forEach(setting -> reasons.put(setting, new Reason.AsFound()));
   }
 
@@ -92,7 +93,7 @@ final class StartValues {
 
   /** Where each room of another plant would settle on a usual day [°C]. */
   double[] settled(Plant other) {
-    HouseModel model = Balancing.asRun(other.house(), other.arrangement());
+    HouseModel model = other.model(like);
     List<Room> rooms = other.house().rooms();
     double[] convective = rooms.stream().mapToDouble(r -> r.convectiveGain().mean()).toArray();
     double[] radiant = rooms.stream().mapToDouble(r -> r.radiantGain().mean()).toArray();
@@ -109,7 +110,7 @@ final class StartValues {
   private void lead(Setting setting) {
     String reference = plant.house().control().referenceRoom();
     Map<String, Spell.Warmth> warmth =
-        Spell.searched(setting.with(found, 0), usualOutdoor).warmth();
+        Spell.searched(setting.with(found, 0), usualOutdoor, like).warmth();
     if (warmth.isEmpty()) {
       return;
     }

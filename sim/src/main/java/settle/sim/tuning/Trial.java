@@ -1,13 +1,18 @@
 package settle.sim.tuning;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
+import settle.sim.engine.DailySwing;
 import settle.sim.engine.HeldRun;
 import settle.sim.house.Aims;
 import settle.sim.house.House;
+import settle.sim.model.HouseModel;
 import settle.sim.source.Carrier;
 import settle.sim.study.Holding;
 import settle.sim.study.Workers;
@@ -66,6 +71,12 @@ final class Trial implements Tried.Judge {
   private final Workers workers;
   private final double costAsFound;
 
+  /** What no setting changes, prepared. */
+  private final HouseModel like;
+
+  /** By outdoor temperature; empty as long as none is known. */
+  private final Map<Double, DailySwing> swings;
+
   /**
    * Prepares.
    *
@@ -80,8 +91,48 @@ final class Trial implements Tried.Judge {
     this.climate = climate;
     this.workers = workers;
     reserve = new Reserve(start, sure);
-    double asFound = Spell.searched(found, climate.usual()).costPerDay(found.house());
+    like = new HouseModel(found.house(), found.arrangement(), 1);
+    swings = Map.of();
+    double asFound = Spell.searched(found, climate.usual(), like).costPerDay(found.house());
     costAsFound = Math.max(asFound, LEAST * needed(found, climate.usual()));
+  }
+
+  private Trial(Trial given, Map<Double, DailySwing> swings) {
+    aims = given.aims;
+    climate = given.climate;
+    reserve = given.reserve;
+    workers = given.workers;
+    costAsFound = given.costAsFound;
+    like = given.like;
+    this.swings = swings;
+  }
+
+  /**
+   * This trial, living through days from where many days like them bring a plant near those that
+   * are looked for: a programme's swing is known then. Where there is none, heads may rest on
+   * either side of their play, and each plant has to find its own.
+   */
+  Trial after(Plant near) {
+    if (!near.hasProgramme()) {
+      return this;
+    }
+    List<Double> outdoors =
+        Stream.of(climate.usual(), climate.mild(), near.house().designOutdoor())
+            .distinct()
+            .toList();
+    List<DailySwing> found = workers.all(outdoors, t -> Spell.swing(near, t, like));
+    Map<Double, DailySwing> known = new HashMap<>();
+    for (int i = 0; i < outdoors.size(); i++) {
+      known.put(outdoors.get(i), found.get(i));
+    }
+    return new Trial(this, known);
+  }
+
+  private Spell lived(Plant plant, double outdoor) {
+    DailySwing swing = swings.get(outdoor);
+    return swing == null
+        ? Spell.searched(plant, outdoor, like)
+        : Spell.searched(plant, outdoor, like, swing);
   }
 
   /** What the heat costs that a usual day needs, roughly [currency/d]. */
@@ -113,7 +164,7 @@ final class Trial implements Tried.Judge {
    */
   @Override
   public Worth quick(Plant plant, int changed) {
-    Spell usual = Spell.searched(plant, climate.usual());
+    Spell usual = lived(plant, climate.usual());
     List<Aim> asked = new ArrayList<>(Aim.ofDay(Aim.When.USUAL, usual, aims));
     asked.addAll(reserve.aims(plant));
     return with(
@@ -130,12 +181,13 @@ final class Trial implements Tried.Judge {
   @Override
   public Worth confirmed(Plant plant, Worth quick) {
     double coldest = plant.house().designOutdoor();
-    House coarser = plant.house().withRun(Spell.coarser(plant));
+    HouseModel model =
+        new Plant(plant.house().withRun(Spell.coarser(plant)), plant.arrangement()).model(like);
     List<Supplier<List<Aim>>> runs =
         List.of(
-            () -> Aim.ofDay(Aim.When.MILD, Spell.searched(plant, climate.mild()), aims),
-            () -> Aim.held(plant, HeldRun.of(coarser, plant.arrangement(), coldest)),
-            () -> Aim.ofColdest(Spell.searched(plant, coldest), aims));
+            () -> Aim.ofDay(Aim.When.MILD, lived(plant, climate.mild()), aims),
+            () -> Aim.held(plant, HeldRun.of(model, coldest, HeldRun.Asker.EXACT)),
+            () -> Aim.ofColdest(lived(plant, coldest), aims));
     return with(quick, workers.all(runs).stream().flatMap(List::stream).toList());
   }
 

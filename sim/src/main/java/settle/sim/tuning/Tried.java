@@ -11,7 +11,7 @@ import settle.sim.tuning.Grid.Choice;
 
 /**
  * Every choice of settings that has been tried, each once. The best of them is the answer: none
- * that was tried is better.
+ * that was tried is better by more than noise.
  *
  * <p>A choice is judged quickly at first, never dearer than it is; it is confirmed where that makes
  * it the best. Choices of a batch are tried at the same time and compared in their order, so that
@@ -39,6 +39,9 @@ final class Tried {
   private final Map<Choice, Worth> confirmed = new HashMap<>();
   private Choice best;
 
+  /** What another choice must be worth less than to be the answer. */
+  private double bar;
+
   /**
    * Tries the plant as found.
    *
@@ -53,6 +56,7 @@ final class Tried {
     best = grid.asFound();
     look(List.of(best));
     confirm(best);
+    bar = least();
   }
 
   /** How many choices were tried. */
@@ -88,6 +92,26 @@ final class Tried {
     return worth(choice).total();
   }
 
+  /** What a choice comes to that is tried by itself, as far as it is known; it is no answer yet. */
+  double look(Choice choice) {
+    look(List.of(choice));
+    return total(choice);
+  }
+
+  /**
+   * Takes a choice for the answer that is worth as much but for noise, if it is when confirmed;
+   * from now on another must be better by more than that.
+   *
+   * @param noise as a share of what the best is worth [-]
+   */
+  void prefer(Choice choice, double noise) {
+    confirm(choice);
+    if (total(choice) <= least() * (1 + noise)) {
+      best = choice;
+      bar = least() * (1 - noise);
+    }
+  }
+
   /** Tries choices, and keeps the best there is; only the cheapest few are confirmed. */
   void of(List<Choice> choices) {
     of(choices, MOST_CONFIRMED);
@@ -104,10 +128,11 @@ final class Tried {
     cheapest.sort(Comparator.comparingDouble(this::total));
     int before = confirmed.size();
     for (Choice choice : cheapest) {
-      if (total(choice) < least() && confirmed.size() - before < most) {
+      if (total(choice) < bar && confirmed.size() - before < most) {
         confirm(choice);
-        if (total(choice) < least()) {
+        if (total(choice) < bar) {
           best = choice;
+          bar = least();
         }
       }
     }

@@ -1,15 +1,18 @@
 package settle.sim.tuning;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
+import settle.sim.atrest.Balancing;
 import settle.sim.engine.HeldRun;
 import settle.sim.house.Aims;
 import settle.sim.house.House;
+import settle.sim.model.HouseModel;
 import settle.sim.study.EuropeanSeason;
 import settle.sim.study.Season;
 import settle.sim.study.Workers;
@@ -54,9 +57,11 @@ final class Tuner {
   Tuning tune(Consumer<Tuning.Stage> progress) {
     progress.accept(Tuning.Stage.START);
     StartValues balance = workedOut(found, true);
-    Trial trial = new Trial(found, balance.plant(), climate, request.sure(), workers);
+    Trial first = new Trial(found, balance.plant(), climate, request.sure(), workers);
+    Choice balanced = cheapest(first, List.of(grid.asFound(), grid.of(balance.plant())));
+    Choice worked = workedOut(grid.of(balance.plant()), balanced);
+    Trial trial = first.after(grid.plant(cheapest(first, List.of(balanced, worked))));
     Tried tried = new Tried(grid, trial, workers);
-    Choice worked = workedOut(grid.of(balance.plant()), tried);
     progress.accept(Tuning.Stage.SEARCH);
     Search search = new Search(grid, tried, searched, new Moves(grid, climate.usual()));
     Search.Ending ending = search.from(new Starts(grid, grid.asFound(), worked).tryAll(tried));
@@ -64,10 +69,10 @@ final class Tuner {
     Choice best;
     List<Flatness> flatness;
     do {
+      search.turnBack();
       best = tried.best();
-      double before = tried.least();
       flatness = Flatness.of(grid, tried, searched);
-      if (tried.least() < before * (1 - Search.ENOUGH)) {
+      if (!tried.best().equals(best)) {
         ending = search.goOn();
       }
     } while (!tried.best().equals(best));
@@ -100,10 +105,16 @@ final class Tuner {
     return start;
   }
 
+  /** The one that seems cheapest. */
+  private Choice cheapest(Trial trial, List<Choice> choices) {
+    List<Double> totals =
+        workers.all(choices, c -> trial.quick(grid.plant(c), grid.changed(c)).total());
+    return choices.get(totals.indexOf(Collections.min(totals)));
+  }
+
   /** All worked out: the water as balanced, the rest for what is better, balanced or as found. */
-  private Choice workedOut(Choice balanced, Tried tried) {
-    tried.of(List.of(balanced));
-    Choice worked = grid.of(workedOut(grid.plant(tried.best()), false).plant());
+  private Choice workedOut(Choice balanced, Choice better) {
+    Choice worked = grid.of(workedOut(grid.plant(better), false).plant());
     for (int i = 0; i < settings.size(); i++) {
       if (settings.get(i).group() == Group.LOCKSHIELDS) {
         worked = worked.with(i, balanced.at().get(i));
@@ -131,12 +142,12 @@ final class Tuner {
   private Tuning.Performance performance(Plant plant, Worth worth) {
     House house = plant.house();
     Aims asked = house.aims();
-    Spell usual = Spell.of(plant, climate.usual());
-    Spell mild = Spell.of(plant, climate.mild());
-    Spell coldest = Spell.of(plant, house.designOutdoor());
-    List<Aim> aims =
-        new ArrayList<>(
-            Aim.held(plant, HeldRun.of(house, plant.arrangement(), house.designOutdoor())));
+    HouseModel model = Balancing.asRun(house, plant.arrangement());
+    Spell usual = Spell.of(plant, climate.usual(), model);
+    Spell mild = Spell.of(plant, climate.mild(), model);
+    Spell coldest = Spell.of(plant, house.designOutdoor(), model);
+    HeldRun.Day held = HeldRun.of(model, house.designOutdoor(), HeldRun.Asker.EXACT);
+    List<Aim> aims = new ArrayList<>(Aim.held(plant, held));
     aims.addAll(Aim.ofDay(Aim.When.USUAL, usual, asked));
     aims.addAll(Aim.ofDay(Aim.When.MILD, mild, asked));
     aims.addAll(Aim.ofColdest(coldest, asked));

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import settle.sim.control.Timetable;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
+import settle.sim.model.HouseModel;
 import settle.sim.recording.RoomColumn;
 import settle.sim.result.RunResult;
 import settle.sim.room.Room;
@@ -37,7 +38,7 @@ class RunAsEverTest {
     House weeks = house(40);
     House days = house(4);
     RunResult slow = Simulation.run(weeks, weeks.arrangements().get(0));
-    RunResult quick = Simulation.runAsEver(days, days.arrangements().get(0));
+    RunResult quick = Simulation.runAsEver(new HouseModel(days, days.arrangements().get(0), 1));
     for (int r = 0; r < weeks.rooms().size(); r++) {
       assertThat(mean(quick, r))
           .as(weeks.rooms().get(r).name())
@@ -48,7 +49,7 @@ class RunAsEverTest {
   @Test
   void theBalanceOfTheRecordedTimeCloses() {
     House days = house(4);
-    RunResult quick = Simulation.runAsEver(days, days.arrangements().get(0));
+    RunResult quick = Simulation.runAsEver(new HouseModel(days, days.arrangements().get(0), 1));
     assertThat(quick.ledger().error()).isLessThan(1e-9);
     assertThat(quick.ledger().sourceHeat())
         .isCloseTo(quick.plant().sourceHeat(), within(1e-6 * quick.plant().sourceHeat()));

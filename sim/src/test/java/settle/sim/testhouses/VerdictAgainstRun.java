@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import settle.sim.engine.Simulation;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
+import settle.sim.model.HouseModel;
 import settle.sim.recording.RoomColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.RunResult;
@@ -112,7 +113,7 @@ public record VerdictAgainstRun(
             as.shortestStep(),
             as.longestStep(),
             List.of());
-    return Simulation.runAsEver(house.withRun(settings), drawn.arrangement());
+    return Simulation.runAsEver(new HouseModel(house.withRun(settings), drawn.arrangement(), 1));
   }
 
   /** From one time of a run to another. */

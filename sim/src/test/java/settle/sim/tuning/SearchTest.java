@@ -117,6 +117,28 @@ class SearchTest {
     assertThat(useless.tried().best()).isEqualTo(useless.grid().asFound());
   }
 
+  /** Two settings of which one hardly matters: what it gains beyond noise is kept, no more. */
+  @Test
+  void ofWhatIsWorthTheSameTheLeastChangeIsTaken() {
+    ToDoubleFunction<Plant> nearlyFlat =
+        p -> 1 + Math.pow(SLOPE.of(p) - 1.6, 2) + 1e-4 * Math.abs(SHIFT.of(p) - 12);
+    Plant found = plant(1.2, 0);
+    Grid grid = new Grid(found, BOTH);
+    Tried tried = new Tried(grid, Known.of(nearlyFlat, 0), Workers.ONE);
+    Search search = new Search(grid, tried, List.of(0, 1), new Moves(grid, 5));
+    search.from(List.of(grid.asFound()));
+    double least = tried.least();
+    Choice before = tried.best();
+    search.turnBack();
+    Choice best = tried.best();
+    Plant answer = grid.plant(best);
+    assertThat(SHIFT.of(answer)).isBetween(1.0, 3.0);
+    assertThat(SLOPE.of(answer)).isEqualTo(1.6);
+    assertThat(tried.least()).isLessThanOrEqualTo(least * (1 + Search.ENOUGH));
+    tried.thoroughly(List.of(before));
+    assertThat(tried.best()).isEqualTo(best);
+  }
+
   /** A staircase without end: every step further is better by more than noise. */
   @Test
   void saysWhenItMayTryNoMore() {

@@ -2,12 +2,14 @@ package settle.sim.tuning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import settle.sim.control.Timetable;
 import settle.sim.engine.SampleHouses;
 import settle.sim.house.House;
+import settle.sim.model.HouseModel;
 import settle.sim.room.Room;
 import settle.sim.source.IdealSource;
 
@@ -25,6 +27,18 @@ class SpellTest {
     return new Plant(programmed, programmed.arrangements().get(0));
   }
 
+  private static Spell searched(Plant plant, double outdoor) {
+    return Spell.searched(plant, outdoor, model(plant));
+  }
+
+  private static Spell of(Plant plant, double outdoor) {
+    return Spell.of(plant, outdoor, model(plant));
+  }
+
+  private static HouseModel model(Plant plant) {
+    return new HouseModel(plant.house(), plant.arrangement(), 1);
+  }
+
   private static Spell.Warmth firstRoom(Plant plant, Spell spell) {
     return spell.warmth().get(plant.house().rooms().get(0).name());
   }
@@ -40,13 +54,13 @@ class SpellTest {
     Timetable saturday =
         new Timetable(7 * DAY, new double[] {0, 5 * DAY, 6 * DAY}, new double[] {8, 30, 8});
     Plant plant = plant(saturday);
-    Spell week = Spell.searched(plant, 5);
+    Spell week = searched(plant, 5);
     assertThat(week.days()).isEqualTo(7);
     // 30 °C is more than it ever gets: it is late all of Saturday, and far from want.
     assertThat(firstRoom(plant, week).lateness()).isCloseTo(DAY, within(60.0));
     assertThat(firstRoom(plant, week).below()).isGreaterThan(2);
     assertThat(week.deviation()).isGreaterThan(1);
-    Spell day = Spell.searched(plant(Timetable.constant(21)), 5);
+    Spell day = searched(plant(Timetable.constant(21)), 5);
     assertThat(day.days()).isEqualTo(1);
   }
 
@@ -70,38 +84,52 @@ class SpellTest {
   @Test
   void aPeriodAcrossMidnightIsOnePeriod() {
     Plant plant = plant(daily(22 * HOUR, 6 * HOUR, 30));
-    assertThat(firstRoom(plant, Spell.searched(plant, 5)).lateness())
-        .isCloseTo(8 * HOUR, within(60.0));
+    assertThat(firstRoom(plant, searched(plant, 5)).lateness()).isCloseTo(8 * HOUR, within(60.0));
   }
 
   @Test
   void latenessCountsFromTheBeginningOfThePeriod() {
     Plant late = plant(daily(6 * HOUR, 22 * HOUR, 20));
     Setting lead = new StartLead();
-    double without = firstRoom(late, Spell.searched(late, 0)).lateness();
+    double without = firstRoom(late, searched(late, 0)).lateness();
     Plant early = lead.with(late, 2 * HOUR);
     assertThat(without).isBetween(600.0, 12 * HOUR);
-    assertThat(firstRoom(early, Spell.searched(early, 0)).lateness()).isLessThan(without);
-    assertThat(firstRoom(late, Spell.searched(late, 0)).periods()).isTrue();
+    assertThat(firstRoom(early, searched(early, 0)).lateness()).isLessThan(without);
+    assertThat(firstRoom(late, searched(late, 0)).periods()).isTrue();
     Plant steady = plant(Timetable.constant(20));
-    assertThat(firstRoom(steady, Spell.searched(steady, 0)).lateness()).isZero();
-    assertThat(firstRoom(steady, Spell.searched(steady, 0)).periods()).isFalse();
+    assertThat(firstRoom(steady, searched(steady, 0)).lateness()).isZero();
+    assertThat(firstRoom(steady, searched(steady, 0)).periods()).isFalse();
   }
 
   @Test
   void aRoomFarBelowItsWantCounts() {
-    assertThat(Spell.searched(plant(Timetable.constant(30)), 5).deviation())
-        .isGreaterThan(Spell.searched(plant(Timetable.constant(21)), 5).deviation() + 1);
+    assertThat(searched(plant(Timetable.constant(30)), 5).deviation())
+        .isGreaterThan(searched(plant(Timetable.constant(21)), 5).deviation() + 1);
   }
 
   /** The longer steps of a search move what is weighed little; see COARSER. */
   @Test
   void longerStepsSayNearlyTheSame() {
     Plant plant = plant(daily(6 * HOUR, 22 * HOUR, 20));
-    Spell fine = Spell.of(plant, 0);
-    Spell coarse = Spell.searched(plant, 0);
+    Spell fine = of(plant, 0);
+    Spell coarse = searched(plant, 0);
     assertThat(coarse.costPerDay(plant.house()))
         .isCloseTo(fine.costPerDay(plant.house()), within(0.01 * fine.costPerDay(plant.house())));
     assertThat(coarse.awayFromWant()).isCloseTo(fine.awayFromWant(), within(0.05));
+  }
+
+  /** What a known swing saves is time only, for a plant set otherwise than the one it is from. */
+  @Test
+  void aKnownSwingBringsADayToWhereALongLeadInBringsIt() {
+    Plant found = plant(daily(6 * HOUR, 22 * HOUR, 21));
+    Plant hotter = new FlowTemperature().with(found, 50);
+    HouseModel like = model(found);
+    Spell known = Spell.searched(hotter, 0, like, Spell.swing(found, 0, like));
+    Spell lived = of(hotter, 0);
+    assertThat(known.costPerDay(hotter.house()))
+        .isCloseTo(lived.costPerDay(hotter.house()), withinPercentage(1));
+    assertThat(known.deviation()).isCloseTo(lived.deviation(), within(0.05));
+    assertThat(firstRoom(hotter, known).lateness())
+        .isCloseTo(firstRoom(hotter, lived).lateness(), within(300.0));
   }
 }
