@@ -13,7 +13,11 @@ public enum BenchmarkCase {
       "eight rooms, ideal source, 7 days", Pace.BRISK, Task::run, () -> ideal(7), Emitters.BOTH),
   /** The same for a heating season, the design day repeated. */
   EIGHT_ROOMS_212_DAYS(
-      "the same, 212 days", Pace.SLOW, Task::run, () -> ideal(212), Emitters.FIRST),
+      "eight rooms, ideal source, 212 days",
+      Pace.SLOW,
+      Task::run,
+      () -> ideal(212),
+      Emitters.FIRST),
   /** Eight rooms on a tree of mains whose water takes time and loses heat, source as above. */
   MAINS_7_DAYS(
       "eight rooms on mains, 7 days",
@@ -37,7 +41,7 @@ public enum BenchmarkCase {
       Emitters.FIRST),
   /** The same in a season of hourly weather. */
   MID_TERRACE_SEASON(
-      "the same in hourly weather",
+      "mid-terrace in hourly weather, 212 days",
       Pace.ONCE,
       Task::run,
       () -> Houses.inHourlyWeather(Houses.example("mid-terrace", 212)),
@@ -71,13 +75,6 @@ public enum BenchmarkCase {
       Pace.SLOW,
       Task::verdicts,
       () -> Houses.example("mid-terrace", 1),
-      Emitters.FIRST),
-  /** Every arrangement of the bakery judged, without odds: micro-bore at the end of a tree. */
-  BAKERY_VERDICT(
-      "verdict of the bakery, every arrangement, without odds",
-      Pace.SLOW,
-      Task::verdicts,
-      () -> Houses.example("bakery", 1),
       Emitters.FIRST);
 
   private final String title;
@@ -120,10 +117,10 @@ public enum BenchmarkCase {
     return kind.of(made, which.of(made));
   }
 
-  /** Prepares a week of it: what comes before the measuring where once has to do. */
-  Task week(Emitters which) {
-    House made = Houses.lasting(house.get(), 7);
-    return kind.of(made, which.of(made));
+  /** Prepares what warms it up: a week of the same house where it takes long. */
+  Task warmUp(Emitters which) {
+    House made = house.get();
+    return kind.of(pace == Pace.BRISK ? made : Houses.lasting(made, 7), which.of(made));
   }
 
   /** Whether the general integrator is measured beside it. */
@@ -134,19 +131,17 @@ public enum BenchmarkCase {
   /** How often something is done, by how long it takes. */
   enum Pace {
     /** Milliseconds. */
-    BRISK(2, 3, 4),
+    BRISK(2, 4),
     /** Seconds. */
-    SLOW(1, 1, 2),
-    /** Many seconds: once, after a week of the same house to warm up. */
-    ONCE(1, 0, 1);
+    SLOW(1, 3),
+    /** Many seconds. */
+    ONCE(1, 1);
 
     private final int turns;
-    private final int warmUps;
     private final int iterations;
 
-    Pace(int turns, int warmUps, int iterations) {
+    Pace(int turns, int iterations) {
       this.turns = turns;
-      this.warmUps = warmUps;
       this.iterations = iterations;
     }
 
@@ -155,12 +150,7 @@ public enum BenchmarkCase {
       return turns;
     }
 
-    /** Iterations thrown away, of most of a second or of one run where that takes longer. */
-    int warmUps() {
-      return warmUps;
-    }
-
-    /** Iterations that count. */
+    /** Iterations that count, of half a second or of once where that takes longer. */
     int iterations() {
       return iterations;
     }

@@ -123,7 +123,6 @@ public final class BenchmarkTable {
     Options paced =
         new OptionsBuilder()
             .parent(options)
-            .warmupIterations(theCase.pace().warmUps())
             .measurementIterations(theCase.pace().iterations())
             .build();
     System.out.println(build.name() + ": " + theCase.title());

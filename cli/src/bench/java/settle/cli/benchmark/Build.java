@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -49,10 +50,23 @@ record Build(String name, Path root, String classPath) {
     }
     // Houses are built by the tests' classes: those that know the classes of that build, if any.
     Path tests = root.resolve("sim/target/test-classes");
-    if (Files.exists(tests)) {
+    boolean tested = Files.exists(tests);
+    if (tested) {
       path.add(tests.toString());
     }
-    path.add(OWN_PATH);
+    Arrays.stream(OWN_PATH.split(File.pathSeparator))
+        .filter(part -> measures(Path.of(part), !tested))
+        .forEach(path::add);
     return Optional.of(new Build("before", root, String.join(File.pathSeparator, path)));
+  }
+
+  /** Whether a part of this one's class path measures, and is not what is measured. */
+  private static boolean measures(Path part, boolean withTests) {
+    if (!part.startsWith(Houses.root())) {
+      return true;
+    }
+    Path own = Houses.root().relativize(part);
+    return own.startsWith("cli/target/test-classes")
+        || (withTests && own.startsWith("sim/target") && own.toString().contains("test"));
   }
 }
