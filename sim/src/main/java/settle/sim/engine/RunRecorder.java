@@ -65,10 +65,14 @@ final class RunRecorder {
     pumpPowerFactor = 1 / (house.water().density() * house.distribution().pump().efficiency());
     recorder =
         new Recorder(
-            model.roomNames(),
-            model.branchNames(),
-            model.mainNames(),
-            (int) (Math.min(settings.length(), KEPT) / settings.longestStep() * 4) + 1000);
+            model.roomNames(), model.branchNames(), model.mainNames(), expectedRows(settings));
+  }
+
+  /** More than most runs take, and what a long one takes where nothing keeps its rows apart. */
+  private static int expectedRows(RunSettings settings) {
+    double length = settings.length();
+    double kept = length > KEPT ? KEPT_AT_FIRST : length;
+    return (int) (kept / settings.longestStep() * 4 + (length - kept) / ROW) + 1000;
   }
 
   /** The row before the first step: states only. */

@@ -4,8 +4,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Takes down one row per step while a run goes on. Grows by doubling. Of a long run, short steps
- * may be joined to rows of a longer interval: a season in steps of seconds would fill the memory.
+ * Takes down one row per step while a run goes on. Of a long run, short steps may be joined to rows
+ * of a longer interval: a season in steps of seconds would fill the memory. Rows that are expected
+ * have their place from the beginning, and what was taken down is handed over, not copied.
  */
 public final class Recorder {
 
@@ -44,14 +45,18 @@ public final class Recorder {
   /** Begins a row, every column of which is to be set. */
   public void begin(double at) {
     if (size == time.length) {
-      int larger = size * 2;
-      time = Arrays.copyOf(time, larger);
-      for (int c = 0; c < columns.length; c++) {
-        columns[c] = Arrays.copyOf(columns[c], larger);
-      }
+      makeRoom(size + size / 2 + 16);
     }
     time[size] = at;
     size++;
+  }
+
+  /** One column after the other, so that no two copies of all there is exist at a time. */
+  private void makeRoom(int rows) {
+    time = Arrays.copyOf(time, rows);
+    for (int c = 0; c < columns.length; c++) {
+      columns[c] = Arrays.copyOf(columns[c], rows);
+    }
   }
 
   /** Makes every column of the present row not a number. */
@@ -105,12 +110,11 @@ public final class Recorder {
     size--;
   }
 
-  /** What was taken down. */
+  /** What was taken down; rows that are begun later are not in it. */
   public Trace trace() {
-    double[][] cut = new double[columns.length][];
-    for (int c = 0; c < columns.length; c++) {
-      cut[c] = Arrays.copyOf(columns[c], size);
+    if (time.length > size) {
+      makeRoom(size);
     }
-    return new Trace(rooms, branches, mains, Arrays.copyOf(time, size), cut);
+    return new Trace(rooms, branches, mains, time, columns.clone());
   }
 }

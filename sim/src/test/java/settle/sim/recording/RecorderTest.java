@@ -49,6 +49,18 @@ class RecorderTest {
     assertThat(trace.column(HouseColumn.STARTS)).containsExactly(0, 2, 2, 2);
   }
 
+  @Test
+  void whatWasHandedOverStaysAsItWas() {
+    row(0, Double.NaN, Double.NaN, 0, true);
+    row(100, 900, 60, 1, true);
+    Trace before = recorder.trace();
+    row(250, 300, Double.NaN, 1, true);
+    row(900, 100, Double.NaN, 1, true);
+    assertThat(before.time()).containsExactly(0, 100);
+    assertThat(before.column(HouseColumn.SOURCE_HEAT)[1]).isEqualTo(900);
+    assertThat(recorder.trace().time()).containsExactly(0, 250, 900);
+  }
+
   /** Sixteen days are joined to rows, twice eight are not: the heat of both is what was given. */
   @Test
   void aLongRunTakesFewRowsAndLosesNoHeat() {
