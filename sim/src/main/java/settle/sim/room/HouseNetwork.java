@@ -82,12 +82,16 @@ public final class HouseNetwork {
       Link link = links.get(l);
       firstRoom[l] = link.first;
       secondRoom[l] = link.second;
-      firstRow[l] = RoomModes.FIRST_LINK + link.firstPosition;
-      secondRow[l] = RoomModes.FIRST_LINK + link.secondPosition;
+      firstRow[l] = row(link.first, link.firstPosition);
+      secondRow[l] = row(link.second, link.secondPosition);
       firstSlot[l] = slot(link.first, link.firstPosition);
       secondSlot[l] = slot(link.second, link.secondPosition);
       conductance[l] = link.conductance;
     }
+  }
+
+  private int row(int room, int position) {
+    return rooms[room].outputs().indexOf(rooms[room].links().get(position).node());
   }
 
   private int slot(int room, int position) {

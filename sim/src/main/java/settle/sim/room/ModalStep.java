@@ -44,7 +44,7 @@ final class ModalStep {
 
   final double[][] riseInMean;
 
-  /** What an even rise of each heat adds to the mean of an output: [room][output][input]. */
+  /** What an even rise of each input adds to the mean of the outputs: [room][input][output]. */
   final double[][][] meanOfRise;
 
   /** Mean output per mode at the step's start: [room][output][mode]. */
@@ -57,6 +57,9 @@ final class ModalStep {
   final double[][][] feltOutput;
 
   final double[][][] feltDirect;
+
+  /** What is felt per input, by input: [room][input][output]. */
+  final double[][][] feltByInput;
 
   /** Whether any output of a room is felt otherwise than as its mean. */
   final boolean[] stiff;
@@ -87,6 +90,7 @@ final class ModalStep {
     meanDirect = new double[n][][];
     feltOutput = new double[n][][];
     feltDirect = new double[n][][];
+    feltByInput = new double[n][][];
     stiff = new boolean[n];
     drawn = new double[n][];
     ownOutput = new double[n][][];
@@ -99,7 +103,8 @@ final class ModalStep {
       meanForcing[r] = new double[room.modes];
       riseAtEnd[r] = new double[room.modes];
       riseInMean[r] = new double[room.modes];
-      meanOfRise[r] = new double[room.outputs][room.inputs];
+      meanOfRise[r] = new double[room.inputs][room.outputs];
+      feltByInput[r] = new double[room.inputs][room.outputs];
       meanOutput[r] = new double[room.outputs][room.modes];
       meanDirect[r] = new double[room.outputs][room.inputs];
       feltOutput[r] = meanOutput[r].clone();
@@ -133,6 +138,9 @@ final class ModalStep {
           feltOutput[r][y] = meanOutput[r][y];
           feltDirect[r][y] = meanDirect[r][y];
         }
+        for (int u = 0; u < feltDirect[r][y].length; u++) {
+          feltByInput[r][u][y] = feltDirect[r][y][u];
+        }
       }
     }
     return this;
@@ -161,7 +169,7 @@ final class ModalStep {
       }
       for (int u = 0; u < room.inputs; u++) {
         meanDirect[r][y][u] = room.direct[y][u] + acted(room, y, u, meanForcing[r]);
-        meanOfRise[r][y][u] = -acted(room, y, u, riseInMean[r]);
+        meanOfRise[r][u][y] = -acted(room, y, u, riseInMean[r]);
       }
     }
   }
@@ -184,7 +192,7 @@ final class ModalStep {
     }
     for (int i = 0; i < fabric.heatRoom.length; i++) {
       int r = fabric.heatRoom[i];
-      for (int y = RoomModes.AIR; y < RoomModes.FIRST_LINK; y++) {
+      for (int y = RoomModes.AIR; y < RoomModes.FIRST_OTHER; y++) {
         drawn[r][y] += fabric.heatConductance[i] * climb(r, y, fabric.heatSlot[i]);
       }
     }
@@ -198,23 +206,6 @@ final class ModalStep {
                   - climb(a, fabric.firstRow[l], fabric.firstSlot[l]));
       drawn[a][fabric.firstRow[l]] += x;
       drawn[b][fabric.secondRow[l]] += x;
-    }
-    for (int r = 0; r < drawn.length; r++) {
-      shareAir(fabric.rooms[r], drawn[r]);
-    }
-  }
-
-  /** Open doors end at the air: what is joined to it, by whichever row, is joined to one node. */
-  private static void shareAir(RoomModes room, double[] drawn) {
-    double sum = drawn[RoomModes.AIR];
-    for (int y = RoomModes.FIRST_LINK; y < room.outputs; y++) {
-      sum += room.linksAir[y - RoomModes.FIRST_LINK] ? drawn[y] : 0;
-    }
-    drawn[RoomModes.AIR] = sum;
-    for (int y = RoomModes.FIRST_LINK; y < room.outputs; y++) {
-      if (room.linksAir[y - RoomModes.FIRST_LINK]) {
-        drawn[y] = sum;
-      }
     }
   }
 

@@ -1,6 +1,5 @@
 package settle.sim.room;
 
-import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -20,7 +19,8 @@ import org.apache.commons.math3.linear.RealMatrix;
  * convective gain [W]; radiant gain [W]; then the heat of each heat input declared [W] and the heat
  * flow of each link [W].
  *
- * <p>Outputs y, in order: air temperature, star temperature, temperature at each link's node [°C].
+ * <p>Outputs y, in order: air temperature, star temperature, temperatures of the other nodes at
+ * which links end [°C]; open doors end at the air.
  */
 final class RoomModes {
 
@@ -32,7 +32,7 @@ final class RoomModes {
 
   static final int AIR = 0;
   static final int STAR = 1;
-  static final int FIRST_LINK = 2;
+  static final int FIRST_OTHER = 2;
 
   final int modes;
   final int inputs;
@@ -66,14 +66,11 @@ final class RoomModes {
 
   final double[] heldLossDirect;
 
-  /** Whether each link ends at the air. */
-  final boolean[] linksAir;
-
   RoomModes(RoomNetwork network) {
     Reduced room = new Reduced(network);
     modes = room.massive.length;
     inputs = network.inputs();
-    outputs = FIRST_LINK + network.links().size();
+    outputs = network.outputs().size();
     rate = new double[modes];
     forcing = new double[inputs][modes];
     stored = new double[modes];
@@ -81,10 +78,6 @@ final class RoomModes {
     double[][] fromInputs = room.nodesFromInputs();
     output = outputs(network, fromModes);
     direct = outputs(network, fromInputs);
-    linksAir = new boolean[network.links().size()];
-    for (int l = 0; l < linksAir.length; l++) {
-      linksAir[l] = network.links().get(l).node() == RoomNetwork.AIR;
-    }
     outdoorLoss = losses(network::outdoor, fromModes);
     outdoorLossDirect = losses(network::outdoor, fromInputs, OUTDOOR, network::outdoor);
     heldLoss = losses(network::heldConductance, fromModes);
@@ -118,14 +111,7 @@ final class RoomModes {
 
   /** Of the temperatures of all nodes those that are outputs. */
   private static double[][] outputs(RoomNetwork network, double[][] nodes) {
-    List<RoomNetwork.LinkEnd> links = network.links();
-    double[][] outputs = new double[FIRST_LINK + links.size()][];
-    outputs[AIR] = nodes[RoomNetwork.AIR];
-    outputs[STAR] = nodes[RoomNetwork.STAR];
-    for (int l = 0; l < links.size(); l++) {
-      outputs[FIRST_LINK + l] = nodes[links.get(l).node()];
-    }
-    return outputs;
+    return network.outputs().stream().map(node -> nodes[node]).toArray(double[][]::new);
   }
 
   /** A room whose slow modes go faster; see {@link #hastened}. */
@@ -153,7 +139,6 @@ final class RoomModes {
     outdoorLossDirect = room.outdoorLossDirect;
     heldLoss = room.heldLoss;
     heldLossDirect = room.heldLossDirect;
-    linksAir = room.linksAir;
   }
 
   /**

@@ -51,6 +51,7 @@ final class RoomNetwork {
   private final Map<String, Integer> faces = new HashMap<>();
   private final List<Spread> heats = new ArrayList<>();
   private final List<LinkEnd> links = new ArrayList<>();
+  private final List<Integer> outputs = new ArrayList<>(List.of(AIR, STAR));
 
   /**
    * @param room the room
@@ -148,6 +149,9 @@ final class RoomNetwork {
   /** Declares a link; returns its position among them. */
   int addLink(LinkEnd end) {
     links.add(end);
+    if (!outputs.contains(end.node())) {
+      outputs.add(end.node());
+    }
     return links.size() - 1;
   }
 
@@ -159,6 +163,11 @@ final class RoomNetwork {
   /** Links in the order declared. */
   List<LinkEnd> links() {
     return links;
+  }
+
+  /** Nodes whose temperatures are outputs y of {@link RoomModes}, in their order. */
+  List<Integer> outputs() {
+    return outputs;
   }
 
   int nodes() {

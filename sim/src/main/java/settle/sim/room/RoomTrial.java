@@ -36,6 +36,12 @@ final class RoomTrial {
   private final double[][] freeMean;
   private final double[][] felt;
 
+  /** Heats and rises that what is felt is of [W]; a step begins with none. */
+  private final double[] feltHeat;
+
+  private final double[] feltRise;
+  private boolean begun;
+
   RoomTrial(HouseFabric fabric, double agreement, double[][] z, double[][] input, double[] rise) {
     this.fabric = fabric;
     linkAgreement = LINK_AGREEMENT * agreement;
@@ -45,8 +51,10 @@ final class RoomTrial {
     this.rise = rise;
     int rooms = z.length;
     free = new double[rooms][];
-    freeMean = new double[rooms][RoomModes.FIRST_LINK];
+    freeMean = new double[rooms][RoomModes.FIRST_OTHER];
     felt = new double[rooms][];
+    feltHeat = new double[rise.length];
+    feltRise = new double[rise.length];
     for (int r = 0; r < rooms; r++) {
       free[r] = new double[fabric.rooms[r].outputs];
       felt[r] = new double[fabric.rooms[r].outputs];
@@ -61,6 +69,7 @@ final class RoomTrial {
   /** Begins a step: what would come of the state alone. */
   void begin(ModalStep modalStep) {
     step = modalStep;
+    begun = true;
     for (int r = 0; r < z.length; r++) {
       Vectors.products(step.feltOutput[r], z[r], free[r]);
       if (step.stiff[r]) {
@@ -96,16 +105,11 @@ final class RoomTrial {
    * @return whether the links came to agree
    */
   boolean settleLinks() {
-    for (int r = 0; r < z.length; r++) {
-      double[][] direct = step.feltDirect[r];
-      for (int y = 0; y < direct.length; y++) {
-        felt[r][y] = free[r][y] + Vectors.dot(direct[y], input[r]);
-      }
-    }
-    for (int i = 0; i < rise.length; i++) {
-      if (rise[i] != 0) {
-        feelRise(i);
-      }
+    if (begun) {
+      begun = false;
+      feelAll();
+    } else {
+      feelHeats();
     }
     for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
       if (sweepLinks() < linkAgreement) {
@@ -115,13 +119,38 @@ final class RoomTrial {
     return conductance.length == 0;
   }
 
-  /** What the even rise of a heat takes from the means of the rooms it heats. */
+  private void feelAll() {
+    for (int r = 0; r < z.length; r++) {
+      System.arraycopy(free[r], 0, felt[r], 0, felt[r].length);
+      for (int u = 0; u < input[r].length; u++) {
+        Vectors.add(felt[r], step.feltByInput[r][u], input[r][u]);
+      }
+    }
+    for (int i = 0; i < rise.length; i++) {
+      feltHeat[i] = input[fabric.heatRoom[i]][fabric.heatSlot[i]];
+      feltRise[i] = 0;
+      feelRise(i);
+    }
+  }
+
+  /** Lets what is felt follow the heats that were set otherwise since. */
+  private void feelHeats() {
+    for (int i = 0; i < rise.length; i++) {
+      int r = fabric.heatRoom[i];
+      int slot = fabric.heatSlot[i];
+      follow(r, slot, input[r][slot] - feltHeat[i]);
+      feltHeat[i] = input[r][slot];
+      feelRise(i);
+    }
+  }
+
+  /** What the even rise of a heat takes from the means of the room it heats. */
   private void feelRise(int heat) {
-    int r = fabric.heatRoom[heat];
-    int slot = fabric.heatSlot[heat];
-    double[][] ofRise = step.meanOfRise[r];
-    for (int y = 0; y < ofRise.length; y++) {
-      felt[r][y] += ofRise[y][slot] * rise[heat];
+    double change = rise[heat] - feltRise[heat];
+    if (change != 0) {
+      int r = fabric.heatRoom[heat];
+      Vectors.add(felt[r], step.meanOfRise[r][fabric.heatSlot[heat]], change);
+      feltRise[heat] = rise[heat];
     }
   }
 
@@ -169,6 +198,7 @@ final class RoomTrial {
         double wanted = tried[i] - slope[i] * (felt(i, radiantFraction[i]) - reference[i]);
         double change = (wanted - input[r][slot]) / (1 + slope[i] * rise);
         input[r][slot] += change;
+        feltHeat[i] = input[r][slot];
         follow(r, slot, change);
         most = Math.max(most, Math.abs(change) * rise);
       }
@@ -193,11 +223,7 @@ final class RoomTrial {
 
   /** Lets what is felt of a room follow a change of one input. */
   private void follow(int room, int slot, double change) {
-    double[][] direct = step.feltDirect[room];
-    double[] outputs = felt[room];
-    for (int y = 0; y < outputs.length; y++) {
-      outputs[y] += direct[y][slot] * change;
-    }
+    Vectors.add(felt[room], step.feltByInput[room][slot], change);
   }
 
   /** Mean of an output of a room over the step, links settled [°C]. */

@@ -109,13 +109,7 @@ public final class SteadyResponse {
     }
     double[][] temperatures = room.sources();
     solve(k, temperatures);
-    double[][] response = new double[RoomModes.FIRST_LINK + room.links().size()][];
-    response[RoomModes.AIR] = temperatures[RoomNetwork.AIR];
-    response[RoomModes.STAR] = temperatures[RoomNetwork.STAR];
-    for (int l = 0; l < room.links().size(); l++) {
-      response[RoomModes.FIRST_LINK + l] = temperatures[room.links().get(l).node()];
-    }
-    return response;
+    return room.outputs().stream().map(node -> temperatures[node]).toArray(double[][]::new);
   }
 
   /**
