@@ -17,15 +17,17 @@ final class AgeingLaw {
 
   private static final double RATIO_LOG = Math.log(WIDEST_RATIO);
 
-  /** Relative change within which powers are followed by their series [-]. */
-  private static final double SMALL = 0.02;
-
   // Model
   private final double exponent;
   private final double kappa;
   private final double power;
   private final double ratioPower;
   private final boolean linear;
+
+  /** The powers 1 - n and 1/(1 - n) near 1. */
+  private final PowerSeries toW;
+
+  private final PowerSeries toY;
 
   // Where w(y) at the inlet and y(w) at the outlet were last computed in full
   private double anchorY = Double.NaN;
@@ -43,6 +45,8 @@ final class AgeingLaw {
     linear = exponent == 1;
     kappa = (linear ? 1 : exponent - 1) * emission / heatCapacity;
     power = linear ? 0 : -1 / (exponent - 1);
+    toW = new PowerSeries(1 - exponent);
+    toY = new PowerSeries(power);
     ratioPower = Math.pow(WIDEST_RATIO, exponent - 1);
   }
 
@@ -66,6 +70,12 @@ final class AgeingLaw {
     return linear ? dw * y : dw * y * power / w;
   }
 
+  /** Excess after water of an excess [K] and its w has aged so that w grew by so much. */
+  double agedY(double y, double w, double growth) {
+    double s = growth / w;
+    return linear || !(s < PowerSeries.WIDEST) ? toY(w + growth) : y * toY.at(s);
+  }
+
   /** w of an excess [K]; infinite where that no longer emits. */
   double toW(double y) {
     if (y <= LEAST_EXCESS) {
@@ -81,53 +91,33 @@ final class AgeingLaw {
   double moved(double oldY, double shift, double oldW) {
     double r = shift / oldY;
     boolean none = oldY <= LEAST_EXCESS || oldY - shift <= LEAST_EXCESS;
-    if (none || !(Math.abs(r) < SMALL) || linear) {
+    if (none || !(Math.abs(r) < PowerSeries.WIDEST) || linear) {
       return toW(oldY - shift);
     }
-    return oldW * powerSeries(-r, 1 - exponent);
+    return oldW * toW.at(-r);
   }
 
   /** w of the water coming in, by its series about the last value computed in full. */
   double inletW(double y) {
     double s = y / anchorY - 1;
     boolean none = y <= LEAST_EXCESS || anchorY <= LEAST_EXCESS;
-    if (linear || none || !(Math.abs(s) < SMALL)) {
+    if (linear || none || !(Math.abs(s) < PowerSeries.WIDEST)) {
       anchorY = y;
       anchorYW = toW(y);
       return anchorYW;
     }
-    return anchorYW * powerSeries(s, 1 - exponent);
+    return anchorYW * toW.at(s);
   }
 
   /** y of the water going out, by its series about the last value computed in full. */
   double outletY(double w) {
     double s = w / anchorW - 1;
-    if (linear || !(Math.abs(s) < SMALL)) {
+    if (linear || !(Math.abs(s) < PowerSeries.WIDEST)) {
       anchorW = w;
       anchorWY = toY(w);
       return anchorWY;
     }
-    return anchorWY * powerSeries(s, power);
-  }
-
-  /** (1 + s)^q to the sixth order: to 1e-8 of itself for |s| below 0.02 and q above -10. */
-  private static double powerSeries(double s, double q) {
-    return 1
-        + q
-            * s
-            * (1
-                + (q - 1)
-                    / 2
-                    * s
-                    * (1
-                        + (q - 2)
-                            / 3
-                            * s
-                            * (1
-                                + (q - 3)
-                                    / 4
-                                    * s
-                                    * (1 + (q - 4) / 5 * s * (1 + (q - 5) / 6 * s)))));
+    return anchorWY * toY.at(s);
   }
 
   /** Excess of a w [K]. */

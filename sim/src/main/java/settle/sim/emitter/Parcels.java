@@ -103,8 +103,8 @@ final class Parcels {
     }
     double newWu = wu + growth;
     double newWl = wl + growth;
-    double newYu = yu > AgeingLaw.LEAST_EXCESS ? law.toY(newWu) : yu;
-    double newYl = yl == yu ? newYu : yl > AgeingLaw.LEAST_EXCESS ? law.toY(newWl) : yl;
+    double newYu = yu > AgeingLaw.LEAST_EXCESS ? law.agedY(yu, wu, growth) : yu;
+    double newYl = yl == yu ? newYu : yl > AgeingLaw.LEAST_EXCESS ? law.agedY(yl, wl, growth) : yl;
     push(parcel, newYu, newYl, newWu, newWl, bentBefore);
   }
 

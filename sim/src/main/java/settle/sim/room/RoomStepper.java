@@ -41,7 +41,10 @@ public final class RoomStepper {
   private final RoomTrial trial;
   private final double[][] keptInput;
 
-  // Where air and star are now, until something moves them
+  // Where air and star are now, until something moves them, and what the modes have in it
+  private final double[] airByModes;
+  private final double[] starByModes;
+  private final boolean[] advanced;
   private final double[] airNow;
   private final double[] starNow;
   private final boolean[] moved;
@@ -70,10 +73,14 @@ public final class RoomStepper {
     slowForce = new double[rooms][];
     slowChanged = new boolean[rooms];
     force = new double[rooms][];
+    airByModes = new double[rooms];
+    starByModes = new double[rooms];
+    advanced = new boolean[rooms];
     airNow = new double[rooms];
     starNow = new double[rooms];
     moved = new boolean[rooms];
     Arrays.fill(moved, true);
+    Arrays.fill(advanced, true);
     Arrays.fill(slowChanged, true);
     for (int r = 0; r < rooms; r++) {
       beginAt(r, startTemperature);
@@ -127,6 +134,7 @@ public final class RoomStepper {
     steps.goOnThrough(other);
     Arrays.fill(slowChanged, true);
     Arrays.fill(moved, true);
+    Arrays.fill(advanced, true);
   }
 
   /**
@@ -157,6 +165,7 @@ public final class RoomStepper {
       }
       slowChanged[r] = true;
       moved[r] = true;
+      advanced[r] = true;
     }
   }
 
@@ -351,6 +360,7 @@ public final class RoomStepper {
       }
       advance(r, step, f);
       moved[r] = true;
+      advanced[r] = true;
     }
     for (int i = 0; i < rise.length; i++) {
       if (rise[i] != 0) {
@@ -416,16 +426,19 @@ public final class RoomStepper {
   }
 
   private void look(int room) {
-    if (moved[room]) {
-      moved[room] = false;
-      airNow[room] = output(room, RoomModes.AIR);
-      starNow[room] = output(room, RoomModes.STAR);
+    if (!moved[room]) {
+      return;
     }
-  }
-
-  private double output(int room, int row) {
+    moved[room] = false;
     RoomModes modes = fabric.rooms[room];
-    return Vectors.dot(modes.output[row], z[room]) + Vectors.dot(modes.direct[row], input[room]);
+    if (advanced[room]) {
+      advanced[room] = false;
+      airByModes[room] = Vectors.dot(modes.output[RoomModes.AIR], z[room]);
+      starByModes[room] = Vectors.dot(modes.output[RoomModes.STAR], z[room]);
+    }
+    double[] u = input[room];
+    airNow[room] = airByModes[room] + Vectors.dot(modes.direct[RoomModes.AIR], u);
+    starNow[room] = starByModes[room] + Vectors.dot(modes.direct[RoomModes.STAR], u);
   }
 
   /** Heat stored in air and fabric, above 0 °C [J]. */
