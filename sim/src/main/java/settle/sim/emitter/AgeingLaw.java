@@ -22,6 +22,12 @@ final class AgeingLaw {
   private final double kappa;
   private final double power;
   private final double ratioPower;
+
+  /** (n - 1)/(n - 2), and what the series of {@link #mean} needs. */
+  private final double meanFactor;
+
+  private final double second;
+  private final double third;
   private final boolean linear;
 
   /** The powers 1 - n and 1/(1 - n) near 1. */
@@ -45,6 +51,9 @@ final class AgeingLaw {
     linear = exponent == 1;
     kappa = (linear ? 1 : exponent - 1) * emission / heatCapacity;
     power = linear ? 0 : -1 / (exponent - 1);
+    meanFactor = (exponent - 1) / (exponent - 2);
+    second = (1 - power) / (-3 * power);
+    third = (2 - power) / (-4 * power);
     toW = new PowerSeries(1 - exponent);
     toY = new PowerSeries(power);
     ratioPower = Math.pow(WIDEST_RATIO, exponent - 1);
@@ -73,7 +82,7 @@ final class AgeingLaw {
   /** Excess after water of an excess [K] and its w has aged so that w grew by so much. */
   double agedY(double y, double w, double growth) {
     double s = growth / w;
-    return linear || !(s < PowerSeries.WIDEST) ? toY(w + growth) : y * toY.at(s);
+    return linear || !toY.reaches(s) ? toY(w + growth) : y * toY.above(s);
   }
 
   /** w of an excess [K]; infinite where that no longer emits. */
@@ -134,12 +143,12 @@ final class AgeingLaw {
       double d = w2 - w1;
       return Math.abs(d) < 1e-3 ? y1 * (1 - d / 2 * (1 - d / 3 * (1 - d / 4))) : (y1 - y2) / d;
     }
-    double d = (w2 - w1) / w1;
-    if (Math.abs(d) < 1e-3) {
-      double p = -power;
-      return y1 * (1 - p * d / 2 * (1 - (p + 1) * d / 3 * (1 - (p + 2) * d / 4)));
+    double d = w2 - w1;
+    if (Math.abs(d) < 1e-3 * w1) {
+      double s = -power * d / w1;
+      return y1 * (1 - s / 2 * (1 - second * s * (1 - third * s)));
     }
-    return (exponent - 1) / (exponent - 2) * (y2 * w2 - y1 * w1) / (w2 - w1);
+    return meanFactor * (y2 * w2 - y1 * w1) / d;
   }
 
   /**
