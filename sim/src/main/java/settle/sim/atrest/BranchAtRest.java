@@ -81,6 +81,11 @@ final class BranchAtRest {
     return model.arrangement().branches().get(b).valve().kvMaximum();
   }
 
+  /** What is asked for the heats. */
+  EmitterStepper[] emitters() {
+    return emitters;
+  }
+
   /** Whether a branch's valve follows its room. */
   boolean moves(int b) {
     return model.arrangement().branches().get(b).valve().hasHead()
@@ -97,7 +102,7 @@ final class BranchAtRest {
    */
   void solve(int b, double water) {
     begin(b, water);
-    double set = moves(b) ? chosen(state.kv[b]) : held(b);
+    double set = moves(b) ? chosen(state.kv[b]) : heldOpen(b);
     pass(set);
     state.kv[b] = set;
     state.massFlow[b] = state.flowShare * flows[b].solve(set, state.pressure[b]);
@@ -183,8 +188,8 @@ final class BranchAtRest {
   }
 
   /** K_v of a valve that follows nothing. */
-  private double held(int b) {
-    return Double.isNaN(state.heldAt[b]) ? valve.kvMaximum() : state.heldAt[b];
+  double heldOpen(int b) {
+    return Double.isNaN(state.heldAt[b]) ? kvMaximum(b) : state.heldAt[b];
   }
 
   /**

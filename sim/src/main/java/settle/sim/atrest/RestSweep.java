@@ -7,9 +7,10 @@ import settle.sim.room.SteadyRooms;
 import settle.sim.valve.RoomSensing;
 
 /**
- * Rooms, emitters, valves, pipes and flows at rest on water of one temperature: swept branch by
- * branch, then pressures and pipes, until none moves; where sweeps go to and fro, all openings are
- * found at once.
+ * Rooms, emitters, valves, pipes and flows at rest on water of one temperature: all at once ({@link
+ * RestNewton}). In some houses of a hundred that does not lead there, such as where several valves
+ * that switch share a room; they are swept branch by branch, then pressures and pipes, until none
+ * moves, and where sweeps go to and fro, openings alone are sought.
  */
 final class RestSweep {
 
@@ -45,6 +46,7 @@ final class RestSweep {
   // How it is found
   private final BranchAtRest branch;
   private final OpeningsAtRest openings;
+  private final RestNewton newton;
   private final Anderson anderson;
   private final double[] before;
   private final double[] after;
@@ -59,6 +61,7 @@ final class RestSweep {
     pipes = new PipesAtRest(model, network, rooms, state);
     branch = new BranchAtRest(model, rooms, pipes, state);
     openings = new OpeningsAtRest(network, pipes, branch, state);
+    newton = new RestNewton(model, rooms, network, branch, state);
     before = new double[state.heat.length + branches];
     after = new double[before.length];
     anderson = new Anderson(before.length, REMEMBERED);
@@ -98,11 +101,29 @@ final class RestSweep {
    * @return heat the water takes [W]
    */
   double at(double flow) {
-    double total = swept(flow);
+    double[] kept = kept();
+    double[] kv = state.kv.clone();
+    double total;
+    if (newton.find(flow)) {
+      moved = 0;
+      total = passPipes(flow);
+    } else {
+      comeBack(kept);
+      System.arraycopy(kv, 0, state.kv, 0, branches);
+      total = swept(flow);
+    }
     if (!found()) {
       total = openings.find(flow);
       moved = openings.off() * HEAT_AGREEMENT;
     }
+    return total;
+  }
+
+  /** Lets water go round once, heats and flows as they were found; returns what it loses [W]. */
+  private double passPipes(double flow) {
+    pipes.outwards(flow);
+    double total = state.duty * pipes.back() + state.emitted();
+    pipes.give();
     return total;
   }
 

@@ -208,6 +208,62 @@ class NetworkFlowTest {
     return new Main(name, from, Pipe.withoutDelay("main", 0.0136, 1.5e-6, 20, 6), null, 15);
   }
 
+  /** Opening one valve a little moves all flows and pressures as was said beforehand. */
+  @Test
+  void flowsAnswerToOneValveAsTheyWereSaidTo() {
+    List<Twig> twigs = List.of(twig(0.0088, 8, "a"), twig(0.0088, 12, "a"), twig(0.0068, 8, null));
+    List<Pump> pumps =
+        List.of(
+            new CurvePump(new double[] {0, 5e-4}, new double[] {40_000, 0}, 0.3),
+            new ConstantPump(30_000, 0.3),
+            new ProportionalPump(36_000, 4e-4, 0.3));
+    for (Pump pump : pumps) {
+      NetworkFlow network =
+          new NetworkFlow(
+              pump,
+              List.of(main("a", null)),
+              new Bypass("a", 12_000, 20_000, 0.5),
+              twigs,
+              DENSITY,
+              VISCOSITY);
+      double[] more = {0.3001, 0.4, 0.2};
+      double[] less = {0.2999, 0.4, 0.2};
+      double[] higher = state(network, more);
+      double[] lower = state(network, less);
+      network.solve(new double[] {0.3, 0.4, 0.2}, true);
+      assertThat(network.bypassFlow()).isPositive();
+      network.respondTo(0);
+      double[] rise = {
+        network.flowRise(0),
+        network.flowRise(1),
+        network.flowRise(2),
+        network.mainFlowRise(0),
+        network.bypassFlowRise(),
+        network.pressureRise(0),
+        network.pressureRise(2)
+      };
+      for (int i = 0; i < rise.length; i++) {
+        double moved = (higher[i] - lower[i]) / 2e-4;
+        assertThat(rise[i])
+            .as("%s, %d", pump, i)
+            .isCloseTo(moved, within(1e-4 * Math.abs(moved) + 1e-6));
+      }
+    }
+  }
+
+  private static double[] state(NetworkFlow network, double[] kv) {
+    network.solve(kv, true);
+    return new double[] {
+      network.flow(0),
+      network.flow(1),
+      network.flow(2),
+      network.mainFlow(0),
+      network.bypassFlow(),
+      network.branchPressure(0),
+      network.branchPressure(2)
+    };
+  }
+
   @Test
   void closingOneValveRaisesThePressureOnTheOthers() {
     List<Twig> twigs = List.of(twig(0.0088, 8, "a"), twig(0.0088, 8, "a"), twig(0.0088, 8, null));
