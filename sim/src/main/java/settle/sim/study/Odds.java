@@ -1,6 +1,7 @@
 package settle.sim.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -35,6 +36,12 @@ public record Odds(
 
   /** Standard error of a share up to which it counts as settled [-]: 3 houses of a hundred. */
   private static final double SETTLED = 0.03;
+
+  /**
+   * Difference of two houses' shortfalls below which they are alike [K]: where a thermostat holds
+   * its room, all houses are, and what is left would be ranked by how exactly each was solved.
+   */
+  private static final double DISTINCT = 1e-3;
 
   public Odds {
     convergence = List.copyOf(convergence);
@@ -246,7 +253,8 @@ public record Odds(
 
   private static List<Influence> influences(
       List<Uncertainty> inputs, double[][] z, double[] worst) {
-    if (StatUtils.min(worst) == StatUtils.max(worst)) {
+    double[] distinct = Arrays.stream(worst).map(w -> Math.rint(w / DISTINCT)).toArray();
+    if (StatUtils.min(distinct) == StatUtils.max(distinct)) {
       return List.of();
     }
     SpearmansCorrelation spearman = new SpearmansCorrelation();
@@ -258,7 +266,7 @@ public record Odds(
       }
       correlations
           .computeIfAbsent(inputs.get(d), what -> new ArrayList<>())
-          .add(spearman.correlation(input, worst));
+          .add(spearman.correlation(input, distinct));
     }
     List<Influence> influences = new ArrayList<>();
     correlations.forEach(
