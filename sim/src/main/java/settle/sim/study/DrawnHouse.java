@@ -3,6 +3,7 @@ package settle.sim.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.apache.commons.math3.stat.StatUtils;
 import settle.sim.atrest.Balancing;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
@@ -26,6 +27,10 @@ public final class DrawnHouse {
   private static final double LEAST_OUTPUT = 0.1;
 
   private final HouseModel model;
+
+  /** As stated, of which nothing is run. */
+  private final HouseModel atRest;
+
   private final House house;
   private final Arrangement arrangement;
 
@@ -49,6 +54,7 @@ public final class DrawnHouse {
     this.model = model;
     house = model.house();
     arrangement = model.arrangement().asSet();
+    atRest = HouseModel.forRest(house, arrangement);
     heated = Arrays.stream(model.heatedRooms()).mapToObj(r -> house.rooms().get(r).name()).toList();
     inputs = new ArrayList<>();
     Spreads spreads = house.aims().spreads();
@@ -89,8 +95,33 @@ public final class DrawnHouse {
    * @param z standard normal numbers, one per input
    */
   public double[] shortfalls(double[] z) {
+    return both(z).asDrawn();
+  }
+
+  /**
+   * How far rooms are from being held, as {@link #shortfalls} says it.
+   *
+   * @param asDrawn in the house as it is drawn [K]; not modified
+   * @param turnedUp once heads that are set too low are turned up to their mark [K]; not modified
+   */
+  public record Shortfalls(double[] asDrawn, double[] turnedUp) {}
+
+  /**
+   * How far each room with an emitter is from being held, heads as they are set and, where a room
+   * is not held, turned up.
+   *
+   * @param z standard normal numbers, one per input
+   */
+  public Shortfalls both(double[] z) {
     Drawn drawn = at(z);
-    return new Holding(model(drawn)).shortfallsOfHeated(drawn.outdoor());
+    HouseModel prepared = atRest.like(drawn.house(), drawn.arrangement());
+    double[] shortfalls = new Holding(prepared).shortfallsOfHeated(drawn.outdoor());
+    if (!(StatUtils.max(shortfalls) > 0)) {
+      return new Shortfalls(shortfalls, shortfalls);
+    }
+    Drawn turned = at(headsTurnedUp(z));
+    HouseModel other = prepared.like(turned.house(), turned.arrangement());
+    return new Shortfalls(shortfalls, new Holding(other).shortfallsOfHeated(turned.outdoor()));
   }
 
   /** A drawn house prepared, of the fabric as stated where that is not what was drawn. */

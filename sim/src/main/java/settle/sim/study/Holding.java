@@ -47,7 +47,6 @@ public final class Holding {
 
   private final House house;
   private final HouseModel model;
-  private final DesignFlows design;
   private final double[] none;
 
   /** Shortfalls already found, by outdoor temperature: rooms ask for the same ones. */
@@ -71,7 +70,6 @@ public final class Holding {
   private Holding(House house, HouseModel model) {
     this.house = house;
     this.model = model;
-    design = new DesignFlows(model);
     none = new double[house.rooms().size()];
   }
 
@@ -107,6 +105,7 @@ public final class Holding {
   /** Answers for every room that has an emitter, in the house's order. */
   public List<RoomAnswer> rooms() {
     double outdoor = house.designOutdoor();
+    DesignFlows design = new DesignFlows(model);
     SettledHouse settled = settled(outdoor).asControlled();
     double[] shortAtDesign = shortfalls(settled);
     double asked = asked(outdoor);
@@ -196,6 +195,7 @@ public final class Holding {
 
   /** Heat the house needs from its emitters in design weather [W]. */
   public double load() {
+    DesignFlows design = new DesignFlows(model);
     double sum = 0;
     for (int r : model.heatedRooms()) {
       sum += design.load(r);

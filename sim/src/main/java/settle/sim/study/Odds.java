@@ -193,11 +193,9 @@ public record Odds(
     workers.all(
         z.length,
         i -> {
-          shortfalls[i] = drawn.shortfalls(z[i]);
-          turnedUp[i] =
-              StatUtils.max(shortfalls[i]) > 0
-                  ? drawn.shortfalls(drawn.headsTurnedUp(z[i]))
-                  : shortfalls[i];
+          DrawnHouse.Shortfalls both = drawn.both(z[i]);
+          shortfalls[i] = both.asDrawn();
+          turnedUp[i] = both.turnedUp();
           int known = done.incrementAndGet();
           progress.accept(known);
           return known;
