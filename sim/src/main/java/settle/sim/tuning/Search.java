@@ -174,10 +174,12 @@ final class Search {
       if (tried.count() + around.size() > most) {
         return Ending.TRIALS_USED_UP;
       }
-      tried.of(around);
+      // Where it is dearer than here by much, how much does not matter.
+      double enough = Math.max(tried.total(at), HOPELESS * tried.least());
+      tried.of(around, enough);
       List<Mover> movers = movers(at, step, lively, clear);
       List<Choice> together = together(at, movers);
-      tried.of(together);
+      tried.of(together, enough);
       Choice next = at;
       for (Choice choice : concat(around, together)) {
         next = tried.total(choice) < tried.total(next) ? choice : next;

@@ -1,6 +1,5 @@
 package settle.sim.tuning;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -164,17 +163,26 @@ final class Trial implements Tried.Judge {
    */
   @Override
   public Worth quick(Plant plant, int changed) {
+    return quick(plant, changed, Double.POSITIVE_INFINITY);
+  }
+
+  /** First at rest, which costs next to nothing; a day is run where that alone is not too dear. */
+  @Override
+  public Worth quick(Plant plant, int changed, double enough) {
+    Worth effort = new Worth(0, 0, 0, changed * priceOfChange(), Set.of());
+    Worth atRest = with(effort, reserve.aims(plant));
+    if (atRest.total() > enough) {
+      return atRest;
+    }
     Spell usual = lived(plant, climate.usual());
-    List<Aim> asked = new ArrayList<>(Aim.ofDay(Aim.When.USUAL, usual, aims));
-    asked.addAll(reserve.aims(plant));
     return with(
         new Worth(
             usual.costPerDay(plant.house()),
             priceOfKelvin() * usual.deviation(),
-            0,
-            changed * priceOfChange(),
-            Set.of()),
-        asked);
+            atRest.misses(),
+            atRest.effort(),
+            atRest.missed()),
+        Aim.ofDay(Aim.When.USUAL, usual, aims));
   }
 
   /** Adds runs of a mild day and of the coldest weather. */

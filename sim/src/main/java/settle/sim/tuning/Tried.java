@@ -3,9 +3,10 @@ package settle.sim.tuning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
+import java.util.Set;
 import settle.sim.study.Workers;
 import settle.sim.tuning.Grid.Choice;
 
@@ -25,6 +26,15 @@ final class Tried {
     /** At least this dear. */
     Worth quick(Plant plant, int changed);
 
+    /**
+     * At least this dear, and no longer looked at than it takes to find it dearer than enough.
+     *
+     * @param enough [currency/d]
+     */
+    default Worth quick(Plant plant, int changed, double enough) {
+      return quick(plant, changed);
+    }
+
     /** As dear as it is. */
     Worth confirmed(Plant plant, Worth quick);
   }
@@ -37,6 +47,10 @@ final class Tried {
   private final Workers workers;
   private final Map<Choice, Worth> quick = new HashMap<>();
   private final Map<Choice, Worth> confirmed = new HashMap<>();
+
+  /** Choices that may have been looked at no longer than it took to find them too dear. */
+  private final Set<Choice> tooDear = new HashSet<>();
+
   private Choice best;
 
   /** What another choice must be worth less than to be the answer. */
@@ -54,7 +68,7 @@ final class Tried {
     this.judge = judge;
     this.workers = workers;
     best = grid.asFound();
-    look(List.of(best));
+    look(List.of(best), Double.POSITIVE_INFINITY);
     confirm(best);
     bar = least();
   }
@@ -94,7 +108,7 @@ final class Tried {
 
   /** What a choice comes to that is tried by itself, as far as it is known; it is no answer yet. */
   double look(Choice choice) {
-    look(List.of(choice));
+    look(List.of(choice), Double.POSITIVE_INFINITY);
     return total(choice);
   }
 
@@ -114,16 +128,25 @@ final class Tried {
 
   /** Tries choices, and keeps the best there is; only the cheapest few are confirmed. */
   void of(List<Choice> choices) {
-    of(choices, MOST_CONFIRMED);
+    of(choices, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * The same where it does not matter by how much a choice is dearer than enough.
+   *
+   * @param enough no less than the best is worth [currency/d]
+   */
+  void of(List<Choice> choices, double enough) {
+    of(choices, enough, MOST_CONFIRMED);
   }
 
   /** Tries choices, and keeps the best there is, however many seem better at first. */
   void thoroughly(List<Choice> choices) {
-    of(choices, Integer.MAX_VALUE);
+    of(choices, Double.POSITIVE_INFINITY, Integer.MAX_VALUE);
   }
 
-  private void of(List<Choice> choices, int most) {
-    look(choices);
+  private void of(List<Choice> choices, double enough, int most) {
+    look(choices, enough);
     List<Choice> cheapest = new ArrayList<>(choices);
     cheapest.sort(Comparator.comparingDouble(this::total));
     int before = confirmed.size();
@@ -138,10 +161,24 @@ final class Tried {
     }
   }
 
-  private void look(List<Choice> choices) {
-    List<Choice> fresh = choices.stream().filter(c -> !quick.containsKey(c)).distinct().toList();
-    List<Worth> worths = workers.all(fresh, c -> judge.quick(grid.plant(c), grid.changed(c)));
-    IntStream.range(0, fresh.size()).forEach(i -> quick.put(fresh.get(i), worths.get(i)));
+  private void look(List<Choice> choices, double enough) {
+    List<Choice> fresh = choices.stream().filter(c -> isOpen(c, enough)).distinct().toList();
+    List<Worth> worths =
+        workers.all(fresh, c -> judge.quick(grid.plant(c), grid.changed(c), enough));
+    for (int i = 0; i < fresh.size(); i++) {
+      quick.put(fresh.get(i), worths.get(i));
+      if (worths.get(i).total() > enough) {
+        tooDear.add(fresh.get(i));
+      } else {
+        tooDear.remove(fresh.get(i));
+      }
+    }
+  }
+
+  /** Whether less is known of a choice than whether it is dearer than enough. */
+  private boolean isOpen(Choice choice, double enough) {
+    Worth known = quick.get(choice);
+    return known == null || (tooDear.contains(choice) && known.total() <= enough);
   }
 
   private void confirm(Choice choice) {

@@ -117,6 +117,42 @@ class SearchTest {
     assertThat(useless.tried().best()).isEqualTo(useless.grid().asFound());
   }
 
+  /** Too dear is too dear: by how much does not change the answer, and can be asked later. */
+  @Test
+  void whoStopsLookingAtEnoughFindsTheSame() {
+    Plant found = plant(0.5, 0);
+    ToDoubleFunction<Plant> bowl = bowl(1.35, 7);
+    List<Plant> stopped = new ArrayList<>();
+    Tried.Judge stopping =
+        new Tried.Judge() {
+          @Override
+          public Worth quick(Plant plant, int changed) {
+            return new Worth(bowl.applyAsDouble(plant), 0, 0, 0, Set.of());
+          }
+
+          @Override
+          public Worth quick(Plant plant, int changed, double enough) {
+            double worth = bowl.applyAsDouble(plant);
+            if (worth > enough) {
+              stopped.add(plant);
+            }
+            return new Worth(Math.min(worth, Math.nextUp(enough)), 0, 0, 0, Set.of());
+          }
+
+          @Override
+          public Worth confirmed(Plant plant, Worth quick) {
+            return quick;
+          }
+        };
+    Found one = search(found, Known.of(bowl, 0), List.of(plant(2.3, -5)));
+    Found other = search(found, stopping, List.of(plant(2.3, -5)));
+    assertThat(stopped).isNotEmpty();
+    assertThat(other.tried().best()).isEqualTo(one.tried().best());
+    for (Plant plant : List.copyOf(stopped)) {
+      assertThat(other.tried().look(other.grid().of(plant))).isEqualTo(bowl.applyAsDouble(plant));
+    }
+  }
+
   /** Two settings of which one hardly matters: what it gains beyond noise is kept, no more. */
   @Test
   void ofWhatIsWorthTheSameTheLeastChangeIsTaken() {
