@@ -157,9 +157,7 @@ public final class RoomStepper {
       RoomModes room = fabric.rooms[r];
       System.arraycopy(atRest[r], 0, input[r], 0, room.inputs);
       Arrays.fill(force[r], 0);
-      for (int u = 0; u < room.inputs; u++) {
-        Vectors.add(force[r], room.forcing[u], input[r][u]);
-      }
+      Vectors.addAll(force[r], room.forcing, input[r], 0);
       for (int m = 0; m < room.modes; m++) {
         z[r][m] = force[r][m] / (room.rate[m] + SteadyResponse.LEAST_RATE);
       }
@@ -355,9 +353,7 @@ public final class RoomStepper {
       for (int m = 0; m < f.length; m++) {
         f[m] = slow[m] + b[m] * outdoor;
       }
-      for (int i = RoomModes.FIRST_HEAT; i < u.length; i++) {
-        Vectors.add(f, room.forcing[i], u[i]);
-      }
+      Vectors.addAll(f, room.forcing, u, RoomModes.FIRST_HEAT);
       advance(r, step, f);
       moved[r] = true;
       advanced[r] = true;

@@ -122,9 +122,7 @@ final class RoomTrial {
   private void feelAll() {
     for (int r = 0; r < z.length; r++) {
       System.arraycopy(free[r], 0, felt[r], 0, felt[r].length);
-      for (int u = 0; u < input[r].length; u++) {
-        Vectors.add(felt[r], step.feltByInput[r][u], input[r][u]);
-      }
+      Vectors.addAll(felt[r], step.feltByInput[r], input[r], 0);
     }
     for (int i = 0; i < rise.length; i++) {
       feltHeat[i] = input[fabric.heatRoom[i]][fabric.heatSlot[i]];
@@ -158,22 +156,26 @@ final class RoomTrial {
   private double sweepLinks() {
     double most = 0;
     for (int l = 0; l < conductance.length; l++) {
-      int a = fabric.firstRoom[l];
-      int b = fabric.secondRoom[l];
+      double[] feltInA = felt[fabric.firstRoom[l]];
+      double[] feltInB = felt[fabric.secondRoom[l]];
+      int rowA = fabric.firstRow[l];
+      int rowB = fabric.secondRow[l];
+      double[] inA = input[fabric.firstRoom[l]];
       int slotA = fabric.firstSlot[l];
       int slotB = fabric.secondSlot[l];
+      double[] riseInA = step.feltByInput[fabric.firstRoom[l]][slotA];
+      double[] riseInB = step.feltByInput[fabric.secondRoom[l]][slotB];
       double g = conductance[l];
-      double q = input[a][slotA];
-      double own =
-          step.feltDirect[b][fabric.secondRow[l]][slotB]
-              - step.feltDirect[a][fabric.firstRow[l]][slotA];
-      double off = g * (felt[a][fabric.firstRow[l]] - felt[b][fabric.secondRow[l]]) - q;
-      double change = off / (1 + g * own);
-      input[a][slotA] = q + change;
-      input[b][slotB] = q + change;
-      follow(a, slotA, change);
-      follow(b, slotB, change);
-      most = Math.max(most, Math.abs(change) * own);
+      double own = riseInB[rowB] - riseInA[rowA];
+      double change = (g * (feltInA[rowA] - feltInB[rowB]) - inA[slotA]) / (1 + g * own);
+      inA[slotA] += change;
+      input[fabric.secondRoom[l]][slotB] = inA[slotA];
+      Vectors.add(feltInA, riseInA, change);
+      Vectors.add(feltInB, riseInB, change);
+      double moved = Math.abs(change) * own;
+      if (moved > most) {
+        most = moved;
+      }
     }
     return most;
   }

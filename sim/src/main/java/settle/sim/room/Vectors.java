@@ -65,4 +65,21 @@ final class Vectors {
       f[m] += b[m] * value;
     }
   }
+
+  /** Adds vectors from one on, each so many times, two at a time. */
+  static void addAll(double[] f, double[][] b, double[] value, int from) {
+    int u = from;
+    for (; u + 1 < value.length; u += 2) {
+      double[] first = b[u];
+      double[] second = b[u + 1];
+      double v = value[u];
+      double w = value[u + 1];
+      for (int m = 0; m < f.length; m++) {
+        f[m] += first[m] * v + second[m] * w;
+      }
+    }
+    if (u < value.length) {
+      add(f, b[u], value[u]);
+    }
+  }
 }
