@@ -24,6 +24,9 @@ import settle.sim.room.RoomStepper;
  */
 final class WaterCircuit {
 
+  /** Difference of temperatures [K], or share of a flow, that rounding may leave. */
+  private static final double ROUNDING = 1e-9;
+
   // Model: node 0 is the source, node i + 1 the end of mains i
   private final HouseModel model;
   private final double specificHeat;
@@ -270,17 +273,23 @@ final class WaterCircuit {
     heat[b] = emitters[b].emitted() / h;
   }
 
-  /** Whether an emitter is to be tried with something else than in its last trial. */
+  /**
+   * Whether an emitter is to be tried with something else than in its last trial. Rounding alone is
+   * nothing else: a trial begins where the last one ended and so ends a little closer, and whether
+   * there is one must not hang on a last digit.
+   */
   private boolean differs(int b, double h, double capacityFlow) {
     boolean same =
         triedLength[b] == h
-            && triedFlow[b] == capacityFlow
-            && triedInlet[b] == inlet[b]
-            && triedReference[b] == reference[b];
-    triedLength[b] = h;
-    triedFlow[b] = capacityFlow;
-    triedInlet[b] = inlet[b];
-    triedReference[b] = reference[b];
+            && Math.abs(triedFlow[b] - capacityFlow) <= ROUNDING * capacityFlow
+            && Math.abs(triedInlet[b] - inlet[b]) < ROUNDING
+            && Math.abs(triedReference[b] - reference[b]) < ROUNDING;
+    if (!same) {
+      triedLength[b] = h;
+      triedFlow[b] = capacityFlow;
+      triedInlet[b] = inlet[b];
+      triedReference[b] = reference[b];
+    }
     return !same;
   }
 
