@@ -158,18 +158,13 @@ final class Search {
    * @param most trials after which it stops
    */
   private Ending descend(Choice start, boolean coarsely, int most) {
-    int[] step = IntStream.range(0, grid.size()).map(grid::stride).toArray();
-    if (!coarsely) {
-      halve(step);
-    }
+    int[] step = firstSteps(coarsely);
     Choice at = start;
     Set<Integer> clear = new HashSet<>();
     List<Integer> lively = searched;
     boolean all = true;
     while (true) {
-      if (!coarsely && tried.least() < tried.total(at)) {
-        at = tried.best();
-      }
+      at = coarsely ? at : cheapest(at, List.of(tried.best()));
       List<Choice> around = around(at, step, lively, all);
       if (tried.count() + around.size() > most) {
         return Ending.TRIALS_USED_UP;
@@ -180,10 +175,7 @@ final class Search {
       List<Mover> movers = movers(at, step, lively, clear);
       List<Choice> together = together(at, movers);
       tried.of(together, enough);
-      Choice next = at;
-      for (Choice choice : concat(around, together)) {
-        next = tried.total(choice) < tried.total(next) ? choice : next;
-      }
+      Choice next = cheapest(at, concat(around, together));
       double gain = tried.total(at) - tried.total(next);
       if (coarsely && tried.total(next) - tried.least() > HOPED_FOR * gain) {
         return Ending.CONVERGED;
@@ -204,6 +196,24 @@ final class Search {
         lively = searched;
       }
     }
+  }
+
+  /** A stride for each setting, or half of it. */
+  private int[] firstSteps(boolean coarsely) {
+    int[] step = IntStream.range(0, grid.size()).map(grid::stride).toArray();
+    if (!coarsely) {
+      halve(step);
+    }
+    return step;
+  }
+
+  /** The cheapest of some, or one unless one of them is cheaper. */
+  private Choice cheapest(Choice one, List<Choice> others) {
+    Choice cheapest = one;
+    for (Choice other : others) {
+      cheapest = tried.total(other) < tried.total(cheapest) ? other : cheapest;
+    }
+    return cheapest;
   }
 
   /** Halves every step; false where none is left to be halved. */
