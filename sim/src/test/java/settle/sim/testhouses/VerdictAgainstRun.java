@@ -168,10 +168,7 @@ public record VerdictAgainstRun(
     return room.byRun()
         && judgement.weathers().stream()
             .filter(w -> w.outdoor() == room.outdoor() && w.rest().claims())
-            .anyMatch(
-                w ->
-                    w.rest().lowest()[r] < colder + CONTRADICTS
-                        && w.rest().highest()[r] > warmer - CONTRADICTS);
+            .anyMatch(w -> w.rest().lowest()[r] <= colder && w.rest().highest()[r] >= warmer);
   }
 
   /** Whether the answer for the whole house is contradicted. */
