@@ -125,7 +125,8 @@ public final class Simulation {
   }
 
   /**
-   * The same of a house whose daily swing is known from another that is set a little otherwise.
+   * Runs a house in weather that is the same all the time, its daily swing being known from a house
+   * that is set a little otherwise: a lead-in of hours then does for one of days.
    *
    * @param given the house, prepared but not balanced; its lead-in does not count
    * @param swing of the same rooms in the same weather and with the same programme

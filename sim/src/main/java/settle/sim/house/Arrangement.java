@@ -36,7 +36,7 @@ public record Arrangement(String name, List<Branch> branches, boolean balanced) 
   }
 
   /**
-   * The same arrangement with one branch changed.
+   * This arrangement with one branch changed.
    *
    * @param position which
    * @param change what is done to it
@@ -48,7 +48,7 @@ public record Arrangement(String name, List<Branch> branches, boolean balanced) 
   }
 
   /**
-   * The same arrangement with every branch of a room changed.
+   * This arrangement with every branch of a room changed.
    *
    * @param room which
    * @param change what is done to each

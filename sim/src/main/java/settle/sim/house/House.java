@@ -137,7 +137,7 @@ public record House(
   }
 
   /**
-   * The same house with one of its rooms changed.
+   * This house with one of its rooms changed.
    *
    * @param name which
    * @param change what is done to it
@@ -157,9 +157,7 @@ public record House(
     return new House(title, designOutdoor, weather, building, others, heating, aims, run);
   }
 
-  /**
-   * The same house with one of its arrangements, known by its name, put in place of what it was.
-   */
+  /** This house with one of its arrangements, known by its name, put in place of what it was. */
   public House with(Arrangement changed) {
     return withArrangements(
         arrangements.stream().map(a -> a.name().equals(changed.name()) ? changed : a).toList());
@@ -200,8 +198,8 @@ public record House(
   }
 
   /**
-   * The same house with heating that begins earlier or later; the first room is followed where
-   * nothing measured in a room before.
+   * This house with heating that begins earlier or later; the first room is followed where nothing
+   * measured in a room before.
    *
    * @param start how early
    */
