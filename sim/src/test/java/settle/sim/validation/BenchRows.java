@@ -64,6 +64,11 @@ final class BenchRows implements RowGroup {
   }
 
   @Override
+  public Part workedOut() {
+    return Part.CLOSED_FORMS;
+  }
+
+  @Override
   public List<Row> rows() {
     RigFindings rig = RigFindings.of(valve(0, 0), DENSITY);
     HysteresisLoop loop = rig.loop().orElseThrow();

@@ -34,6 +34,11 @@ final class BoilerRows implements RowGroup {
   }
 
   @Override
+  public Part workedOut() {
+    return Part.CLOSED_FORMS;
+  }
+
+  @Override
   public List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     double on = on();

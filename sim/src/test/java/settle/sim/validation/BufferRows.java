@@ -37,6 +37,11 @@ final class BufferRows implements RowGroup {
   }
 
   @Override
+  public Part workedOut() {
+    return Part.CLOSED_FORMS;
+  }
+
+  @Override
   public List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     rows.add(mixing("1 cell", "FLOW", 0.5, "0.39347", Buffer.Placement.FLOW));

@@ -36,6 +36,11 @@ final class ControlRows implements RowGroup {
   }
 
   @Override
+  public Part workedOut() {
+    return Part.CLOSED_FORMS;
+  }
+
+  @Override
   public List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     DataFile relay = DataFile.read("relay-limit-cycle.csv");

@@ -2,20 +2,21 @@ package settle.sim.validation;
 
 /** How an expected value came about. */
 enum Kind {
-  PUBLISHED("published", "the figure was read in print or in a public transcription of the source"),
-  COMPUTED(
-      "computed",
-      "the formula is the source's, the figure was worked out from it by separate code"),
-  ANALYTIC("analytic", "closed-form solution of the same equations"),
-  INDEPENDENT("independent", "another implementation, run beside ours"),
-  MEMORY("memory", "from memory of the source, page not seen: a plausibility band only");
+  PUBLISHED("read", "read in print or in a public transcription of the source", true),
+  MEASURED("measured", "measured by others, data in the open", true),
+  INDEPENDENT("other code", "given by a library or solver that is not ours, run beside it", true),
+  MEMORY("remembered", "from memory of the source, page not seen: a band, never a value", true),
+  ANALYTIC("closed form", "closed-form solution of the equations that are stepped", false),
+  COMPUTED("formula", "worked out from the source's formula by separate code", false);
 
   private final String word;
   private final String meaning;
+  private final boolean outside;
 
-  Kind(String word, String meaning) {
+  Kind(String word, String meaning, boolean outside) {
     this.word = word;
     this.meaning = meaning;
+    this.outside = outside;
   }
 
   String word() {
@@ -24,5 +25,10 @@ enum Kind {
 
   String meaning() {
     return meaning;
+  }
+
+  /** Whether somebody else arrived at the figure, and not only at the formula. */
+  boolean isOutside() {
+    return outside;
   }
 }

@@ -25,6 +25,11 @@ final class ReferenceSolutionRows implements RowGroup {
   }
 
   @Override
+  public Part workedOut() {
+    return Part.CHECKS;
+  }
+
+  @Override
   public List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     rows.add(

@@ -61,6 +61,35 @@ final class Row {
     return value() >= draft.least && value() <= draft.most;
   }
 
+  /** Whether it holds, or is known not to hold and does not. */
+  boolean isAsStated() {
+    return holds() == (draft.miss == null);
+  }
+
+  /** Why it is known not to hold; null where it has to. */
+  String miss() {
+    return draft.miss;
+  }
+
+  /** What of the program's main results it bears on; null for none in particular. */
+  MainResult bearsOn() {
+    return draft.bearsOn;
+  }
+
+  /** How far off it is, in allowances: 1 is at the edge of what is allowed. */
+  double shareOfAllowed() {
+    double middle = (draft.least + draft.most) / 2;
+    return Math.abs(value() - middle) / ((draft.most - draft.least) / 2);
+  }
+
+  double least() {
+    return draft.least;
+  }
+
+  double most() {
+    return draft.most;
+  }
+
   String expectedWords() {
     return draft.tolerance == null
         ? Figures.plain(draft.least) + " to " + Figures.plain(draft.most)
@@ -73,7 +102,7 @@ final class Row {
 
   String deviationWords() {
     return draft.tolerance == null
-        ? (holds() ? "inside" : "outside")
+        ? (holds() ? "inside" : "**outside**")
         : Figures.rounded(value() - draft.expected, resolution());
   }
 
@@ -103,7 +132,8 @@ final class Row {
         + "; code gives "
         + value()
         + "; allowed "
-        + toleranceWords();
+        + toleranceWords()
+        + (miss() == null ? "" : "; said not to hold, " + miss());
   }
 
   /** A row being written. */
@@ -120,6 +150,8 @@ final class Row {
     private double most;
     private Tolerance tolerance;
     private String bandReason;
+    private MainResult bearsOn;
+    private String miss;
 
     private Draft(String claim) {
       this.claim = claim;
@@ -176,6 +208,18 @@ final class Row {
       this.most = most;
       this.unit = unit;
       this.bandReason = reason;
+      return this;
+    }
+
+    /** What of the program's main results it bears on. */
+    Draft bearingOn(MainResult result) {
+      this.bearsOn = result;
+      return this;
+    }
+
+    /** Known not to hold, and why: it fails as soon as it does hold. */
+    Draft missedBecause(String why) {
+      this.miss = why;
       return this;
     }
 

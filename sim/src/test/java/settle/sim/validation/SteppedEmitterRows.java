@@ -21,6 +21,11 @@ final class SteppedEmitterRows implements RowGroup {
   }
 
   @Override
+  public Part workedOut() {
+    return Part.CLOSED_FORMS;
+  }
+
+  @Override
   public List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     DataFile flows = DataFile.read("emitter-output-against-flow.csv");

@@ -24,6 +24,11 @@ final class SteppedFabricRows implements RowGroup {
   }
 
   @Override
+  public Part workedOut() {
+    return Part.CLOSED_FORMS;
+  }
+
+  @Override
   public List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     DataFile file = DataFile.read("periodic-transfer.csv");

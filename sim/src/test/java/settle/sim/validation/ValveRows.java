@@ -20,6 +20,11 @@ final class ValveRows implements RowGroup {
   }
 
   @Override
+  public Part workedOut() {
+    return Part.CLOSED_FORMS;
+  }
+
+  @Override
   public List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     DataFile droop = DataFile.read("proportional-droop.csv");
