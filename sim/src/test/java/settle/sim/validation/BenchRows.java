@@ -133,6 +133,7 @@ final class BenchRows implements RowGroup {
             Row.claim("Limit of " + figure.symbol() + ", default head")
                 .source(Source.EN_215, "limits")
                 .kind(Kind.MEMORY)
+                .bearingOn(MainResult.VALVE_IN_A_ROOM)
                 .given("default head on the rig")
                 .expectsBetween(
                     0,

@@ -19,16 +19,13 @@ final class ComfortRows implements RowGroup {
     List<Row> rows = new ArrayList<>();
     rows.addAll(
         DataFile.read("printed-vote.csv")
-            .rows("PMV", line -> "Predicted vote as printed", ComfortRows::vote));
+            .rows(
+                "PMV", MainResult.COMFORT, line -> "Predicted vote as printed", ComfortRows::vote));
+    remembered(rows, 22, 0.10, "0.05");
+    remembered(rows, 27, 0.10, "1.17");
+    remembered(rows, 27, 0.30, "0.95");
     DataFile computed = DataFile.read("predicted-vote.csv");
-    rows.addAll(
-        computed.rows(
-            "PMV",
-            line ->
-                line.text("row").equals("7")
-                    ? "Predicted vote; the table prints 0.50, which its equations do not give"
-                    : "Predicted vote",
-            ComfortRows::vote));
+    rows.addAll(computed.rows("PMV", line -> "Predicted vote", ComfortRows::vote));
     rows.addAll(
         computed.rows(
             "PPD",
@@ -49,6 +46,24 @@ final class ComfortRows implements RowGroup {
             .expects(18.00, "18.00", "%", Tolerance.absolute(0.005, "last printed digit"))
             .codeGives(() -> 100 * Draught.rating(20, 0.15, 0.4)));
     return rows;
+  }
+
+  /** Rows 11 to 13 of the table: activity 1.6 met, clothing 0.5 clo, humidity 60 %. */
+  private static void remembered(List<Row> rows, double air, double speed, String printed) {
+    double vote = Double.parseDouble(printed);
+    rows.add(
+        Row.claim("Predicted vote of people who move")
+            .source(Source.ISO_7730, "Table D.1, rows 11 to 13")
+            .kind(Kind.MEMORY)
+            .bearingOn(MainResult.COMFORT)
+            .given(
+                "air and radiant "
+                    + Figures.plain(air)
+                    + " C, speed "
+                    + Figures.plain(speed)
+                    + " m/s, humidity 60 %, met 1.6, clo 0.5")
+            .expectsBetween(vote - 0.01, vote + 0.01, "1", "table prints " + printed)
+            .codeGives(() -> Comfort.of(air, air, speed, 0.6, 1.6, 0.5).vote()));
   }
 
   private static void dissatisfied(List<Row> rows, double vote, String percent) {

@@ -33,12 +33,13 @@ import org.apache.commons.csv.CSVRecord;
  * </pre>
  *
  * <p>All other columns are inputs, headed "name" or "name [unit]", and are printed with each row. A
- * column that is expected but that no group asserts fails {@link ValidationTest}. An empty cell
- * expects nothing.
+ * column "missed because" says why a record is known not to hold. A column that is expected but
+ * that no group asserts fails {@link ValidationTest}. An empty cell expects nothing.
  */
 final class DataFile {
 
   private static final String FOLDER = "/validation/";
+  private static final String MISSED = "missed because";
 
   /** Expected columns of every file read so far, as "file: column". */
   private static final Set<String> EXPECTED = new TreeSet<>();
@@ -126,7 +127,9 @@ final class DataFile {
   }
 
   private boolean isPrinted(Column column) {
-    return !isExpected(column) && !column.name().equals(heading.get("unprinted"));
+    return !isExpected(column)
+        && !column.name().equals(MISSED)
+        && !column.name().equals(heading.get("unprinted"));
   }
 
   /**
@@ -137,15 +140,33 @@ final class DataFile {
    * @param code what the code gives for the record's inputs, in the column's unit
    */
   List<Row> rows(String column, Function<Line, String> claim, ToDoubleFunction<Line> code) {
+    return rows(column, fileTolerance(column), null, claim, code);
+  }
+
+  private Tolerance fileTolerance(String column) {
     String expectation = headingValue("expect " + column);
-    return rows(
-        column, Tolerance.parse(expectation.substring(expectation.indexOf(';') + 1)), claim, code);
+    return Tolerance.parse(expectation.substring(expectation.indexOf(';') + 1));
+  }
+
+  /** The same, for rows that bear on one of the program's main results. */
+  List<Row> rows(
+      String column, MainResult result, Function<Line, String> claim, ToDoubleFunction<Line> code) {
+    return rows(column, fileTolerance(column), result, claim, code);
   }
 
   /** The same with another tolerance than the file's: that of a method which is not exact. */
   List<Row> rows(
       String column,
       Tolerance tolerance,
+      Function<Line, String> claim,
+      ToDoubleFunction<Line> code) {
+    return rows(column, tolerance, null, claim, code);
+  }
+
+  private List<Row> rows(
+      String column,
+      Tolerance tolerance,
+      MainResult result,
       Function<Line, String> claim,
       ToDoubleFunction<Line> code) {
     String expectation = headingValue("expect " + column);
@@ -156,15 +177,43 @@ final class DataFile {
         continue;
       }
       rows.add(
-          Row.claim(claim.apply(line))
-              .source(Source.valueOf(headingValue("source")), headingValue("place"))
-              .kind(Kind.valueOf(headingValue("kind")))
-              .given(inputs(line))
-              .expects(line.number(column), line.text(column), unit, tolerance)
+          expecting(line, column, unit, tolerance, claim.apply(line))
+              .bearingOn(result)
+              .missedBecause(missed(line))
               .codeGives(() -> code.applyAsDouble(line)));
     }
     ASSERTED.add(name + ": " + column);
     return rows;
+  }
+
+  /** The record's value, or from memory of the source a band about it. */
+  private Row.Draft expecting(
+      Line line, String column, String unit, Tolerance tolerance, String claim) {
+    Kind kind = Kind.valueOf(headingValue("kind"));
+    Row.Draft row =
+        Row.claim(claim)
+            .source(Source.valueOf(headingValue("source")), headingValue("place"))
+            .kind(kind)
+            .given(inputs(line));
+    double expected = line.number(column);
+    if (kind != Kind.MEMORY) {
+      return row.expects(expected, line.text(column), unit, tolerance);
+    }
+    double margin = tolerance.absoluteFor(expected);
+    return row.expectsBetween(
+        expected - margin,
+        expected + margin,
+        unit,
+        "table gives " + line.text(column) + "; " + tolerance.words() + ", " + tolerance.reason());
+  }
+
+  /** What the file says of a record that is known not to hold, in its column "missed because". */
+  private String missed(Line line) {
+    if (columns.stream().noneMatch(column -> column.name().equals(MISSED))) {
+      return null;
+    }
+    String why = line.text(MISSED);
+    return why.isEmpty() ? null : why;
   }
 
   /** All records. */

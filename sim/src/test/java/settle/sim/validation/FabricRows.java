@@ -52,6 +52,27 @@ final class FabricRows implements RowGroup {
             .expects(1.840, "W/(m2 K)", digits)
             .codeGives(() -> transmittance(solid)));
     rows.add(
+        Row.claim("U-value of a solid brick wall as printed")
+            .source(Source.ISO_6946, "public UK worked wall, printed result")
+            .kind(Kind.PUBLISHED)
+            .bearingOn(MainResult.HEAT_LOSS)
+            .given("render 18/0.50, brick 102/0.77, brick 102/0.56, plaster 13/0.57 mm, W/(m K)")
+            .expects(1.85, "W/(m2 K)", Tolerance.absolute(0.015, "the page rounds each layer"))
+            .codeGives(() -> transmittance(solid)));
+    rows.add(
+        Row.claim("U-value of 215 mm of plastered brick")
+            .source(Source.RD_SAP, "Table S6, solid brick as built, bands A to D")
+            .kind(Kind.MEMORY)
+            .bearingOn(MainResult.HEAT_LOSS)
+            .given("plaster 13/0.57, brick 215/0.77 mm, W/(m K)")
+            .expectsBetween(2.05, 2.15, "W/(m2 K)", "table gives 2.1")
+            .codeGives(
+                () ->
+                    transmittance(
+                        List.of(
+                            new Layer("plaster", 0.013 / 0.57, 0),
+                            new Layer("brick", 0.215 / 0.77, 0)))));
+    rows.add(
         Row.claim("U-value of a cavity wall")
             .source(Source.ISO_6946, "method; layers of a public UK worked wall")
             .kind(Kind.COMPUTED)

@@ -26,6 +26,14 @@ final class FlueGasRows implements RowGroup {
             "dew point",
             line -> "Dew point of flue gas",
             line -> FlueGas.dewPoint(line.number("excess air") / 100)));
+    rows.add(
+        remembered("Most carbon dioxide that dry flue gas of methane can hold")
+            .expectsBetween(11.65, 11.75, "%", "tables of combustion give 11.7")
+            .codeGives(() -> 100 * FlueGas.dryCarbonDioxide(0)));
+    rows.add(
+        remembered("Dew point of flue gas of methane burnt without excess air")
+            .expectsBetween(58, 60, "C", "tables of combustion give about 59")
+            .codeGives(() -> FlueGas.dewPoint(0)));
     rows.addAll(
         DataFile.read("flue-efficiency-bound.csv")
             .rows(
@@ -36,5 +44,13 @@ final class FlueGasRows implements RowGroup {
                         * FlueGas.grossEfficiencyBound(
                             line.number("flue leaves at"), line.number("excess air") / 100)));
     return rows;
+  }
+
+  private static Row.Draft remembered(String claim) {
+    return Row.claim(claim)
+        .source(Source.STOICHIOMETRY, "figure of handbooks")
+        .kind(Kind.MEMORY)
+        .bearingOn(MainResult.CONDENSING)
+        .given("no excess air");
   }
 }

@@ -6,6 +6,10 @@ enum Kind {
   MEASURED("measured", "measured by others, data in the open", true),
   INDEPENDENT("other code", "given by a library or solver that is not ours, run beside it", true),
   MEMORY("remembered", "from memory of the source, page not seen: a band, never a value", true),
+  TAKEN_OVER(
+      "taken over",
+      "the source's value, which the code uses: shows that it was copied rightly",
+      false),
   ANALYTIC("closed form", "closed-form solution of the equations that are stepped", false),
   COMPUTED("formula", "worked out from the source's formula by separate code", false);
 

@@ -61,6 +61,7 @@ final class NetworkRows implements RowGroup {
           Row.claim("Flow of pipe " + (i + 1) + " of three side by side")
               .source(Source.WHITE, "example 6.17")
               .kind(Kind.MEMORY)
+              .bearingOn(MainResult.FLOWS)
               .given("water, 20.3 m of head; 8, 6, 4 cm; 100, 150, 80 m")
               .expectsBetween(
                   0.985 * published[i],
@@ -73,6 +74,7 @@ final class NetworkRows implements RowGroup {
         Row.claim("Flow of all three side by side")
             .source(Source.WHITE, "example 6.17")
             .kind(Kind.MEMORY)
+            .bearingOn(MainResult.FLOWS)
             .given("as before")
             .expectsBetween(98.3, 101.3, "m3/h", "book gives 99.8")
             .codeGives(() -> cubicMetresPerHour(sideBySide().totalFlow())));
@@ -80,6 +82,7 @@ final class NetworkRows implements RowGroup {
         Row.claim("Flow of the three one after the other")
             .source(Source.WHITE, "example 6.16")
             .kind(Kind.MEMORY)
+            .bearingOn(MainResult.FLOWS)
             .given("water, 20.3 m of head; 8, 6, 4 cm; 100, 150, 80 m")
             .expectsBetween(10.05, 10.35, "m3/h", "book gives 10.2")
             .codeGives(() -> cubicMetresPerHour(inSeries().totalFlow())));

@@ -8,8 +8,6 @@ import settle.sim.emitter.PlainPlate;
 /** Natural convection and radiation of plain faces and bare tubes. */
 final class PlainFaceRows implements RowGroup {
 
-  private static final Tolerance BOOK = Tolerance.relative(0.005, "three printed digits");
-
   @Override
   public String title() {
     return "Plain face and bare tube: convection and radiation";
@@ -21,15 +19,16 @@ final class PlainFaceRows implements RowGroup {
     // The example's film is 400 K with the properties of its table A.4.
     rows.add(
         plate("Rayleigh number of a fireplace screen", "height 0.71 m, 232 C in 23 C, film 400 K")
-            .expects(1.813e9, "1", BOOK)
+            .expectsBetween(
+                1.804e9, 1.822e9, "1", "book gives 1.813e9; 0.5 %, three printed digits of the air")
             .codeGives(PlainFaceRows::screenRayleigh));
     rows.add(
         plate("Nusselt number of a fireplace screen", "Pr 0.690")
-            .expects(147.1, "1", BOOK)
+            .expectsBetween(146.3, 147.7, "1", "book gives 147; 0.5 %, three printed digits")
             .codeGives(() -> PlainPlate.plateNusselt(screenRayleigh(), 0.690)));
     rows.add(
         plate("Convection from a fireplace screen", "k 0.0338 W/(m K), 0.71 x 1.02 m")
-            .expects(1060, "W", BOOK)
+            .expectsBetween(1055, 1065, "W", "book gives 1060")
             .codeGives(
                 () ->
                     PlainPlate.plateNusselt(screenRayleigh(), 0.690)
@@ -38,6 +37,16 @@ final class PlainFaceRows implements RowGroup {
                         * 0.71
                         * 1.02
                         * (232 - 23)));
+    rows.add(
+        Row.claim("Nusselt number of a bare steam pipe")
+            .source(Source.INCROPERA, "example 9.4")
+            .kind(Kind.MEMORY)
+            .bearingOn(MainResult.SETTLED_OUTPUT)
+            .given("Ra 5.073e6, Pr 0.697")
+            .expectsBetween(23.2, 23.4, "1", "book gives 23.3")
+            .missedBecause(
+                "the book's own correlation gives 23.09 with these inputs; how it comes to 23.3, if that is what it prints, is not known")
+            .codeGives(() -> PlainPlate.cylinderNusselt(5.073e6, 0.697)));
     rows.add(
         Row.claim("Convection from an oven side, laminar form")
             .source(Source.OVEN_EXAMPLE, "inputs and formula; result worked out from them")
@@ -97,8 +106,9 @@ final class PlainFaceRows implements RowGroup {
 
   private static Row.Draft plate(String claim, String inputs) {
     return Row.claim(claim)
-        .source(Source.INCROPERA, "example 9.2, recomputed")
-        .kind(Kind.COMPUTED)
+        .source(Source.INCROPERA, "example 9.2")
+        .kind(Kind.MEMORY)
+        .bearingOn(MainResult.SETTLED_OUTPUT)
         .given(inputs);
   }
 

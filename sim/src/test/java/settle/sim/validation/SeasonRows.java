@@ -72,10 +72,11 @@ final class SeasonRows implements RowGroup {
     String name = season.bins().climate() + " climate";
     rows.add(
         Row.claim("Hours of the season")
-            .source(Source.EN_14825, BINS)
-            .kind(Kind.COMPUTED)
+            .source(Source.EN_14825, "Annex B, total of the bins, from memory")
+            .kind(Kind.MEMORY)
+            .bearingOn(MainResult.SEASON)
             .given(name)
-            .expects(hours, "h", Tolerance.absolute(0.5, "a sum of whole hours"))
+            .expectsBetween(hours - 0.5, hours + 0.5, "h", "printed total of whole hours")
             .codeGives(
                 () -> {
                   double sum = 0;
@@ -88,6 +89,7 @@ final class SeasonRows implements RowGroup {
         Row.claim("Hours at full load that take the season's heat, from the hours in its bins")
             .source(Source.REGULATION_811, "Annex VII, point 4(c), H_HE")
             .kind(Kind.PUBLISHED)
+            .bearingOn(MainResult.SEASON)
             .given(name)
             .expects(fullLoad, "h", Tolerance.absolute(0.5, "printed to the hour"))
             .codeGives(season::fullLoadHours));

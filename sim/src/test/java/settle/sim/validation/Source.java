@@ -23,11 +23,20 @@ enum Source {
   ISO_6946("ISO 6946:2017", "Thermal resistance and thermal transmittance, calculation methods"),
   ISO_13786(
       "ISO 13786:2007", "Dynamic thermal characteristics, clauses 7 and 8: heat transfer matrix"),
+  ISO_13791(
+      "ISO 13791:2004",
+      "Internal temperatures in summer without cooling: tests of conduction, from memory"),
+  RD_SAP("RdSAP 2009", "Reduced-data assessment of UK dwellings: U-values by age, from memory"),
+  SAP("SAP 2012", "UK assessment of dwellings: temperature with heating off, from memory"),
+  GAS_READINGS(
+      "Gas readings of one house",
+      "Weekly gas before and after filling the cavity; Debian package r-cran-mass 7.3-58.2"),
   CARSLAW_JAEGER(
       "Carslaw and Jaeger", "Conduction of Heat in Solids, 2nd edition 1959, sections 2.4 to 2.7"),
   GEANKOPLIS("Geankoplis", "Transport Processes and Unit Operations, example 5.3-1"),
   IAPWS_IF97(
       "IAPWS-IF97", "Industrial formulation for water and steam, release of 2007, revised 2012"),
+  STEAM_TABLES("Steam tables", "Saturated water and vapour, any table"),
   IAPWS_2011(
       "IAPWS 2011",
       "Thermal conductivity of ordinary water substance; SR6-08 for liquid water at 0.1 MPa"),

@@ -105,11 +105,14 @@ final class WaterRows implements RowGroup {
                 line -> "Saturation pressure",
                 line ->
                     Saturation.pressure(Temperatures.celsius(line.number("temperature"))) / 1e6));
+    saturated(rows, 20, 2.335, 2.343, "2.339");
+    saturated(rows, 40, 7.380, 7.390, "7.384");
+    saturated(rows, 60, 19.92, 19.96, "19.94");
     for (double t : new double[] {20, 55, 95}) {
       rows.add(
           Row.claim("Saturation temperature undoes saturation pressure")
               .source(Source.IF97_LIBRARY, "saturation pressure")
-              .kind(Kind.INDEPENDENT)
+              .kind(Kind.COMPUTED)
               .given(t + " C")
               .expects(t, "C", Tolerance.absolute(1e-6, "iteration of the library"))
               .codeGives(
@@ -117,6 +120,18 @@ final class WaterRows implements RowGroup {
                       Saturation.temperature(library.saturationPressureT(Temperatures.kelvin(t)))));
     }
     return rows;
+  }
+
+  private static void saturated(
+      List<Row> rows, double temperature, double least, double most, String printed) {
+    rows.add(
+        Row.claim("Pressure of saturated vapour")
+            .source(Source.STEAM_TABLES, "saturated water by temperature")
+            .kind(Kind.MEMORY)
+            .bearingOn(MainResult.CONDENSING)
+            .given(Figures.plain(temperature) + " C")
+            .expectsBetween(least, most, "kPa", "tables give " + printed)
+            .codeGives(() -> Saturation.pressure(temperature) / 1000));
   }
 
   private static Row.Draft library(String quantity, int from, String reason, double most) {
