@@ -273,7 +273,8 @@ class ScenarioReaderTest {
                 """
                 surfaces:
                   - {wall: outdoors, name: l, area: 1 m², layers: [{material: cork, thickness: 100 mm}, {resistance: 0.18 m²K/W}]}
-                  - {wall: outdoors, name: u, area: 1 m², U-value: 0.5 W/m²K, mass: heavy}
+                  - {wall: outdoors, name: u, area: 1 m², U-value: 0.5 W/m²K, mass: heavy, mass at: inside}
+                  - {wall: outdoors, name: b, area: 1 m², U-value: 0.5 W/m²K, leaf: brick}
                   - {wall: outdoors, name: o, area: 1 m², construction: mine}
                 """,
                 FLOW
@@ -290,10 +291,11 @@ class ScenarioReaderTest {
         .isCloseTo(0.1 * 120 * 1500, within(1e-9));
     assertThat(surface(kitchen, "u").construction().uValue(Facing.WALL))
         .isCloseTo(0.5, within(EXACT));
-    // ISO 13790:2008 Table 12 (from memory): heavy, 260 kJ/K and 3.0 m2 of mass area per m2 of
-    // floor.
+    // ISO 52016-1:2017 (from memory): heavy.
     assertThat(surface(kitchen, "u").construction().arealCapacity())
-        .isCloseTo(260_000 / 3.0, within(1e-9));
+        .isCloseTo(175_000, within(1e-9));
+    assertThat(surface(kitchen, "u").construction().layers().get(0).resistance()).isZero();
+    assertThat(surface(kitchen, "b").construction().layers().get(0).name()).isEqualTo("brick");
     assertThat(surface(kitchen, "o").construction().uValue(Facing.WALL))
         .isCloseTo(1.2, within(EXACT));
   }

@@ -7,6 +7,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import settle.scenarios.definition.Defined;
 import settle.scenarios.definition.DefinitionSection;
 import settle.scenarios.definition.Definitions;
@@ -21,9 +23,14 @@ import settle.scenarios.format.Table;
 import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.quantity.NumberText;
+import settle.sim.fabric.Behind;
 import settle.sim.fabric.Construction;
 import settle.sim.fabric.Facing;
+import settle.sim.fabric.FromUValue;
 import settle.sim.fabric.Layer;
+import settle.sim.fabric.Leaf;
+import settle.sim.fabric.MassClass;
+import settle.sim.fabric.MassPlace;
 
 /** What an opaque element is made of, before it is known which way it faces. */
 public sealed interface MakeUp extends Defined {
@@ -35,12 +42,28 @@ public sealed interface MakeUp extends Defined {
           "U-value",
           Forms.TRANSMITTANCE.usually(0.05, 4),
           "U-value between room and outdoor air, surface resistances included");
+  Key LEAF =
+      Key.optional(
+              "leaf",
+              new Choice(words(Leaf.values(), Leaf::word)),
+              "inner leaf of an element known by its U-value: what warms with the room")
+          .orElse(
+              "light block in walls (solid masonry above 1 W/m²K), board in ceilings and timber"
+                  + " floors, concrete on the ground; "
+                  + PRACTICE
+                  + ". The leaf decides warm-up by about a factor of two, and a dry-lined wall"
+                  + " needs 'layers'");
   Key MASS =
       Key.optional(
-              "mass",
-              new Choice(List.of("very light", "light", "medium", "heavy", "very heavy")),
-              "mass class of an element known by its U-value, ISO 13790:2008 Table 12")
-          .orElse("medium", PRACTICE);
+          "mass",
+          new Choice(words(MassClass.values(), MakeUp::word)),
+          "mass class of an element known by its U-value, ISO 52016-1:2017, with 'mass at' and"
+              + " instead of 'leaf'");
+  Key MASS_AT =
+      Key.optional(
+          "mass at",
+          new Choice(words(MassPlace.values(), MakeUp::word)),
+          "where the mass sits: class I, E, IE, D or M of ISO 52016-1:2017");
   Key LAYERS_FROM =
       Key.optional(
               "layers from",
@@ -56,7 +79,8 @@ public sealed interface MakeUp extends Defined {
           "constructions",
           CONSTRUCTION,
           "solid brick wall",
-          Table.of("the make-up of a wall, floor, ceiling or roof", MASS, LAYERS_FROM)
+          Table.of(
+                  "the make-up of a wall, floor, ceiling or roof", LEAF, MASS, MASS_AT, LAYERS_FROM)
               .oneOf(LAYERS, U_VALUE),
           MakeUp::read);
 
@@ -67,15 +91,40 @@ public sealed interface MakeUp extends Defined {
           s.value(LAYERS_FROM)
               .map(v -> v.choice((Choice) LAYERS_FROM.form()).equals("below"))
               .orElse(false);
+      refuseWithout(s, U_VALUE);
       return new Layered(described, Layers.read(layers.get(), known), fromBelow);
     }
-    return Lumped.read(described, s);
+    return ByUValue.read(described, s, "as the element faces, see what is said of the key");
+  }
+
+  /** Refuses keys that tell the mass of an element known by its U-value where it is not. */
+  static void refuseWithout(Section s, Key uValue) {
+    if (!s.has(uValue)) {
+      for (Key key : List.of(LEAF, MASS, MASS_AT)) {
+        s.value(key)
+            .ifPresent(v -> v.problem("goes with 'U-value' only; layers have their own mass"));
+      }
+    }
+  }
+
+  /** The word of the format for a name of the program: "very light". */
+  private static String word(Enum<?> name) {
+    return name.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  private static <T> List<String> words(T[] all, Function<T, String> word) {
+    return Stream.of(all).map(word).toList();
+  }
+
+  /** Which of several has a word of the format. */
+  private static <T> T named(T[] all, Function<T, String> word, String wanted) {
+    return Stream.of(all).filter(one -> word.apply(one).equals(wanted)).findFirst().orElseThrow();
   }
 
   @Override
   default String facts() {
     Facing facing = usualFacing(described().name());
-    Construction construction = construction(facing);
+    Construction construction = construction(facing, Behind.OUTDOORS);
     return "U "
         + Dimension.TRANSMITTANCE.show(NumberText.rounded(construction.uValue(facing), 2))
         + " as "
@@ -94,8 +143,8 @@ public sealed interface MakeUp extends Defined {
     return name.contains("ceiling") || name.contains("roof") ? Facing.CEILING : Facing.WALL;
   }
 
-  /** The element seen from a room in which it faces so. */
-  Construction construction(Facing facing);
+  /** The element seen from a room in which it faces so and has that behind it. */
+  Construction construction(Facing facing, Behind behind);
 
   /**
    * Known layer by layer.
@@ -111,7 +160,7 @@ public sealed interface MakeUp extends Defined {
     }
 
     @Override
-    public Construction construction(Facing facing) {
+    public Construction construction(Facing facing, Behind behind) {
       if (!fromBelow || facing != Facing.FLOOR) {
         return new Construction(described.name(), layers);
       }
@@ -125,7 +174,7 @@ public sealed interface MakeUp extends Defined {
      * middle.
      */
     public Construction half(Facing facing) {
-      Construction whole = construction(facing);
+      Construction whole = construction(facing, Behind.ROOM);
       double middle = whole.resistance() / 2;
       List<Layer> half = new ArrayList<>();
       double reached = 0;
@@ -143,17 +192,53 @@ public sealed interface MakeUp extends Defined {
   }
 
   /**
-   * Known by its U-value and mass.
+   * Known by its U-value, and by its leaf or by its mass and where that sits.
    *
    * @param described its name and source
    * @param uValue U-value between room and outdoor air [W/(m2 K)]
-   * @param mass mass class
+   * @param leaf its inner leaf, where that is named
+   * @param mass its class and place, where those are given
    */
-  record Lumped(Described described, double uValue, MassClass mass) implements MakeUp {
+  record ByUValue(Described described, double uValue, Optional<Leaf> leaf, Optional<Mass> mass)
+      implements MakeUp {
 
-    /** Reads it from a section that has the keys of both. */
-    public static Lumped read(Described described, Section s) {
-      return new Lumped(described, s.number(U_VALUE), MassClass.of(s.choice(MASS)));
+    /**
+     * Mass by class and place.
+     *
+     * @param of class
+     * @param at place
+     */
+    public record Mass(MassClass of, MassPlace at) {}
+
+    /**
+     * Reads it from a section that has the keys of both.
+     *
+     * @param taken words for the leaf that is taken where neither leaf nor mass is written
+     */
+    public static ByUValue read(Described described, Section s, String taken) {
+      double uValue = s.number(U_VALUE);
+      if (s.has(LEAF)) {
+        for (Key key : List.of(MASS, MASS_AT)) {
+          s.value(key).ifPresent(v -> v.problem("does not go with 'leaf'; leave one of them out"));
+        }
+        Leaf leaf = named(Leaf.values(), Leaf::word, s.choice(LEAF));
+        return new ByUValue(described, uValue, Optional.of(leaf), Optional.empty());
+      }
+      if (s.has(MASS) && s.has(MASS_AT)) {
+        Mass mass =
+            new Mass(
+                named(MassClass.values(), MakeUp::word, s.choice(MASS)),
+                named(MassPlace.values(), MakeUp::word, s.choice(MASS_AT)));
+        return new ByUValue(described, uValue, Optional.empty(), Optional.of(mass));
+      }
+      if (s.has(MASS) || s.has(MASS_AT)) {
+        s.problem(
+            "'mass' and 'mass at' go together: where the mass sits decides as much as how much it"
+                + " is; or name the 'leaf'");
+      } else {
+        s.note(LEAF, taken);
+      }
+      return new ByUValue(described, uValue, Optional.empty(), Optional.empty());
     }
 
     /** What an element could reach that had next to no resistance of its own [W/(m2 K)]. */
@@ -162,8 +247,11 @@ public sealed interface MakeUp extends Defined {
     }
 
     @Override
-    public Construction construction(Facing facing) {
-      return Construction.ofUValue(described.name(), uValue, mass.arealCapacity(), facing);
+    public Construction construction(Facing facing, Behind behind) {
+      String name = described.name();
+      return mass.isPresent()
+          ? mass.get().at().construction(name, uValue, mass.get().of(), facing)
+          : FromUValue.of(name, uValue, leaf, facing, behind);
     }
   }
 }

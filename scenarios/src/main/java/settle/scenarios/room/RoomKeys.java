@@ -82,7 +82,14 @@ public final class RoomKeys {
       Key.optional(
           "openings", new Several(new Keys(OPENING_TABLE)), "windows and outside doors in it");
   public static final Table SURFACE_TABLE =
-      Table.of("a wall, floor or ceiling", SURFACE_NAME, SURFACE_AREA, MakeUp.MASS, OPENINGS)
+      Table.of(
+              "a wall, floor or ceiling",
+              SURFACE_NAME,
+              SURFACE_AREA,
+              MakeUp.LEAF,
+              MakeUp.MASS,
+              MakeUp.MASS_AT,
+              OPENINGS)
           .oneOf(WALL, FLOOR, CEILING)
           .oneOf(SURFACE_CONSTRUCTION, MakeUp.LAYERS, MakeUp.U_VALUE);
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import settle.scenarios.definition.Definitions;
@@ -19,9 +20,12 @@ import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.weather.SiteSection;
+import settle.sim.fabric.Behind;
 import settle.sim.fabric.Boundary;
 import settle.sim.fabric.Construction;
 import settle.sim.fabric.Facing;
+import settle.sim.fabric.FromUValue;
+import settle.sim.fabric.Leaf;
 import settle.sim.fabric.Partition;
 import settle.sim.fabric.Surface;
 import settle.sim.fabric.Window;
@@ -172,7 +176,7 @@ public final class RoomsReader {
     } else if (roomNames.contains(what)) {
       toRooms.add(new ToRoom(room, s, facing, beyond, what));
     } else {
-      surfaceTo(boundary(beyond, what), room, s, facing, part.name() + " to " + what);
+      surfaceTo(beyond, what, room, s, facing);
     }
   }
 
@@ -189,8 +193,9 @@ public final class RoomsReader {
     };
   }
 
-  private void surfaceTo(
-      Boundary boundary, RoomDraft room, Section s, Facing facing, String defaultName) {
+  private void surfaceTo(Value beyond, String what, RoomDraft room, Section s, Facing facing) {
+    Boundary boundary = boundary(beyond, what);
+    String defaultName = facing.name().toLowerCase(Locale.ROOT) + " to " + what;
     String name = room.freeName(s.words(RoomKeys.SURFACE_NAME, defaultName));
     if (s.has(RoomKeys.SURFACE_NAME) && room.isTaken(s.words(RoomKeys.SURFACE_NAME, ""))) {
       s.problem(
@@ -204,8 +209,17 @@ public final class RoomsReader {
       room.feet.add(new WallFeet.Behind(name, gross, openings.toFloor(), boundary.isOutdoors()));
     }
     if (net > 1e-6) {
-      room.surfaces.add(new Surface(name, facing, net, construction(s, facing), boundary));
+      room.surfaces.add(
+          new Surface(name, facing, net, construction(s, facing, behind(what)), boundary));
     }
+  }
+
+  private static Behind behind(String what) {
+    return switch (what) {
+      case Form.Beyond.OUTDOORS -> Behind.OUTDOORS;
+      case Form.Beyond.GROUND -> Behind.GROUND;
+      default -> Behind.ROOM;
+    };
   }
 
   private static double area(RoomDraft room, Section s, Facing facing) {
@@ -291,31 +305,38 @@ public final class RoomsReader {
     return new Window(name, area, type.uValue(), gValue);
   }
 
-  private Construction construction(Section s, Facing facing) {
-    if (s.has(MakeUp.MASS) && !s.has(MakeUp.U_VALUE)) {
-      s.value(MakeUp.MASS)
-          .orElseThrow()
-          .problem("goes with 'U-value' only; layers have their own mass");
-    }
+  private Construction construction(Section s, Facing facing, Behind behind) {
+    MakeUp.refuseWithout(s, MakeUp.U_VALUE);
     Optional<Value> layers = s.value(MakeUp.LAYERS);
     if (layers.isPresent()) {
       return new Construction("own layers", Layers.read(layers.get(), known));
     }
     if (s.has(MakeUp.U_VALUE)) {
-      MakeUp.Lumped lumped = MakeUp.Lumped.read(new Described("own U-value", "", ""), s);
-      if (lumped.uValue() > MakeUp.Lumped.largestUValue(facing)) {
-        s.value(MakeUp.U_VALUE)
-            .orElseThrow()
-            .problem(
-                "found "
-                    + Dimension.TRANSMITTANCE.show(lumped.uValue())
-                    + ", expected at most "
-                    + Dimension.TRANSMITTANCE.show(MakeUp.Lumped.largestUValue(facing))
-                    + ": the surface resistances of ISO 6946 alone allow no more");
-      }
-      return lumped.construction(facing);
+      return byUValue(s, facing, behind).construction(facing, behind);
     }
-    return known.named(s, RoomKeys.SURFACE_CONSTRUCTION, MakeUp.SECTION).construction(facing);
+    return known
+        .named(s, RoomKeys.SURFACE_CONSTRUCTION, MakeUp.SECTION)
+        .construction(facing, behind);
+  }
+
+  private static MakeUp.ByUValue byUValue(Section s, Facing facing, Behind behind) {
+    double uValue = s.number(MakeUp.U_VALUE);
+    String leaf =
+        FromUValue.isMasonry(uValue, Optional.empty(), facing)
+            ? "solid masonry"
+            : Leaf.usual(facing, behind).word();
+    double largest = MakeUp.ByUValue.largestUValue(facing);
+    if (uValue > largest) {
+      s.value(MakeUp.U_VALUE)
+          .orElseThrow()
+          .problem(
+              "found "
+                  + Dimension.TRANSMITTANCE.show(uValue)
+                  + ", expected at most "
+                  + Dimension.TRANSMITTANCE.show(largest)
+                  + ": the surface resistances of ISO 6946 alone allow no more");
+    }
+    return MakeUp.ByUValue.read(new Described("own U-value", "", ""), s, leaf);
   }
 
   /** Joins the rooms and closes what is still open. To be called when all rooms have been read. */
@@ -366,7 +387,7 @@ public final class RoomsReader {
             p.facing(),
             facingInOther,
             area,
-            construction(s, p.facing())));
+            construction(s, p.facing(), Behind.ROOM)));
   }
 
   private String freePartitionName(String wanted) {

@@ -26,6 +26,7 @@ import settle.scenarios.pipes.PipeType;
 import settle.scenarios.source.BoilerType;
 import settle.scenarios.source.HeatPumpType;
 import settle.sim.emitter.PlainPlate;
+import settle.sim.fabric.Behind;
 import settle.sim.fabric.Facing;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.source.BoilerEfficiency;
@@ -49,7 +50,12 @@ class CatalogueTest {
     "suspended timber floor, FLOOR, 0.791",
   })
   void uValuesFollowFromTheLayers(String name, Facing facing, double expected) {
-    assertThat(CATALOGUE.of(MakeUp.SECTION).get(name).construction(facing).uValue(facing))
+    assertThat(
+            CATALOGUE
+                .of(MakeUp.SECTION)
+                .get(name)
+                .construction(facing, Behind.OUTDOORS)
+                .uValue(facing))
         .isCloseTo(expected, within(0.006 * expected));
   }
 

@@ -20,29 +20,6 @@ public record Construction(String name, List<Layer> layers) {
     }
   }
 
-  /**
-   * One lump between two resistances, for an element known only by its U-value and mass.
-   *
-   * @param name what it is called
-   * @param uValue U-value between room and outdoor air [W/(m²K)]
-   * @param arealCapacity heat capacity of the element [J/(m²K)]
-   * @param facing which way it faces: fixes the internal surface resistance contained in the
-   *     U-value
-   * @return the element; its resistance without surfaces is never below 0.01 m²K/W
-   */
-  public static Construction ofUValue(
-      String name, double uValue, double arealCapacity, Facing facing) {
-    double resistance =
-        Math.max(1 / uValue - facing.surfaceResistance() - Facing.EXTERNAL_RESISTANCE, 0.01);
-    double core = resistance * 1e-3;
-    return new Construction(
-        name,
-        List.of(
-            Layer.cavity("inner half", (resistance - core) / 2),
-            new Layer("mass", core, arealCapacity),
-            Layer.cavity("outer half", (resistance - core) / 2)));
-  }
-
   /** Resistance of all layers, surfaces not included [m²K/W]. */
   public double resistance() {
     double sum = 0;

@@ -11,7 +11,7 @@ import settle.sim.fabric.Window;
 
 /**
  * One room as a network of nodes and conductances, before it is solved: air, radiant star, faces
- * and lumps. Faces and star hold no heat.
+ * and lumps. The star holds no heat, nor does a face unless its element's mass sits on it.
  *
  * <p>Links to other rooms (a partition cut in two, an open door) are no conductances of the
  * network: they enter as a heat flow at a node.
@@ -76,9 +76,7 @@ final class RoomNetwork {
     Ladder ladder = Ladder.of(surface.construction(), false, refinement);
     double area = surface.area();
     for (int i = 0; i < ladder.lumps(); i++) {
-      int lump = add(ladder.capacity(i) * area);
-      join(last, lump, area / ladder.resistance(i));
-      last = lump;
+      last = addLump(last, ladder.capacity(i) * area, ladder.resistance(i) / area);
     }
     double rest = ladder.resistance(ladder.lumps());
     if (surface.boundary().isOutdoors()) {
@@ -108,11 +106,26 @@ final class RoomNetwork {
     int last = addFace(name, facing, area);
     for (int k = 0; k < to - from; k++) {
       int i = reversed ? to - 1 - k : from + k;
-      int lump = add(ladder.capacity(i) * area);
-      join(last, lump, area / ladder.resistance(reversed ? i + 1 : i));
-      last = lump;
+      double resistance = ladder.resistance(reversed ? i + 1 : i);
+      last = addLump(last, ladder.capacity(i) * area, resistance / area);
     }
     return last;
+  }
+
+  /**
+   * Adds a lump behind a node, or its heat capacity to that node where nothing resists between
+   * them: a face may hold heat.
+   *
+   * @return where the lump is
+   */
+  private int addLump(int behind, double heatCapacity, double resistance) {
+    if (resistance == 0) {
+      capacity.set(behind, capacity.get(behind) + heatCapacity);
+      return behind;
+    }
+    int lump = add(heatCapacity);
+    join(behind, lump, 1 / resistance);
+    return lump;
   }
 
   private int addFace(String name, Facing facing, double area) {

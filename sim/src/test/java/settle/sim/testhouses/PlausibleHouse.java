@@ -15,10 +15,15 @@ import settle.sim.emitter.Emitter;
 import settle.sim.emitter.Fixing;
 import settle.sim.emitter.PanelEmitter;
 import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.fabric.Behind;
 import settle.sim.fabric.Boundary;
 import settle.sim.fabric.Construction;
 import settle.sim.fabric.Facing;
+import settle.sim.fabric.FromUValue;
 import settle.sim.fabric.Layer;
+import settle.sim.fabric.Leaf;
+import settle.sim.fabric.MassClass;
+import settle.sim.fabric.MassPlace;
 import settle.sim.fabric.Partition;
 import settle.sim.fabric.Surface;
 import settle.sim.fabric.Window;
@@ -116,6 +121,10 @@ public record PlausibleHouse(
 
     private final long seed;
     private final SplittableRandom random;
+
+    /** For what was added later, so that all else in a house stays what it was. */
+    private final SplittableRandom further;
+
     private String sourceKind;
     private String controlKind;
     private String valveKind;
@@ -125,6 +134,7 @@ public record PlausibleHouse(
       this.seed = seed;
       // Neighbouring seeds would begin alike.
       random = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + 0x632BE59BD9B4E019L);
+      further = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + 0x5851F42D4C957F2DL);
     }
 
     private double between(double low, double high) {
@@ -201,6 +211,21 @@ public record PlausibleHouse(
     // Rooms
 
     private Construction wall() {
+      Construction layered = layeredWall();
+      if (further.nextDouble() >= 0.25) {
+        return layered;
+      }
+      // One wall in four is known by its U-value, and by its mass class or by its leaf.
+      double uValue = layered.uValue(Facing.WALL);
+      MassClass mass = MassClass.values()[further.nextInt(MassClass.values().length)];
+      MassPlace place = MassPlace.values()[further.nextInt(MassPlace.values().length)];
+      Leaf leaf = Leaf.values()[further.nextInt(Leaf.values().length)];
+      return further.nextBoolean()
+          ? place.construction("mass " + place, uValue, mass, Facing.WALL)
+          : FromUValue.of("leaf " + leaf, uValue, Optional.of(leaf), Facing.WALL, Behind.OUTDOORS);
+    }
+
+    private Construction layeredWall() {
       Layer plaster = Layer.solid("plaster", 0.013, 0.57, 1300, 1000);
       Layer board = Layer.solid("board", 0.0125, 0.21, 700, 1000);
       return switch (random.nextInt(5)) {

@@ -2,9 +2,12 @@ package settle.sim.validation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import settle.sim.fabric.Behind;
 import settle.sim.fabric.Boundary;
 import settle.sim.fabric.Construction;
 import settle.sim.fabric.Facing;
+import settle.sim.fabric.FromUValue;
 import settle.sim.fabric.Layer;
 import settle.sim.fabric.Surface;
 import settle.sim.fabric.Window;
@@ -160,7 +163,8 @@ final class SteppedRoomRows implements RowGroup {
    */
   private static void heatLoad(List<Row> rows) {
     double bridges = 0.05;
-    Construction wall = Construction.ofUValue("wall", 0.30 + bridges, 60_000, Facing.WALL);
+    Construction wall =
+        FromUValue.of("wall", 0.30 + bridges, Optional.empty(), Facing.WALL, Behind.OUTDOORS);
     List<Surface> surfaces =
         List.of(
             new Surface("wall", Facing.WALL, 16.2, wall, new Boundary.Outdoors()),

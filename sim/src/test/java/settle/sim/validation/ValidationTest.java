@@ -47,6 +47,7 @@ class ValidationTest {
           new ReferenceSolutionRows(),
           new SteppedFabricRows(),
           new SteppedRoomRows(),
+          new LeafRows(),
           new SteppedEmitterRows(),
           new ValveRows(),
           new BenchRows(),
