@@ -28,6 +28,7 @@ import settle.sim.room.Room;
 import settle.sim.source.Boiler;
 import settle.sim.source.IdealSource;
 import settle.sim.valve.FixedOpening;
+import settle.sim.valve.HeadWater;
 import settle.sim.valve.WaxValve;
 import settle.sim.weather.Weather;
 
@@ -447,6 +448,29 @@ class ScenarioReaderTest {
     assertThat(house.source().flowSetPoint()).isEqualTo(60);
     assertThat(house.distribution().pump().head(0, house.water().density()))
         .isCloseTo(1.5 * 9806.65, within(1e-9));
+  }
+
+  @Test
+  void aHeadAtTheFootOfTheWallsIsCoolerThanTheRoomUnlessSaid() throws Exception {
+    assertThat(head(read(house("", FLOW))).bias()).isEqualTo(-0.3, within(EXACT));
+    assertThat(read(house("", FLOW)).defaultsUsed())
+        .extracting(DefaultUsed::key)
+        .contains("head bias");
+    String valves =
+        "valves: {covered: {kind: thermostatic, head bias: 2 K, head water: 0.1 kg, head cooling: 10 min}}";
+    String covered = house("", FLOW + "\n" + valves).replace("8 m}", "8 m, valve: covered}");
+    assertThat(head(read(covered)).bias()).isEqualTo(2, within(EXACT));
+    assertThat(head(read(covered)).headWater()).isEqualTo(new HeadWater(0.1, 600));
+    String here = covered.replace("valve: covered", "valve: covered, head bias: 1 K");
+    assertThat(head(read(here)).bias()).isEqualTo(1, within(EXACT));
+    String radiator =
+        house("", FLOW).replace("skirting 140, length: 8 m", "type 22 600 mm, length: 1 m");
+    assertThat(head(read(radiator)).bias()).isZero();
+    assertThat(head(read(radiator)).headWater()).isEqualTo(HeadWater.USUAL);
+  }
+
+  private static WaxValve head(Scenario scenario) {
+    return (WaxValve) scenario.house().arrangements().get(0).branches().get(0).valve();
   }
 
   @Test

@@ -89,7 +89,11 @@ public record EmitterLaw(double exponent, double metalSpecificHeat, double radia
   private static final int RADIATOR_CELLS = 5;
 
   static EmitterLaw read(Section s) {
-    return new EmitterLaw(s.number(EXPONENT), s.number(METAL_HEAT), s.number(RADIANT_SHARE));
+    return read(s, METAL_HEAT);
+  }
+
+  static EmitterLaw read(Section s, Key metalHeat) {
+    return new EmitterLaw(s.number(EXPONENT), s.number(metalHeat), s.number(RADIANT_SHARE));
   }
 
   /** A radiator by its output [W], water [m3] and metal [kg]; its length [m], if it has one. */

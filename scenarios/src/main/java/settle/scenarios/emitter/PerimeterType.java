@@ -41,6 +41,16 @@ public record PerimeterType(
     double upperConnection)
     implements EmitterType {
 
+  private static final Key METAL_HEAT =
+      Key.optional(
+              EmitterLaw.METAL_HEAT.name(),
+              EmitterLaw.METAL_HEAT.form(),
+              EmitterLaw.METAL_HEAT.about())
+          .orElse("900 J/kgK", "aluminium, handbook value; EN ISO 10456 has 880");
+
+  /** Specific heat by which metal is typed [J/(kg K)]: the default, aluminium. */
+  private static final double ALUMINIUM = 900;
+
   private static final Key FACE_HEIGHT =
       Key.required(
           "face height",
@@ -74,7 +84,7 @@ public record PerimeterType(
               EmitterLaw.EXPONENT,
               EmitterLaw.WATER_PER_METRE,
               EmitterLaw.METAL_PER_METRE,
-              EmitterLaw.METAL_HEAT,
+              METAL_HEAT,
               EmitterLaw.RADIANT_SHARE,
               FACE_HEIGHT,
               FACE_DEPTH,
@@ -98,7 +108,7 @@ public record PerimeterType(
         new PerimeterType(
             described,
             s.number(EmitterLaw.OUTPUT_PER_METRE),
-            EmitterLaw.read(s),
+            EmitterLaw.read(s, METAL_HEAT),
             s.number(EmitterLaw.WATER_PER_METRE),
             s.number(EmitterLaw.METAL_PER_METRE),
             s.number(FACE_HEIGHT),
@@ -133,8 +143,8 @@ public record PerimeterType(
         .put(EmitterLaw.OUTPUT_PER_METRE, skirting.ratedOutputPerMetre())
         .put(EmitterLaw.EXPONENT, skirting.exponent())
         .put(EmitterLaw.WATER_PER_METRE, skirting.waterPerMetre())
-        .put(EmitterLaw.METAL_PER_METRE, skirting.metalCapacityPerMetre() / EmitterLaw.STEEL)
-        .put(EmitterLaw.METAL_HEAT, EmitterLaw.STEEL)
+        .put(EmitterLaw.METAL_PER_METRE, skirting.metalCapacityPerMetre() / ALUMINIUM)
+        .put(METAL_HEAT, ALUMINIUM)
         .put(EmitterLaw.RADIANT_SHARE, skirting.radiantFraction())
         .put(FACE_HEIGHT, skirting.face().height())
         .put(FACE_DEPTH, skirting.face().depth())

@@ -192,7 +192,7 @@ final class ArrangementsReader {
               room.name,
               name,
               emitter,
-              valveType.placed(keys, room.want),
+              valveType.placed(keys, room.want, type.runsAlongWalls()),
               lockshield(),
               pipe(),
               pipePlace(),

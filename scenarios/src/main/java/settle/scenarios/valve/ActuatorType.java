@@ -60,7 +60,7 @@ record ActuatorType(
   }
 
   @Override
-  public Valve placed(OwnOrCommon keys, double want) {
+  public Valve placed(OwnOrCommon keys, double want, boolean nearFloor) {
     return new OnOffActuator(
         described.name(),
         ValveKeys.setPoint(this, keys, want),

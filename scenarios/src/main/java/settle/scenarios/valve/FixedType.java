@@ -26,7 +26,7 @@ record FixedType(Described described, FixedOpening valve) implements ValveType {
                   described, new FixedOpening(described.name(), s.number(ValveKeys.KV_OPEN))));
 
   @Override
-  public Valve placed(OwnOrCommon keys, double want) {
+  public Valve placed(OwnOrCommon keys, double want, boolean nearFloor) {
     keys.refuse(
         "'" + described.name() + "' has no head to set",
         ValveKeys.SET,

@@ -80,7 +80,7 @@ record MotorType(
   }
 
   @Override
-  public Valve placed(OwnOrCommon keys, double want) {
+  public Valve placed(OwnOrCommon keys, double want, boolean nearFloor) {
     return new MotorHead(
         described.name(),
         ValveKeys.setPoint(this, keys, want),

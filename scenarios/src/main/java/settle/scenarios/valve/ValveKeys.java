@@ -15,6 +15,12 @@ import settle.sim.valve.RoomSensing;
 /** What several kinds of valves say of themselves, and what an arrangement says of a head. */
 public final class ValveKeys {
 
+  /**
+   * How much warmer than the room it is about a head near the floor [K]: a metre below the middle
+   * of the room, at the gradient of a room heated along the foot of its walls.
+   */
+  private static final double NEAR_FLOOR = -0.3;
+
   static final Key KV_OPEN =
       Key.optional("Kvs", Forms.FLOW_COEFFICIENT, "flow coefficient fully open")
           .orElse("0.8 m³/h", "typical straight 15 mm body, " + PRACTICE);
@@ -34,7 +40,7 @@ public final class ValveKeys {
                       "from a draught to a curtain over a hot emitter")
                   .usually(-3, 6),
               "how much warmer than the room it is where the head sits")
-          .orElse("0 K", "a head in free air, " + PRACTICE);
+          .orElse("0 K", "a head in free air; an arrangement says where it sits, " + PRACTICE);
 
   // Of a controller.
 
@@ -71,9 +77,21 @@ public final class ValveKeys {
   public static final Key HEAD_BIAS =
       Key.optional(
               "head bias", BIAS.form(), "how much warmer than the room it is where this head sits")
-          .orElse("that of the valve");
+          .orElse(
+              "that of the valve; where that says none, 0 K in free air and "
+                  + Dimension.TEMPERATURE_DIFFERENCE.show(NEAR_FLOOR)
+                  + " at an emitter along the foot of the walls; "
+                  + PRACTICE);
 
   private ValveKeys() {}
+
+  /** How much warmer than the room it is about a head of which nothing is said [K]. */
+  static double placedBias(OwnOrCommon keys, boolean nearFloor) {
+    if (nearFloor && !keys.has(HEAD_BIAS)) {
+      keys.own().note(HEAD_BIAS, Dimension.TEMPERATURE_DIFFERENCE.show(NEAR_FLOOR));
+    }
+    return nearFloor ? NEAR_FLOOR : 0;
+  }
 
   static RoomSensing sensing(Section s) {
     return s.choice(SENSES).equals("air") ? RoomSensing.AIR : RoomSensing.OPERATIVE;

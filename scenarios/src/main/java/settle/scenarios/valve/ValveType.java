@@ -17,8 +17,9 @@ public interface ValveType extends Defined {
    *
    * @param keys what the arrangement says of it
    * @param want what its room is wanted at [°C]
+   * @param nearFloor whether it is at an emitter along the foot of the walls
    */
-  Valve placed(OwnOrCommon keys, double want);
+  Valve placed(OwnOrCommon keys, double want, boolean nearFloor);
 
   /** What is to be said of one that keeps its room colder than it is wanted [°C], if anything. */
   default Optional<String> doubt(Valve placed, double want) {

@@ -13,6 +13,7 @@ import settle.scenarios.format.Section;
 import settle.scenarios.format.Table;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.units.Times;
+import settle.sim.valve.HeadWater;
 import settle.sim.valve.KnobScale;
 import settle.sim.valve.Valve;
 import settle.sim.valve.WaxValve;
@@ -22,8 +23,9 @@ import settle.sim.valve.WaxValve;
  *
  * @param described its name and source
  * @param pattern everything but the set-point
+ * @param saysBias whether it says how warm it is about its head
  */
-record WaxType(Described described, WaxValve pattern) implements ValveType {
+record WaxType(Described described, WaxValve pattern, boolean saysBias) implements ValveType {
 
   /** Any set-point: the pattern has none of its own [°C]. */
   private static final double UNSET = 20;
@@ -60,6 +62,19 @@ record WaxType(Described described, WaxValve pattern) implements ValveType {
               Forms.of(Dimension.SLOPE, 0, 0.5, "none to half the water's").usually(0, 0.06),
               "shift of the sensed temperature per kelvin of water temperature")
           .orElse("0.0233 K/K", "0.7 K for 30 K, inside the limit of EN 215 (1.5 K, from memory)");
+  private static final Key HEAD_WATER =
+      Key.optional(
+              "head water",
+              Forms.of(Dimension.MASS, 1e-4, 10, "a drop to the body of a large valve")
+                  .usually(0.01, 0.3),
+              "water in the body that warms the head: passing water renews it")
+          .orElse("0.05 kg", "a 15 mm body, " + PRACTICE);
+  private static final Key HEAD_COOLING =
+      Key.optional(
+              "head cooling",
+              Forms.of(Dimension.DURATION, 1, Times.DAY, "a second to a day").usually(120, 3600),
+              "time constant with which that water cools to the room while it stands")
+          .orElse("20 min", PRACTICE);
   private static final Key PRESSURE_INFLUENCE =
       Key.optional(
               "pressure influence",
@@ -86,6 +101,8 @@ record WaxType(Described described, WaxValve pattern) implements ValveType {
               SECOND_LAG,
               DEAD_TIME,
               WATER_INFLUENCE,
+              HEAD_WATER,
+              HEAD_COOLING,
               ValveKeys.BIAS,
               PRESSURE_INFLUENCE,
               ValveKeys.SENSES),
@@ -111,17 +128,20 @@ record WaxType(Described described, WaxValve pattern) implements ValveType {
             s.number(PROPORTIONAL_BAND),
             s.number(HYSTERESIS),
             new WaxValve.Lags(s.number(LAG), s.number(SECOND_LAG), s.number(DEAD_TIME)),
+            new HeadWater(s.number(HEAD_WATER), s.number(HEAD_COOLING)),
             s.number(WATER_INFLUENCE),
             s.number(ValveKeys.BIAS),
             s.number(PRESSURE_INFLUENCE),
             kvNominal,
             kvOpen,
-            ValveKeys.sensing(s)));
+            ValveKeys.sensing(s)),
+        s.has(ValveKeys.BIAS));
   }
 
   @Override
-  public Valve placed(OwnOrCommon keys, double want) {
-    double bias = keys.numberIfWritten(ValveKeys.HEAD_BIAS).orElse(pattern.bias());
+  public Valve placed(OwnOrCommon keys, double want, boolean nearFloor) {
+    double bias = saysBias ? pattern.bias() : ValveKeys.placedBias(keys, nearFloor);
+    bias = keys.numberIfWritten(ValveKeys.HEAD_BIAS).orElse(bias);
     Section knob = keys.with(ValveKeys.KNOB, ValveKeys.SET);
     double setPoint =
         knob.has(ValveKeys.KNOB)

@@ -3,18 +3,6 @@ package settle.sim.valve;
 /** The laws of a thermostatic valve at rest. */
 public final class CapacityCurve {
 
-  /**
-   * Water held at the valve body [kg], which takes the passing water's temperature; common
-   * practice, no source.
-   */
-  static final double BODY_WATER = 0.05;
-
-  /**
-   * Time constant with which standing water at the valve cools to the room [s]; common practice, no
-   * source.
-   */
-  static final double BODY_COOLING = 1200;
-
   private CapacityCurve() {}
 
   /**
@@ -59,21 +47,5 @@ public final class CapacityCurve {
       double setPoint, double pressureInfluence, double pressureDrop) {
     double above = (pressureDrop - WaxValve.SCALE_PRESSURE) / 1e5;
     return setPoint - pressureInfluence * Math.max(above, 0);
-  }
-
-  /**
-   * Temperature at rest of the water about a head: m/M (T_in - T_w) + (T_a - T_w)/tau_w = 0.
-   *
-   * @param massFlow m through the valve [kg/s]
-   * @param inlet temperature of the water entering [°C]; ignored without flow
-   * @param air of the room [°C]
-   * @return T_w [°C]
-   */
-  public static double headWater(double massFlow, double inlet, double air) {
-    if (!(massFlow > 0)) {
-      return air;
-    }
-    double renewal = massFlow / BODY_WATER;
-    return (renewal * inlet + air / BODY_COOLING) / (renewal + 1 / BODY_COOLING);
   }
 }

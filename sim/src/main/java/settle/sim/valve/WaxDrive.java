@@ -40,6 +40,7 @@ final class WaxDrive implements ValveDrive {
   private final double lag;
   private final double secondLag;
   private final double deadTime;
+  private final HeadWater body;
   private final double waterInfluence;
   private final double bias;
   private final double pressureInfluence;
@@ -85,6 +86,7 @@ final class WaxDrive implements ValveDrive {
     lag = valve.lags().timeConstant();
     secondLag = valve.lags().secondTimeConstant();
     deadTime = valve.lags().deadTime();
+    body = valve.headWater();
     waterInfluence = valve.waterInfluence();
     bias = valve.bias();
     pressureInfluence = valve.pressureInfluence();
@@ -127,10 +129,9 @@ final class WaxDrive implements ValveDrive {
       double inlet,
       double pressureDrop) {
     // dT_w/dt = m/M (T_in - T_w) + (T_a - T_w)/tau_w
-    double renewal = massFlow / CapacityCurve.BODY_WATER;
-    double rate = renewal + 1 / CapacityCurve.BODY_COOLING;
-    double settled =
-        massFlow > 0 ? (renewal * inlet + air / CapacityCurve.BODY_COOLING) / rate : air;
+    double renewal = massFlow / body.mass();
+    double rate = renewal + 1 / body.cooling();
+    double settled = massFlow > 0 ? (renewal * inlet + air / body.cooling()) / rate : air;
     double x = rate * length;
     double left = x < 40 ? Math.exp(-x) : 0;
     double meanWater = settled + (water - settled) * (1 - left) / x;

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param proportionalBand X_p: from nominal flow to shut [K], > 0
  * @param play w: full width of the play [K], >= 0
  * @param lags how late the head follows what it senses
+ * @param headWater the water about the head
  * @param waterInfluence b: shift of the sensed temperature per kelvin of water temperature [K/K]
  * @param bias d_bias: how much warmer than the room it is where the head sits [K]
  * @param pressureInfluence d_p: fall of the set-point per bar of differential pressure above 0.1
@@ -25,6 +26,7 @@ public record WaxValve(
     double proportionalBand,
     double play,
     Lags lags,
+    HeadWater headWater,
     double waterInfluence,
     double bias,
     double pressureInfluence,
@@ -55,6 +57,34 @@ public record WaxValve(
     require(name, lags.secondTimeConstant >= 0, "second time constant must be >= 0 s");
     require(name, lags.deadTime >= 0, "dead time must be >= 0 s");
     require(name, kvNominal > 0 && kvMaximum >= kvNominal, "need 0 < Kv nominal <= Kvs");
+  }
+
+  /** One with the usual water about its head. */
+  public WaxValve(
+      String name,
+      double setPoint,
+      double proportionalBand,
+      double play,
+      Lags lags,
+      double waterInfluence,
+      double bias,
+      double pressureInfluence,
+      double kvNominal,
+      double kvMaximum,
+      RoomSensing sensing) {
+    this(
+        name,
+        setPoint,
+        proportionalBand,
+        play,
+        lags,
+        HeadWater.USUAL,
+        waterInfluence,
+        bias,
+        pressureInfluence,
+        kvNominal,
+        kvMaximum,
+        sensing);
   }
 
   /** This valve where it is so much warmer than in the room [K]. */
@@ -95,7 +125,7 @@ public record WaxValve(
   /** What the head senses at rest, where it stands in its play taken for warmth [°C]. */
   private double sensed(AtRest at) {
     double local = at.felt(sensing) + at.play() * play / 2;
-    double hot = CapacityCurve.headWater(at.massFlow(), at.inlet(), at.air());
+    double hot = headWater.atRest(at.massFlow(), at.inlet(), at.air());
     double body = at.air() + at.duty() * (hot - at.air());
     return CapacityCurve.sensed(local, waterInfluence, body, bias);
   }
@@ -122,6 +152,7 @@ public record WaxValve(
         proportionalBand,
         play,
         lags,
+        headWater,
         waterInfluence,
         warmer,
         pressureInfluence,

@@ -22,8 +22,8 @@ import settle.sim.source.Boiler;
 import settle.sim.source.Buffer;
 import settle.sim.source.HeatPump;
 import settle.sim.source.Source;
-import settle.sim.valve.CapacityCurve;
 import settle.sim.valve.FixedOpening;
+import settle.sim.valve.HeadWater;
 import settle.sim.valve.MotorHead;
 import settle.sim.valve.OnOffActuator;
 import settle.sim.valve.RoomSensing;
@@ -315,9 +315,9 @@ class RestStatusTest {
   /** A trickle does not make the water about the head as hot as it comes. */
   @Test
   void theWaterAboutAHeadIsBetweenWhatComesAndTheRoom() {
-    assertThat(CapacityCurve.headWater(0, 60, 20)).isEqualTo(20);
-    assertThat(CapacityCurve.headWater(0.05 / 1200, 60, 20)).isCloseTo(40, within(1e-9));
-    assertThat(CapacityCurve.headWater(0.05, 60, 20)).isCloseTo(60, within(0.1));
+    assertThat(HeadWater.USUAL.atRest(0, 60, 20)).isEqualTo(20);
+    assertThat(HeadWater.USUAL.atRest(0.05 / 1200, 60, 20)).isCloseTo(40, within(1e-9));
+    assertThat(HeadWater.USUAL.atRest(0.05, 60, 20)).isCloseTo(60, within(0.1));
   }
 
   /** Two heads of one room each undo what the other did; both are found all the same. */

@@ -39,9 +39,6 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
   /** Cold end of the excess range [K]. */
   private static final double LEAST = 1e-9;
 
-  private static final double BODY_WATER = 0.05;
-  private static final double BODY_COOLING = 1200;
-
   private final House house;
   private final List<Branch> branches;
   private final int rooms;
@@ -380,8 +377,8 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
       double sensed = CapacityCurve.sensed(local, wax.waterInfluence(), y[bodyAt + b], wax.bias());
       dy[headAt + b] = (sensed - y[headAt + b]) / wax.lags().timeConstant();
       dy[bodyAt + b] =
-          massFlow[b] / BODY_WATER * (flowSetPoint - y[bodyAt + b])
-              + (y[r] - y[bodyAt + b]) / BODY_COOLING;
+          massFlow[b] / wax.headWater().mass() * (flowSetPoint - y[bodyAt + b])
+              + (y[r] - y[bodyAt + b]) / wax.headWater().cooling();
       dy[integralAt + b] = massFlow[b];
       dy[integralAt + count + b] = massFlow[b] * returning[b];
     }

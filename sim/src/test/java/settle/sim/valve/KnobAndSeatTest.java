@@ -50,11 +50,11 @@ class KnobAndSeatTest {
   /** A trickle of 0.1 g/s renews 50 g in 500 s, the room cools it in 1200 s: 48.2 °C between. */
   @Test
   void waterAtTheHeadLiesBetweenInletAndRoom() {
-    assertThat(CapacityCurve.headWater(1e-4, 60, 20))
+    assertThat(HeadWater.USUAL.atRest(1e-4, 60, 20))
         .isCloseTo((60.0 / 500 + 20.0 / 1200) / (1.0 / 500 + 1.0 / 1200), within(1e-9))
         .isCloseTo(48.235, within(1e-3));
-    assertThat(CapacityCurve.headWater(1, 60, 20)).isCloseTo(60, within(0.01));
-    assertThat(CapacityCurve.headWater(0, 60, 20)).isEqualTo(20);
+    assertThat(HeadWater.USUAL.atRest(1, 60, 20)).isCloseTo(60, within(0.01));
+    assertThat(HeadWater.USUAL.atRest(0, 60, 20)).isEqualTo(20);
   }
 
   @Test
