@@ -150,7 +150,7 @@ public final class SyntheticPlant {
             43.5,
             38.2,
             41.0,
-            OptionalDouble.empty(),
+            Optional.empty(),
             new CyclingFigures(
                 count,
                 count / hours,

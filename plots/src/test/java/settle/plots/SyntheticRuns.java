@@ -259,6 +259,7 @@ public final class SyntheticRuns {
           i == 0 ? Double.NaN : house.weather().outdoorAt(time[i]));
       set(columns, HouseColumn.FLOW, i, call ? 67 + wave : Double.NaN);
       set(columns, HouseColumn.RETURN, i, call ? 47 + 6 * a + wave : Double.NaN);
+      set(columns, HouseColumn.SOURCE_RETURN, i, call ? 48 + 5 * a + wave : Double.NaN);
       set(
           columns,
           HouseColumn.SOURCE_HEAT,
@@ -283,7 +284,8 @@ public final class SyntheticRuns {
             66.8,
             47.1 + 6 * a,
             52.4 + 6 * a,
-            OptionalDouble.of(0.93 - 0.2 * a),
+            Optional.of(
+                new PlantFigures.BurnerFigures(0.21 - 0.1 * a, 0.93 - 0.2 * a, 48.3 + 5 * a)),
             new CyclingFigures(
                 50, 1.1, 4, OptionalDouble.of(240), 3600, 0, 0, 0.05, OptionalDouble.empty()),
             total * 3.6e6,

@@ -104,8 +104,8 @@ class ExampleRunsTest {
     double tooWarm = room(house, asFound, "bathroom").droop();
     assertThat(tooWarm).isLessThan(-2);
     assertThat(room(house, balanced, "bathroom").droop()).isGreaterThan(tooWarm / 2);
-    assertThat(asFound.plant().condensingShare().orElseThrow()).isLessThan(0.5);
-    assertThat(balanced.plant().condensingShare().orElseThrow()).isGreaterThan(0.95);
+    assertThat(asFound.plant().belowDewPoint().orElseThrow()).isLessThan(0.5);
+    assertThat(balanced.plant().belowDewPoint().orElseThrow()).isGreaterThan(0.8);
   }
 
   @Test

@@ -16,6 +16,7 @@ import settle.sim.hydraulics.Pump;
 import settle.sim.source.BackupHeater;
 import settle.sim.source.Buffer;
 import settle.sim.source.Defrost;
+import settle.sim.source.Exchanger;
 import settle.sim.source.HeatPumpPerformance;
 import settle.sim.source.Source;
 
@@ -53,6 +54,9 @@ final class PlantInputs {
     add("source", named + ", " + power(source, flow));
     if (source.switchingBand() > 0) {
       add("source: switching", switching(source));
+    }
+    if (!source.exchanger().equals(Exchanger.UNLIMITED)) {
+      add("source: exchanger", exchanger(source.exchanger()));
     }
     source.defrost().ifPresent(d -> add("source: defrost", defrost(d)));
     source.backup().ifPresent(b -> add("source: backup heater", backup(b)));
@@ -95,6 +99,22 @@ final class PlantInputs {
                 + Dimension.DURATION.show(source.overRunTime()))
         + flow
         + highest;
+  }
+
+  private String exchanger(Exchanger exchanger) {
+    List<String> words = new ArrayList<>();
+    if (exchanger.leastFlow() > 0) {
+      words.add("a by-pass keeps " + litresPerHour(exchanger.leastFlow()) + " through it");
+    }
+    if (Double.isFinite(exchanger.largestDrop())) {
+      words.add(
+          "turns down at a drop of "
+              + Dimension.TEMPERATURE_DIFFERENCE.show(exchanger.largestDrop()));
+    }
+    if (exchanger.startInput() > 0) {
+      words.add("a start costs " + Dimension.ENERGY.show(exchanger.startInput()) + " of gas");
+    }
+    return String.join("; ", words);
   }
 
   private static String switching(double band) {

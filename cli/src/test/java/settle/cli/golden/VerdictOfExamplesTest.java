@@ -32,8 +32,8 @@ class VerdictOfExamplesTest {
         .containsExactly(sufficing.get(0).at("words").words());
     ApprovedAnswer balanced = arrangements.get(1);
     assertThat(balanced.at("keepsUp").yes()).isTrue();
-    assertThat(balanced.at("boiler", "condensingShare").number())
-        .isGreaterThan(found.at("boiler", "condensingShare").number() + 0.3);
+    assertThat(balanced.at("boiler", "returnBelowDewPointShare").number())
+        .isGreaterThan(found.at("boiler", "returnBelowDewPointShare").number() + 0.3);
   }
 
   @Test

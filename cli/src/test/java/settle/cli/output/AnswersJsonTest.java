@@ -28,6 +28,9 @@ class AnswersJsonTest {
       """
       arrangements arrangements.boiler arrangements.boiler.capacityW arrangements.boiler.condensingShare
       arrangements.boiler.cyclesAboveOutdoorC arrangements.boiler.doubts arrangements.boiler.efficiency
+      arrangements.boiler.returnBelowDewPointShare
+      arrangements.season.asControlled.returnBelowDewPointShare
+      arrangements.season.atLeastFlow.returnBelowDewPointShare
       arrangements.boiler.flowAskedC arrangements.boiler.flowNeededC arrangements.boiler.loadW arrangements.boiler.unit
       arrangements.comfort arrangements.comfort.airC arrangements.comfort.dissatisfiedShare
       arrangements.comfort.predictedMeanVote arrangements.comfort.radiantC arrangements.comfort.room

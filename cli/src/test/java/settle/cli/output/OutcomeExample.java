@@ -165,7 +165,7 @@ final class OutcomeExample {
             54.8,
             43.1,
             48,
-            OptionalDouble.empty(),
+            Optional.empty(),
             new CyclingFigures(
                 3, 1.25, 2, OptionalDouble.of(450), 1800, 4, 90, 0.046, OptionalDouble.of(0.061)),
             1.584e8,

@@ -230,11 +230,23 @@ public final class RunFigures {
             .number("returnPeak", Unit.CELSIUS, PlantFigures::returnPeak)
             .as("Peak return")
             .maybe("condensing", Unit.SHARE, PlantFigures::condensingShare)
-            .as("Condensing")
+            .as("Condensed")
             .where(p -> house.source().carrier() == Carrier.GAS)
             .meaning(
-                "share of this run’s heat made with the return below the dew point; that of"
+                "share of the flue’s vapour that condensed in this run, over the gas burnt; that of"
                     + " verdict differs, being for a whole season")
+            .maybe("returnBelowDewPoint", Unit.SHARE, PlantFigures::belowDewPoint)
+            .as("Below dew point")
+            .where(p -> house.source().carrier() == Carrier.GAS)
+            .meaning(
+                "share of the firing time with the water that enters the boiler below the dew point"
+                    + " of its flue; just below it next to nothing condenses")
+            .maybe("boilerReturn", Unit.CELSIUS, PlantFigures::entering)
+            .as("Into boiler")
+            .where(p -> house.source().carrier() == Carrier.GAS)
+            .meaning(
+                "mean of the water that enters the boiler while it fires, flow mixed into it by its"
+                    + " by-pass where too little comes back")
             .number("sourceHeat", Unit.KILOWATT_HOURS, PlantFigures::sourceHeat)
             .as("Heat")
             .number("backupHeat", Unit.KILOWATT_HOURS, PlantFigures::backupHeat)

@@ -331,6 +331,7 @@ public final class VerdictFigures {
           .maybe("flowNeeded", Unit.CELSIUS, BoilerAnswer::flowNeeded)
           .maybe("cyclesAboveOutdoor", Unit.CELSIUS, BoilerAnswer::cyclesAbove)
           .number("condensing", Unit.SHARE, BoilerAnswer::condensingShare)
+          .number("returnBelowDewPoint", Unit.SHARE, BoilerAnswer::belowDewPoint)
           .number("efficiency", Unit.NONE, BoilerAnswer::efficiency)
           .texts("doubts", b -> Notices.each(b.doubts()));
 
@@ -344,6 +345,7 @@ public final class VerdictFigures {
           .number("cost", Unit.NONE, y -> taken(y).cost())
           .number("carbon", Unit.KILOGRAMS, y -> taken(y).carbon())
           .maybe("condensing", Unit.SHARE, Season.Year::condensingShare)
+          .maybe("returnBelowDewPoint", Unit.SHARE, Season.Year::belowDewPoint)
           .number("belowLeastOutput", Unit.HOURS, y -> 3600 * y.hoursBelowMinimum());
 
   private static Season.Consumption taken(Season.Year year) {

@@ -53,19 +53,20 @@ record FlowAndReturn(Comparison comparison, TimeWindow window) {
   }
 
   private Panel returning() {
-    List<Curve> curves = curves(HouseColumn.RETURN);
     OptionalDouble dewPoint = comparison.house().source().dewPoint();
+    boolean burns = dewPoint.isPresent();
+    List<Curve> curves = curves(burns ? HouseColumn.SOURCE_RETURN : HouseColumn.RETURN);
     double coldest = Overlaid.least(curves);
     double mark =
         dewPoint.orElse(
             Double.isFinite(coldest) ? coldest : comparison.house().source().flowSetPoint());
     return panel(
-        "return",
+        burns ? "return into the boiler" : "return",
         curves,
         axis(curves, mark),
         List.of(),
         dewPoint,
-        "flue dew point " + Quantities.setting(mark) + ": condensing below");
+        "flue dew point " + Quantities.setting(mark) + ": nothing condenses above");
   }
 
   /** Curves upon what lies below them, and a level with what it means, if there is one. */

@@ -90,7 +90,8 @@ public record Meanings(Comparison comparison) {
               && plant.condensingShare().isPresent()) {
             text +=
                 say(
-                    ", and {} of the heat is made with a return cool enough to condense",
+                    "; it enters the boiler at {} while that fires, and {} of the flue's vapour condenses",
+                    Quantities.temperature(plant.entering().orElseThrow()),
                     Quantities.share(plant.condensingShare().getAsDouble()));
           }
           return text + ".";

@@ -168,7 +168,7 @@ public final class Notices {
       case TOO_SMALL -> tooSmall();
       case CONDENSES_LITTLE ->
           say(
-              "{} of its heat is made while condensing: lower the flow temperature, or reduce the flow so that the water cools further",
+              "{} of its flue's vapour condenses: lower the flow temperature; less flow cools the water further only down to what its by-pass keeps going",
               percent(0));
       case MODULATES_TOO_LITTLE ->
           say(

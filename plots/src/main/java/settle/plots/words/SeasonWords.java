@@ -35,7 +35,7 @@ record SeasonWords(House house, Season season) {
         season.climate().climate(),
         Quantities.setting(season.climate().designOutdoor()),
         house.source().carrier() == Carrier.GAS
-            ? " The condensing share is calculated at rest over that season. A run by compare gives another: that of its own days, with starts and warm-ups that send hotter or cooler water back."
+            ? " The share of vapour condensed is calculated at rest over that season. A run by compare gives another: that of its own days, with starts and warm-ups that send hotter or cooler water back."
             : "");
   }
 

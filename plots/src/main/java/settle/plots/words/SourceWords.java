@@ -90,7 +90,9 @@ final class SourceWords {
         .append(Quantities.share(boiler.efficiency()))
         .append(" efficient over the season (gross), ")
         .append(Quantities.share(boiler.condensingShare()))
-        .append(" of its heat made while condensing.")
+        .append(" of its flue's vapour condensed, ")
+        .append(Quantities.share(boiler.belowDewPoint()))
+        .append(" of its firing time with the return below the dew point.")
         .append(days(boiler.days()))
         .toString();
   }

@@ -324,11 +324,15 @@ public record Verdict(House house, RunResult result) {
             .append(" on average");
     if (plant.condensingShare().isPresent() && house.source().dewPoint().isPresent()) {
       water
-          .append("; ")
-          .append(Quantities.share(plant.condensingShare().getAsDouble()))
-          .append(" of the heat is made with the return below the dew point of ")
+          .append("; water of ")
+          .append(Quantities.temperature(plant.entering().orElseThrow()))
+          .append(" enters the boiler while it fires, below the dew point of ")
           .append(Quantities.setting(house.source().dewPoint().getAsDouble()))
-          .append(", so condensing");
+          .append(" for ")
+          .append(Quantities.share(plant.belowDewPoint().orElseThrow()))
+          .append(" of that time, and ")
+          .append(Quantities.share(plant.condensingShare().getAsDouble()))
+          .append(" of the flue's vapour condenses");
     }
     sentences.add(water.append(".").toString());
     sentences.addAll(new PlantVerdict(house, result).sentences());

@@ -94,7 +94,7 @@ class ChartsTest {
     }
     assertThat(chart("rooms").drawing().words()).contains("never", "want", "within 0.5 K of want");
     assertThat(chart("flow-and-return").drawing().words())
-        .contains("flue dew point 55 °C: condensing below");
+        .contains("flue dew point 55 °C: nothing condenses above");
   }
 
   @Test

@@ -39,7 +39,7 @@ class MeaningsTest {
   void theBoilerIsToldFromItsReturn() {
     assertThat(warm.ofFlowAndReturn())
         .contains(
-            "water returns at 47.1 °C on average and at most at 52.4 °C, and 93 % of the heat is made with a return cool enough to condense");
+            "water returns at 47.1 °C on average and at most at 52.4 °C; it enters the boiler at 48.3 °C while that fires, and 21 % of the flue's vapour condenses");
     assertThat(warm.ofFirstHours())
         .contains("the source starts 1.1 times an hour, and its shortest firing lasts 4 min");
   }

@@ -119,7 +119,7 @@ class PlantVerdictTest {
             p.flowMean(),
             p.returnMean(),
             p.returnPeak(),
-            p.condensingShare(),
+            p.burner(),
             new CyclingFigures(
                 c.starts(),
                 c.startsPerHour(),

@@ -88,7 +88,7 @@ class VerdictTest {
     assertThat(String.join(" ", new Verdict(house, run).sentences()))
         .contains("leaves the source at 66.8 °C and returns at 47.1 °C on average")
         .contains(
-            "93 % of the heat is made with the return below the dew point of 55 °C, so condensing.");
+            "water of 48.3 °C enters the boiler while it fires, below the dew point of 55 °C for 93 % of that time, and 21 % of the flue's vapour condenses.");
   }
 
   @Test

@@ -34,6 +34,8 @@ public enum Dimension {
   AIR_CHANGE("an air change rate", "0.8", unit("/h", 1, "1/h", "h-1", "ach")),
   /** A power, inside [W]. */
   POWER("a power", "1200", unit("W", 1), unit("kW", 1000)),
+  /** An amount of energy, inside [J]. */
+  ENERGY("an amount of energy", "80", unit("kJ", 1000), unit("J", 1), unit("MJ", 1e6)),
   /** Emitter output per metre, inside [W/m]. */
   POWER_PER_LENGTH("an output per metre", "130", unit("W/m", 1)),
   /** Power per area, inside [W/m2]. */

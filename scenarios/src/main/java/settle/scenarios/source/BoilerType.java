@@ -4,6 +4,7 @@ import static settle.scenarios.format.Forms.PRACTICE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import settle.scenarios.definition.DefinitionSection;
 import settle.scenarios.definition.Definitions;
 import settle.scenarios.definition.Described;
@@ -17,8 +18,11 @@ import settle.scenarios.format.Table;
 import settle.scenarios.format.Typed;
 import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
+import settle.sim.house.WaterProperties;
 import settle.sim.source.Boiler;
 import settle.sim.source.BoilerEfficiency;
+import settle.sim.source.Exchanger;
+import settle.sim.source.Flue;
 import settle.sim.source.Source;
 
 /**
@@ -28,6 +32,9 @@ import settle.sim.source.Source;
  * @param pattern everything but the flow temperature
  */
 public record BoilerType(Described described, Boiler pattern) implements SourceType {
+
+  /** What a start costs for each watt of the largest output [s]. */
+  private static final double START_SHARE = 5;
 
   private static final Key LARGEST_OUTPUT =
       Key.required("largest output", Forms.OUTPUT.usually(2000, 100_000), "largest heat output");
@@ -69,12 +76,54 @@ public record BoilerType(Described described, Boiler pattern) implements SourceT
                   .usually(0, 10),
               "loss of its casing to a space at 20 °C")
           .orElse("1.5 W/K", PRACTICE);
+  private static final Key LEAST_FLOW =
+      Key.optional(
+              "least flow",
+              Forms.of(Dimension.FLOW, 0, Forms.MOST_FLOW, "mains of a large house")
+                  .usually(0, 3e-4),
+              "flow that its internal by-pass keeps through it, mixing flow into return; 0 l/h without one")
+          .orElse("300 l/h", PRACTICE);
+  private static final Key LARGEST_DROP =
+      Key.optional(
+              "largest drop",
+              Forms.DIFFERENCE.usually(15, 40),
+              "between flow and return, at which it turns down, though not below its least output")
+          .orElse("25 K", PRACTICE);
+  private static final Key START_LOSS =
+      Key.optional(
+              "start loss",
+              Forms.of(Dimension.ENERGY, 0, 1e8, "none to a ton of cold iron").usually(0, 2e6),
+              "gas that a start costs: purge, and an exchanger that has cooled")
+          .orElse(
+              "5 kJ per kW of largest output, 1 for the purge and 4 for the exchanger, "
+                  + PRACTICE);
+  private static final Key EXCESS_AIR =
+      Key.optional(
+              "excess air",
+              Forms.of(Dimension.SHARE, 0, 3, "none to an open draught").usually(0.1, 1.2),
+              "air beyond what burns the gas")
+          .orElse("25 %", PRACTICE);
   private static final Key DEW_POINT =
       Key.optional(
               "dew point",
-              Forms.TEMPERATURE.usually(40, 60),
-              "return temperature below which the flue gas condenses")
-          .orElse("55 °C", "methane with 25 % excess air, from its combustion equation");
+              Forms.of(Dimension.TEMPERATURE, 10, 90, "from hardly any vapour to mostly vapour")
+                  .usually(40, 60),
+              "temperature below which vapour of the flue condenses")
+          .orElse(
+              "that of methane with its excess air, from its combustion equation; air with 0.008 mol of water per mol");
+  private static final Key APPROACH =
+      Key.optional(
+              "flue approach",
+              Forms.of(Dimension.TEMPERATURE_DIFFERENCE, 0, 150, "a perfect to a bare exchanger")
+                  .usually(1, 100),
+              "how far above the water that enters the flue gas leaves")
+          .orElse("5 K", "a condensing boiler, " + PRACTICE);
+  private static final Key CASE_LOSS =
+      Key.optional(
+              "case loss",
+              Forms.of(Dimension.SHARE, 0, 0.2, "none to a bare case").usually(0, 0.05),
+              "share of the gas that its case loses while it fires, besides 'standing loss'; not with an 'efficiency' of its own")
+          .orElse("1 %", PRACTICE);
   private static final Key EFFICIENCY_RETURN =
       Key.required("return", Forms.TEMPERATURE, "return temperature");
   private static final Key EFFICIENCY_VALUES =
@@ -86,14 +135,15 @@ public record BoilerType(Described described, Boiler pattern) implements SourceT
   private static final Key EFFICIENCY_ROWS =
       Key.required("rows", new Several(new Keys(ROW)), "ascending return temperatures");
   private static final Key EFFICIENCY =
-      Key.required(
-          "efficiency",
-          new Keys(
-              Table.of(
-                  "gross efficiency over return temperature and load",
-                  EFFICIENCY_LOADS,
-                  EFFICIENCY_ROWS)),
-          "gross efficiency over return temperature and load");
+      Key.optional(
+              "efficiency",
+              new Keys(
+                  Table.of(
+                      "gross efficiency over return temperature and load",
+                      EFFICIENCY_LOADS,
+                      EFFICIENCY_ROWS)),
+              "gross efficiency over return temperature and load, measured")
+          .orElse("by its flue: what the gas carries away, condensing counted, less the case loss");
   public static final DefinitionSection<BoilerType> SECTION =
       DefinitionSection.of(
           "boilers",
@@ -109,7 +159,13 @@ public record BoilerType(Described described, Boiler pattern) implements SourceT
               ANTI_CYCLE,
               OVER_RUN,
               STANDING_LOSS,
+              LEAST_FLOW,
+              LARGEST_DROP,
+              START_LOSS,
+              EXCESS_AIR,
               DEW_POINT,
+              APPROACH,
+              CASE_LOSS,
               EFFICIENCY),
           BoilerType::read);
 
@@ -145,15 +201,25 @@ public record BoilerType(Described described, Boiler pattern) implements SourceT
             s.number(ANTI_CYCLE),
             s.number(OVER_RUN),
             s.number(STANDING_LOSS),
-            efficiency(s)));
+            new BoilerEfficiency(flue(s), efficiency(s)),
+            new Exchanger(
+                s.number(LEAST_FLOW) * WaterProperties.AT_50.density(),
+                s.number(LARGEST_DROP),
+                s.number(START_LOSS, START_SHARE * largest))));
   }
 
-  private static BoilerEfficiency efficiency(Section boiler) {
-    double dewPoint = boiler.number(DEW_POINT);
-    BoilerEfficiency standIn =
-        new BoilerEfficiency(new double[] {50}, new double[] {1}, new double[][] {{0.9}}, dewPoint);
+  private static Flue flue(Section s) {
+    double excessAir = s.number(EXCESS_AIR);
+    return new Flue(
+        excessAir,
+        s.number(DEW_POINT, Flue.dewPoint(excessAir)),
+        s.number(APPROACH),
+        s.number(CASE_LOSS));
+  }
+
+  private static Optional<BoilerEfficiency.Table> efficiency(Section boiler) {
     if (!boiler.has(EFFICIENCY)) {
-      return standIn;
+      return Optional.empty();
     }
     Section s = boiler.section(EFFICIENCY);
     List<Value> loadValues = s.several(EFFICIENCY_LOADS);
@@ -182,7 +248,9 @@ public record BoilerType(Described described, Boiler pattern) implements SourceT
       }
     }
     sound &= ascends(returns, rowValues);
-    return sound ? new BoilerEfficiency(returns, loads, efficiencies, dewPoint) : standIn;
+    return sound
+        ? Optional.of(new BoilerEfficiency.Table(returns, loads, efficiencies))
+        : Optional.empty();
   }
 
   private static boolean ascends(double[] grid, List<Value> places) {
@@ -205,7 +273,30 @@ public record BoilerType(Described described, Boiler pattern) implements SourceT
 
   private static Typed typed(Source source) {
     Boiler boiler = (Boiler) source;
-    BoilerEfficiency table = boiler.efficiency();
+    Flue flue = boiler.efficiency().flue();
+    Exchanger exchanger = boiler.exchanger();
+    Typed typed =
+        new Typed()
+            .put(LARGEST_OUTPUT, boiler.maximumPower())
+            .put(LEAST_OUTPUT, boiler.minimumPower())
+            .put(SWITCHING_BAND, boiler.switchingBand())
+            .put(HEAT_CAPACITY, boiler.thermalMass())
+            .put(CONTROL_TIME, boiler.controlTime())
+            .put(ANTI_CYCLE, boiler.antiCycleTime())
+            .put(OVER_RUN, boiler.overRunTime())
+            .put(STANDING_LOSS, boiler.standingLoss())
+            .put(LEAST_FLOW, exchanger.leastFlow() / WaterProperties.AT_50.density())
+            .put(LARGEST_DROP, exchanger.largestDrop())
+            .put(START_LOSS, exchanger.startInput())
+            .put(EXCESS_AIR, flue.excessAir())
+            .put(DEW_POINT, flue.dewPoint())
+            .put(APPROACH, flue.approach())
+            .put(CASE_LOSS, flue.caseLoss());
+    boiler.efficiency().table().ifPresent(t -> typed.put(EFFICIENCY, typed(t)));
+    return typed;
+  }
+
+  private static Typed typed(BoilerEfficiency.Table table) {
     List<Typed> rows = new ArrayList<>();
     for (int i = 0; i < table.values().length; i++) {
       rows.add(
@@ -213,19 +304,7 @@ public record BoilerType(Described described, Boiler pattern) implements SourceT
               .put(EFFICIENCY_RETURN, table.returnTemperatures()[i])
               .put(EFFICIENCY_VALUES, table.values()[i]));
     }
-    return new Typed()
-        .put(LARGEST_OUTPUT, boiler.maximumPower())
-        .put(LEAST_OUTPUT, boiler.minimumPower())
-        .put(SWITCHING_BAND, boiler.switchingBand())
-        .put(HEAT_CAPACITY, boiler.thermalMass())
-        .put(CONTROL_TIME, boiler.controlTime())
-        .put(ANTI_CYCLE, boiler.antiCycleTime())
-        .put(OVER_RUN, boiler.overRunTime())
-        .put(STANDING_LOSS, boiler.standingLoss())
-        .put(DEW_POINT, table.dewPoint())
-        .put(
-            EFFICIENCY,
-            new Typed().put(EFFICIENCY_LOADS, table.loads()).put(EFFICIENCY_ROWS, rows));
+    return new Typed().put(EFFICIENCY_LOADS, table.loads()).put(EFFICIENCY_ROWS, rows);
   }
 
   @Override

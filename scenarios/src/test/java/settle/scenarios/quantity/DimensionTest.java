@@ -66,6 +66,8 @@ class DimensionTest {
         "SHIFT_PER_PRESSURE | 0.5 K/bar | 0.5",
         "SHARE | 30 % | 0.3",
         "SHARE | 0.3 | 0.3",
+        "ENERGY | 80 kJ | 80000",
+        "ENERGY | 0.08 MJ | 80000",
         "ENERGY_PRICE | 0.27 /kWh | 0.27",
         "ENERGY_PRICE | 0.27 1/kWh | 0.27",
         "ENERGY_CARBON | 0.15 kg/kWh | 0.15",

@@ -115,10 +115,12 @@ final class SourceAtRest {
     return source.ices(outdoor);
   }
 
-  /** Most it can make, mean over running and defrosting [W]. */
+  /** Most it can make with the water it has, mean over running and defrosting [W]. */
   double most() {
     double running = source.maximumPower(outdoor, Math.min(temperature, setPoint));
-    return ices() ? Math.max(defrost().meanHeat(running), 0) : running;
+    double mean = ices() ? Math.max(defrost().meanHeat(running), 0) : running;
+    double into = source.exchanger().mostInto(massFlow, specificHeat);
+    return into < mean ? Math.min(Math.max(into, least()), mean) : mean;
   }
 
   /** Most it can make between two defrosts [W]. */

@@ -172,7 +172,9 @@ final class RunRecorder {
     recordHouse(HouseColumn.SET_POINT, setPoint);
     recordHouse(HouseColumn.SOURCE_HEAT, source.heatMade() / length);
     recordHouse(HouseColumn.SOURCE_INPUT, source.input() / length);
-    recordHouse(HouseColumn.SOURCE_FLOW, circuit.totalFlow() > 0 ? source.leaving() : Double.NaN);
+    boolean flowing = circuit.totalFlow() > 0;
+    recordHouse(HouseColumn.SOURCE_FLOW, flowing ? source.leaving() : Double.NaN);
+    recordHouse(HouseColumn.SOURCE_RETURN, flowing ? source.entering() : Double.NaN);
     recordHouse(HouseColumn.BACKUP_HEAT, source.backupHeat() / length);
     recordHouse(HouseColumn.STARTS, starts);
   }

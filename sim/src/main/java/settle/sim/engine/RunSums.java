@@ -2,6 +2,7 @@ package settle.sim.engine;
 
 import settle.sim.result.EnergyLedger;
 import settle.sim.room.RoomStepper;
+import settle.sim.source.Firing;
 import settle.sim.source.SourceStepper;
 
 /**
@@ -29,6 +30,7 @@ final class RunSums {
   private double timeAtMinimum;
   private double timeBlocked;
   private double timeOutsideMap;
+  private final Firing firing = new Firing();
 
   RunSums(Steppers parts) {
     rooms = parts.rooms();
@@ -51,6 +53,7 @@ final class RunSums {
     timeAtMinimum = 0;
     timeBlocked = 0;
     timeOutsideMap = 0;
+    firing.clear();
   }
 
   /** Adds what an emitter gave over a step [J]. */
@@ -71,6 +74,10 @@ final class RunSums {
     timeAtMinimum += source.timeAtMinimum();
     timeBlocked += source.timeBlocked();
     timeOutsideMap += source.timeOutsideMap();
+    Firing step = source.firing();
+    if (step != null) {
+      firing.add(step);
+    }
   }
 
   /** Source starts within the recording. */
@@ -96,6 +103,11 @@ final class RunSums {
   /** Running time within the recording that the declared performance does not cover [s]. */
   double timeOutsideMap() {
     return timeOutsideMap;
+  }
+
+  /** What the burner did within the recording; nothing if there is none. */
+  Firing firing() {
+    return firing;
   }
 
   /** Where the heat went since the beginning. */

@@ -2,6 +2,7 @@ package settle.sim.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleConsumer;
 import settle.sim.atrest.Balancing;
@@ -17,22 +18,18 @@ import settle.sim.recording.HouseColumn;
 import settle.sim.recording.Trace;
 import settle.sim.result.EnergyLedger;
 import settle.sim.result.FigureReader;
+import settle.sim.result.PlantFigures;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
 import settle.sim.room.Room;
 import settle.sim.source.Carrier;
+import settle.sim.source.Firing;
 import settle.sim.source.Source;
 import settle.sim.source.WaterNeeded;
 import settle.sim.units.Times;
 
 /** Runs a house with one arrangement and reads its figures. */
 public final class Simulation {
-
-  /**
-   * Return temperature above which a gas boiler does not condense, for sources that have no dew
-   * point of their own [°C].
-   */
-  private static final double NATURAL_GAS_DEW_POINT = 55;
 
   private Simulation() {}
 
@@ -250,8 +247,7 @@ public final class Simulation {
   private static FigureReader.PlantFacts plantFacts(HouseModel model, HouseRun run) {
     Source source = model.house().source();
     return new FigureReader.PlantFacts(
-        source.dewPoint().orElse(NATURAL_GAS_DEW_POINT),
-        source.dewPoint().isPresent(),
+        burner(run.sums().firing()),
         source.carrier() == Carrier.ELECTRICITY,
         run.shortestRun(),
         run.sums().timeAtMinimum(),
@@ -259,6 +255,14 @@ public final class Simulation {
         run.sums().timeBlocked(),
         model.waterVolume(),
         waterNeeded(model.house()));
+  }
+
+  private static Optional<PlantFigures.BurnerFigures> burner(Firing firing) {
+    return firing.time() > 0
+        ? Optional.of(
+            new PlantFigures.BurnerFigures(
+                firing.condensedShare(), firing.belowDewPointShare(), firing.entering()))
+        : Optional.empty();
   }
 
   /** For a source with a shortest running time, in mild weather, as it is judged for good [m³]. */

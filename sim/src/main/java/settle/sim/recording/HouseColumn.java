@@ -25,6 +25,11 @@ public enum HouseColumn implements Column {
   SET_POINT("flow set-point", "°C", true),
   /** Mean temperature of the water leaving the source, before any buffer [°C]. */
   SOURCE_FLOW("source flow", "°C", true),
+  /**
+   * Mean temperature of the water entering the source, behind any buffer and mixed by a by-pass of
+   * its own [°C].
+   */
+  SOURCE_RETURN("source return", "°C", true),
   /** Mean heat from the backup heater, part of the source's heat [W]. */
   BACKUP_HEAT("backup heat", "W", true),
   /** Source starts since the recording began, at the step's end [-]. */

@@ -1,5 +1,6 @@
 package settle.sim.result;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import settle.sim.control.Timetable;
@@ -92,8 +93,7 @@ public final class FigureReader {
   /**
    * What the figures of source and water need besides the trace.
    *
-   * @param dewPoint return temperature below which the source condenses [°C]
-   * @param condenses whether it can
+   * @param burner what a burner did; empty if there is none, or it never fired
    * @param heatPump whether its input is electricity, so that a seasonal factor is of use
    * @param shortestRun shortest complete run [s]; infinite if there was none
    * @param timeAtMinimum time at least output [s]
@@ -103,8 +103,7 @@ public final class FigureReader {
    * @param waterNeeded least that keeps the shortest running time [m³]
    */
   public record PlantFacts(
-      double dewPoint,
-      boolean condenses,
+      Optional<PlantFigures.BurnerFigures> burner,
       boolean heatPump,
       double shortestRun,
       double timeAtMinimum,
@@ -121,7 +120,7 @@ public final class FigureReader {
         byFlow(HouseColumn.FLOW),
         byFlow(HouseColumn.RETURN),
         hottestReturn(),
-        present(facts.condenses() && made > 0, madeBelow(facts.dewPoint()) / made),
+        facts.burner(),
         cycling(facts),
         made,
         integral(trace.column(HouseColumn.BACKUP_HEAT)),
@@ -161,13 +160,6 @@ public final class FigureReader {
         .mapToDouble(i -> returning[i])
         .max()
         .orElse(Double.NaN);
-  }
-
-  /** Heat made with the return colder than the dew point [J]. */
-  private double madeBelow(double dewPoint) {
-    double[] returning = trace.column(HouseColumn.RETURN);
-    double[] heat = trace.column(HouseColumn.SOURCE_HEAT);
-    return whileFlowing((i, h) -> returning[i] < dewPoint ? heat[i] * h : 0);
   }
 
   private CyclingFigures cycling(PlantFacts facts) {

@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param overRunTime how long the pump runs on after the call for heat ends [s]
  * @param standingLoss casing loss to its surroundings, which are taken at 20 °C [W/K]
  * @param efficiency gross efficiency
+ * @param exchanger what it asks of its water, and what a start costs
  */
 public record Boiler(
     String name,
@@ -30,7 +31,8 @@ public record Boiler(
     double antiCycleTime,
     double overRunTime,
     double standingLoss,
-    BoilerEfficiency efficiency)
+    BoilerEfficiency efficiency,
+    Exchanger exchanger)
     implements Source {
 
   /** Surroundings to which its casing loses heat [°C]; common practice, no source. */
@@ -46,6 +48,65 @@ public record Boiler(
     require(name, standingLoss >= 0, "standing loss must be >= 0 W/K");
   }
 
+  /**
+   * One whose exchanger takes any flow and any drop and starts for nothing.
+   *
+   * @param name what it is called
+   * @param maximumPower largest heat output [W]
+   * @param minimumPower least heat output while firing [W]
+   * @param flowSetPoint flow temperature asked for [°C]
+   * @param switchingBand half-band [K]
+   * @param thermalMass heat capacity of its water and metal [J/K]
+   * @param controlTime time constant of its controller [s]
+   * @param antiCycleTime least time from burner off to the next start [s]
+   * @param overRunTime how long the pump runs on [s]
+   * @param standingLoss casing loss [W/K]
+   * @param efficiency gross efficiency
+   */
+  public Boiler(
+      String name,
+      double maximumPower,
+      double minimumPower,
+      double flowSetPoint,
+      double switchingBand,
+      double thermalMass,
+      double controlTime,
+      double antiCycleTime,
+      double overRunTime,
+      double standingLoss,
+      BoilerEfficiency efficiency) {
+    this(
+        name,
+        maximumPower,
+        minimumPower,
+        flowSetPoint,
+        switchingBand,
+        thermalMass,
+        controlTime,
+        antiCycleTime,
+        overRunTime,
+        standingLoss,
+        efficiency,
+        Exchanger.UNLIMITED);
+  }
+
+  /** The same with another exchanger. */
+  public Boiler withExchanger(Exchanger other) {
+    return new Boiler(
+        name,
+        maximumPower,
+        minimumPower,
+        flowSetPoint,
+        switchingBand,
+        thermalMass,
+        controlTime,
+        antiCycleTime,
+        overRunTime,
+        standingLoss,
+        efficiency,
+        other);
+  }
+
   @Override
   public Boiler setTo(double flowTemperature) {
     return new Boiler(
@@ -59,10 +120,11 @@ public record Boiler(
         antiCycleTime,
         overRunTime,
         standingLoss,
-        efficiency);
+        efficiency,
+        exchanger);
   }
 
-  /** Powers and water grow together; how far it modulates down, as a share, stays. */
+  /** Powers, water and what a start costs grow together; how far it modulates down stays. */
   @Override
   public Boiler scaled(double factor) {
     return new Boiler(
@@ -76,7 +138,8 @@ public record Boiler(
         antiCycleTime,
         overRunTime,
         standingLoss,
-        efficiency);
+        efficiency,
+        exchanger.scaled(factor));
   }
 
   @Override
@@ -86,18 +149,18 @@ public record Boiler(
 
   @Override
   public SourceStepper stepper(double specificHeat, double startTemperature) {
-    return new BoilerStepper(this, startTemperature);
+    return new BoilerStepper(this, specificHeat, startTemperature);
   }
 
   /** What the casing loses is made as well; below its least output it burns at least output. */
   @Override
-  public Delivery deliver(double outdoor, double load, double flow, double returning) {
+  public Delivery deliver(double outdoor, double load, double flow, double entering) {
     double loss = Math.max(casingLoss(flow), 0);
     double capacity = maximumPower - loss;
     double unmet = Math.max(load - capacity, 0);
     double made = load > 0 ? load - unmet + loss : 0;
     double burning = Math.max(made, minimumPower) / maximumPower;
-    double input = made / efficiency.at(returning, burning);
+    double input = made / efficiency.at(entering, burning);
     return new Delivery(capacity, minimumPower - loss, 0, unmet, OptionalDouble.of(input));
   }
 
@@ -123,7 +186,12 @@ public record Boiler(
 
   @Override
   public OptionalDouble dewPoint() {
-    return OptionalDouble.of(efficiency.dewPoint());
+    return OptionalDouble.of(efficiency.flue().dewPoint());
+  }
+
+  @Override
+  public OptionalDouble condensed(double entering) {
+    return OptionalDouble.of(efficiency.flue().condensed(entering));
   }
 
   @Override

@@ -182,6 +182,16 @@ public final class BufferedSource implements SourceStepper {
   }
 
   @Override
+  public double entering() {
+    return source.entering();
+  }
+
+  @Override
+  public Firing firing() {
+    return source.firing();
+  }
+
+  @Override
   public double timeAtMinimum() {
     return source.timeAtMinimum();
   }

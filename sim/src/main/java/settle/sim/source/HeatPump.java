@@ -132,7 +132,7 @@ public record HeatPump(
    * running and defrosting take the place of those without frost.
    */
   @Override
-  public Delivery deliver(double outdoor, double load, double flow, double returning) {
+  public Delivery deliver(double outdoor, double load, double flow, double entering) {
     double asked = Math.min(flow, limits.highestFlow);
     double capacity = performance.capacity(outdoor, asked);
     double least = minimumModulation * capacity;

@@ -49,7 +49,7 @@ public record IdealSource(String name, double flowSetPoint, double maximumPower)
   }
 
   @Override
-  public Delivery deliver(double outdoor, double load, double flow, double returning) {
+  public Delivery deliver(double outdoor, double load, double flow, double entering) {
     return new Delivery(
         maximumPower, 0, 0, Math.max(load - maximumPower, 0), OptionalDouble.empty());
   }

@@ -12,6 +12,7 @@ public final class IdealSourceStepper implements SourceStepper {
   private boolean running;
   private boolean calledNow;
   private double leaving;
+  private double entering;
   private int starts;
 
   /**
@@ -32,6 +33,7 @@ public final class IdealSourceStepper implements SourceStepper {
       double length, double capacityFlow, double returnTemperature, boolean called) {
     calledNow = called;
     leaving = flowTemperature(capacityFlow, returnTemperature, called);
+    entering = capacityFlow > 0 ? returnTemperature : leaving;
     return leaving;
   }
 
@@ -65,6 +67,11 @@ public final class IdealSourceStepper implements SourceStepper {
   @Override
   public double leaving() {
     return leaving;
+  }
+
+  @Override
+  public double entering() {
+    return entering;
   }
 
   @Override

@@ -62,9 +62,9 @@ public interface Source {
    * @param outdoor outdoor temperature [°C]
    * @param load heat taken by the water [W]
    * @param flow flow temperature while it runs [°C]
-   * @param returning return temperature while it runs [°C]
+   * @param entering temperature of the water that enters it while it runs [°C]
    */
-  Delivery deliver(double outdoor, double load, double flow, double returning);
+  Delivery deliver(double outdoor, double load, double flow, double entering);
 
   /**
    * Least heat output while running [W].
@@ -116,9 +116,23 @@ public interface Source {
     return OptionalDouble.empty();
   }
 
-  /** Return temperature below which it condenses [°C]; empty if it cannot. */
+  /** Dew point of its flue gas [°C]; empty if it burns nothing. */
   default OptionalDouble dewPoint() {
     return OptionalDouble.empty();
+  }
+
+  /**
+   * Share of its flue's vapour that condenses [-]; empty if it burns nothing.
+   *
+   * @param entering temperature of the water that enters it [°C]
+   */
+  default OptionalDouble condensed(double entering) {
+    return OptionalDouble.empty();
+  }
+
+  /** What it asks of its water, and what a start costs. */
+  default Exchanger exchanger() {
+    return Exchanger.UNLIMITED;
   }
 
   /** Its capacity and COP as they are declared; empty for one that takes no heat from outdoors. */

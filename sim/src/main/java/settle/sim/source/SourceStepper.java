@@ -62,6 +62,17 @@ public interface SourceStepper {
    */
   double leaving();
 
+  /**
+   * Mean temperature of the water that entered the source itself over the accepted step, behind any
+   * buffer and with what a by-pass of its own mixed into it [°C].
+   */
+  double entering();
+
+  /** What its burner did over the accepted step; null if it burns nothing. */
+  default Firing firing() {
+    return null;
+  }
+
   /** Time at least output within the accepted step [s]. */
   double timeAtMinimum();
 

@@ -59,6 +59,12 @@ final class SwitchedState {
   double blocked;
   double outsideMap;
 
+  /** Mean temperature of the water that entered [°C]. */
+  double entering;
+
+  /** What a burner did. */
+  final Firing firing = new Firing();
+
   /** Takes over another's state; begins new sums. */
   void continueFrom(SwitchedState other) {
     temperature = other.temperature;
@@ -84,6 +90,7 @@ final class SwitchedState {
     atMinimum = 0;
     blocked = 0;
     outsideMap = 0;
+    firing.clear();
   }
 
   void start() {

@@ -55,8 +55,14 @@ abstract class SwitchedStepper implements SourceStepper {
     double mean = tried.area / tried.length;
     tried.taken = capacityFlow > 0 ? capacityFlow * (mean - returnTemperature) * length : 0;
     tried.loss = water.loss(tried.area, tried.length);
+    tried.entering = entering(capacityFlow, returnTemperature, mean);
     switchesAt = nextSwitch;
     return mean;
+  }
+
+  /** What enters where so much water [W/K] comes back and leaves at its mean [°C]. */
+  double entering(double capacityFlow, double returning, double leaving) {
+    return capacityFlow > 0 ? returning : leaving;
   }
 
   final SwitchedState accepted() {
@@ -99,6 +105,11 @@ abstract class SwitchedStepper implements SourceStepper {
   @Override
   public double leaving() {
     return accepted.length > 0 ? accepted.area / accepted.length : accepted.temperature;
+  }
+
+  @Override
+  public double entering() {
+    return accepted.length > 0 ? accepted.entering : accepted.temperature;
   }
 
   @Override

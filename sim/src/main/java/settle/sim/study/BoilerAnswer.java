@@ -49,7 +49,7 @@ public record BoilerAnswer(
   public static Optional<BoilerAnswer> of(
       House house, Arrangement arrangement, Season season, List<SourceDay> days) {
     Source boiler = house.source();
-    if (boiler.dewPoint().isEmpty() || season.asControlled().condensingShare().isEmpty()) {
+    if (season.asControlled().flue().isEmpty()) {
       return Optional.empty();
     }
     SeasonAtRest rest = new SeasonAtRest(house, arrangement, season.climate());
@@ -79,9 +79,14 @@ public record BoilerAnswer(
     return season.asControlled().cyclesAbove();
   }
 
-  /** Share of the season's heat made with the return below the dew point [-]. */
+  /** Share of the flue's vapour that condenses over the season [-]. */
   public double condensingShare() {
     return season.asControlled().condensingShare().orElseThrow();
+  }
+
+  /** Share of the season's firing time with what enters below the dew point [-]. */
+  public double belowDewPoint() {
+    return season.asControlled().belowDewPoint().orElseThrow();
   }
 
   /** Seasonal gross efficiency as controlled [-]. */

@@ -110,7 +110,7 @@ public record HeatPumpAnswer(
       outdoor = Math.max(MILD, house.designOutdoor());
       drawn = rest.controlled(outdoor);
       least = pump.deliver(outdoor, drawn.load(), drawn.flow(), drawn.returning()).least();
-      moved = rest.waterMoved(outdoor);
+      moved = drawn.moved();
       heatOfWater = house.water().density() * house.water().specificHeat();
     }
 

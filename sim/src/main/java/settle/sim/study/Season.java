@@ -47,8 +47,7 @@ public record Season(ClimateBins climate, Year asControlled, Optional<Year> leas
    *     14825 reckons it, whether they are fitted or not [J]
    * @param unmetHeat of it, what a boiler or an ideal source cannot give [J]
    * @param consumption what that takes; empty for an ideal source
-   * @param condensingShare share of a boiler's heat that is made with the return below its dew
-   *     point [-]; empty for other sources
+   * @param flue what a boiler's flue carries away; empty for other sources
    * @param hoursBelowMinimum hours in which the load is below the least output, so that the source
    *     starts and stops [h]
    * @param bins what it is made of, coldest first
@@ -58,12 +57,24 @@ public record Season(ClimateBins climate, Year asControlled, Optional<Year> leas
       double backupHeat,
       double unmetHeat,
       Optional<Consumption> consumption,
-      OptionalDouble condensingShare,
+      Optional<Flue> flue,
       double hoursBelowMinimum,
       List<Bin> bins) {
 
     public Year {
       bins = List.copyOf(bins);
+    }
+
+    /** Share of the flue's vapour that condenses [-]; empty if the source burns nothing. */
+    public OptionalDouble condensingShare() {
+      return flue.isPresent() ? OptionalDouble.of(flue.get().condensed()) : OptionalDouble.empty();
+    }
+
+    /** Share of the firing time with what enters below the dew point [-]; empty likewise. */
+    public OptionalDouble belowDewPoint() {
+      return flue.isPresent()
+          ? OptionalDouble.of(flue.get().belowDewPoint())
+          : OptionalDouble.empty();
     }
 
     /**
@@ -110,6 +121,15 @@ public record Season(ClimateBins climate, Year asControlled, Optional<Year> leas
   }
 
   /**
+   * What a boiler's flue carries away over a season.
+   *
+   * @param condensed share of its vapour that condenses, over the gas burnt [-]
+   * @param belowDewPoint share of the firing time in which the water that enters the boiler is
+   *     below the dew point of the flue [-]
+   */
+  public record Flue(double condensed, double belowDewPoint) {}
+
+  /**
    * What a season's heat takes.
    *
    * @param input electricity or gas (gross) [J]
@@ -127,7 +147,7 @@ public record Season(ClimateBins climate, Year asControlled, Optional<Year> leas
    * @param hours how long it lasts [h]
    * @param load heat taken by the water [W]
    * @param flow flow temperature [°C]
-   * @param returning return temperature [°C]
+   * @param returning temperature of the water that enters the source while it runs [°C]
    * @param capacity most the source can give without electric heaters [W]; may be infinite
    * @param least least it gives while running [W]; 0 for an ideal source
    * @param input electricity or gas it takes [W]; empty for an ideal source

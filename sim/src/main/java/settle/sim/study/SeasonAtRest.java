@@ -12,17 +12,18 @@ import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.house.Tariffs;
-import settle.sim.model.HouseModel;
+import settle.sim.house.WaterProperties;
 import settle.sim.source.Buffer;
 import settle.sim.source.Carrier;
 import settle.sim.source.Delivery;
-import settle.sim.source.IdealSource;
 import settle.sim.source.Source;
+import settle.sim.source.UnlimitedSource;
 import settle.sim.units.Times;
 
 /**
  * Settles the house in every bin and adds up what its source takes. The house is settled on a
- * source of any power, so that what the source lacks shows as such and not as cold rooms.
+ * source of any power, so that what the source lacks shows as such and not as cold rooms; what its
+ * water lets it give holds.
  */
 final class SeasonAtRest {
 
@@ -35,13 +36,15 @@ final class SeasonAtRest {
   private final ClimateBins climate;
   private final double highestFlow;
 
+  /** rho c [J/(m³ K)]. */
+  private final double heatOfWater;
+
   SeasonAtRest(House house, Arrangement arrangement, ClimateBins climate) {
     this.house = house;
     this.climate = climate;
     source = house.source();
-    Source unlimited =
-        new IdealSource(source.name(), source.flowSetPoint(), Double.POSITIVE_INFINITY);
-    holding = new Holding(house.withSource(unlimited), arrangement);
+    heatOfWater = house.water().density() * house.water().specificHeat();
+    holding = new Holding(house.withSource(new UnlimitedSource(source)), arrangement);
     highestFlow = source.highestFlow();
   }
 
@@ -66,25 +69,31 @@ final class SeasonAtRest {
     // It runs and rests: mean heat, but water as hot as while it runs.
     double load = Math.max(settled.sourceHeat(), 0);
     Drawn running = drawn(settled.at(Math.min(holding.asked(outdoor), highestFlow)));
-    return new Drawn(load, running.flow(), running.returning(), running.throughSource());
+    return new Drawn(
+        load, running.flow(), running.returning(), running.throughSource(), running.moved());
   }
 
   /**
    * Water that takes part in a start of some length [s]: what source, vessel and mains hold, and of
    * each circuit what its valve lets through within that time [m³].
-   *
-   * @param outdoor outdoor temperature [°C]
    */
-  DoubleUnaryOperator waterMoved(double outdoor) {
-    SettledHouse settled = holding.settled(outdoor).asControlled();
+  private DoubleUnaryOperator waterMoved(SettledHouse settled) {
     List<Branch> branches = holding.model().arrangement().branches();
-    double all = new HouseModel(house, holding.model().arrangement(), 1).waterVolume();
+    WaterProperties water = house.water();
+    double all =
+        holding.model().waterVolume()
+            + source.thermalMass() / (water.density() * water.specificHeat());
+    double[] volume = new double[branches.size()];
+    double[] passing = new double[branches.size()];
+    for (int b = 0; b < volume.length; b++) {
+      Branch branch = branches.get(b);
+      volume[b] = branch.emitter().waterVolume() + branch.pipe().waterVolume();
+      passing[b] = settled.massFlow(b) / water.density();
+    }
     return time -> {
       double still = 0;
-      for (int b = 0; b < branches.size(); b++) {
-        Branch branch = branches.get(b);
-        double volume = branch.emitter().waterVolume() + branch.pipe().waterVolume();
-        still += Math.max(volume - settled.massFlow(b) / house.water().density() * time, 0);
+      for (int b = 0; b < volume.length; b++) {
+        still += Math.max(volume[b] - passing[b] * time, 0);
       }
       return all - still;
     };
@@ -133,8 +142,14 @@ final class SeasonAtRest {
    * @param flow flow temperature while the source runs [°C]
    * @param returning return temperature while the source runs [°C]
    * @param throughSource flow of water through the source [kg/s]
+   * @param moved water that takes part in a start of some length [s] [m³]
    */
-  record Drawn(double load, double flow, double returning, double throughSource) {}
+  record Drawn(
+      double load,
+      double flow,
+      double returning,
+      double throughSource,
+      DoubleUnaryOperator moved) {}
 
   /** The house in one bin. */
   private interface AtRest {
@@ -154,7 +169,8 @@ final class SeasonAtRest {
         returning = flow - settled.sourceHeat() / (through * house.water().specificHeat());
       }
     }
-    return new Drawn(Math.max(settled.sourceHeat(), 0), flow, returning, through);
+    double load = Math.max(settled.sourceHeat(), 0);
+    return new Drawn(load, flow, returning, through, waterMoved(settled));
   }
 
   private Season.Year year(AtRest house) {
@@ -172,28 +188,57 @@ final class SeasonAtRest {
     private double backup;
     private double unmet;
     private double input;
-    private double condensing;
+    private double gas;
+    private double condensed;
+    private double firing;
+    private double belowDewPoint;
     private double below;
 
     void add(double outdoor, double hours, Drawn drawn) {
-      Delivery delivery = source.deliver(outdoor, drawn.load(), drawn.flow(), drawn.returning());
+      double entering =
+          source.exchanger().entering(drawn.throughSource(), drawn.returning(), drawn.flow());
+      Delivery delivery = source.deliver(outdoor, drawn.load(), drawn.flow(), entering);
+      double burnt = delivery.input().orElse(0);
+      double taken = burnt + starting(drawn, delivery);
       Season.Bin bin =
           new Season.Bin(
               outdoor,
               hours,
               drawn.load(),
               drawn.flow(),
-              drawn.returning(),
+              entering,
               delivery.capacity(),
               delivery.least(),
-              delivery.input());
+              delivery.input().isPresent() ? OptionalDouble.of(taken) : OptionalDouble.empty());
       bins.add(bin);
       heat += hours * drawn.load();
       backup += hours * delivery.backup();
       unmet += hours * delivery.unmet();
-      input += hours * delivery.input().orElse(0);
-      condensing += condenses(drawn.returning()) ? hours * drawn.load() : 0;
+      input += hours * taken;
+      burner(hours, entering, burnt, bin);
       below += bin.belowMinimum() ? hours : 0;
+    }
+
+    private void burner(double hours, double entering, double burnt, Season.Bin bin) {
+      if (source.dewPoint().isEmpty() || !(bin.load() > 0)) {
+        return;
+      }
+      double on = hours * Math.min(bin.load() / bin.least(), 1);
+      gas += hours * burnt;
+      condensed += hours * burnt * source.condensed(entering).orElse(0);
+      firing += on;
+      belowDewPoint += entering < source.dewPoint().getAsDouble() ? on : 0;
+    }
+
+    /** Power that starts take, where the load is below the least output [W]. */
+    private double starting(Drawn drawn, Delivery delivery) {
+      if (source.exchanger().startInput() == 0) {
+        return 0;
+      }
+      return HeatPumpAnswer.Cycling.of(
+              source, drawn.load(), delivery.least(), drawn.moved(), heatOfWater)
+          .map(cycling -> cycling.startsPerHour() / Times.HOUR * source.exchanger().startInput())
+          .orElse(0.0);
     }
 
     Season.Year year() {
@@ -202,16 +247,12 @@ final class SeasonAtRest {
           backup * Times.HOUR,
           unmet * Times.HOUR,
           consumption(heat - unmet, input),
-          source.dewPoint().isPresent() && heat > 0
-              ? OptionalDouble.of(condensing / heat)
-              : OptionalDouble.empty(),
+          firing > 0
+              ? Optional.of(new Season.Flue(condensed / gas, belowDewPoint / firing))
+              : Optional.empty(),
           below,
           bins);
     }
-  }
-
-  private boolean condenses(double returning) {
-    return returning < source.dewPoint().orElse(Double.NEGATIVE_INFINITY);
   }
 
   /**

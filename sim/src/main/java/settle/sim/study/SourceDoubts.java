@@ -29,10 +29,10 @@ final class SourceDoubts {
   private static final double BACKUP_SHARE = 0.02;
 
   /**
-   * Condensing share below which a boiler gives away what it could do [-]; common practice, no
-   * source.
+   * Share of its flue's vapour that a boiler condenses at a return of some 45 °C [-]; with less it
+   * gives away what it could do; common practice, no source.
    */
-  private static final double CONDENSING_SHARE = 0.75;
+  private static final double CONDENSING_SHARE = 0.25;
 
   private SourceDoubts() {}
 

@@ -3,6 +3,7 @@ package settle.sim.source;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -19,16 +20,22 @@ class BoilerStepperTest {
   private double least = 4000;
   private double antiCycle;
   private double loss;
+  private Exchanger exchanger = Exchanger.UNLIMITED;
+  private Flue flue = Flue.usual(55);
 
   private BoilerStepper stepper(double start) {
     BoilerEfficiency efficiency =
         new BoilerEfficiency(
-            new double[] {30, 70},
-            new double[] {0.25, 1},
-            new double[][] {{0.98, 0.95}, {0.90, 0.87}},
-            55);
+            flue,
+            Optional.of(
+                new BoilerEfficiency.Table(
+                    new double[] {30, 70},
+                    new double[] {0.25, 1},
+                    new double[][] {{0.98, 0.95}, {0.90, 0.87}})));
     return new BoilerStepper(
-        new Boiler("boiler", 16_000, least, 60, 5, MASS, 60, antiCycle, 0, loss, efficiency),
+        new Boiler("boiler", 16_000, least, 60, 5, MASS, 60, antiCycle, 0, loss, efficiency)
+            .withExchanger(exchanger),
+        4180,
         start);
   }
 
@@ -158,5 +165,81 @@ class BoilerStepperTest {
     driven.run(3600, 60, 800, 35, true);
     assertThat(driven.flow()).isCloseTo(45, within(1e-6));
     assertThat(stepper.leaving()).isCloseTo(45, within(1e-6));
+  }
+
+  /**
+   * 400 W/K from 30 to 60 °C take 12 kW. A by-pass that keeps 500 W/K adds 100 W/K at 60 °C, so
+   * that 36 °C enter and efficiency is that of 36 °C; what the mains take is the same.
+   */
+  @Test
+  void aByPassMixesFlowIntoWhatEnters() {
+    exchanger = new Exchanger(500 / 4180.0, Double.POSITIVE_INFINITY, 0);
+    BoilerStepper stepper = stepper(60);
+    DrivenSource driven = new DrivenSource(stepper);
+    driven.run(7200, 60, 400, 30, true);
+    assertThat(driven.flow()).isCloseTo(60, within(1e-6));
+    assertThat(stepper.heatMade() / 60).isCloseTo(12_000, within(1e-3));
+    assertThat(stepper.entering()).isCloseTo(36, within(1e-6));
+    assertThat(stepper.input() / 60).isCloseTo(12_000 / efficiency(36, 0.75), within(1e-2));
+    assertThat(stepper.firing().entering()).isCloseTo(36, within(1e-6));
+    assertThat(stepper.firing().belowDewPointShare()).isEqualTo(1);
+    assertThat(stepper.firing().condensedShare()).isCloseTo(flue.condensed(36), within(1e-9));
+    driven.run(7200, 60, 800, 45, true);
+    assertThat(stepper.entering()).isEqualTo(45);
+  }
+
+  /** 200 W/K warmer by no more than 20 K are 4 kW, the least it burns; 500 W/K are 10 kW. */
+  @Test
+  void turnsDownAtItsLargestDrop() {
+    exchanger = new Exchanger(0, 20, 0);
+    BoilerStepper stepper = stepper(45);
+    new DrivenSource(stepper).run(7200, 60, 500, 30, true);
+    assertThat(stepper.heatMade() / 60).isCloseTo(10_000, within(1e-3));
+    assertThat(stepper.leaving()).isCloseTo(50, within(1e-6));
+    BoilerStepper low = stepper(45);
+    new DrivenSource(low).run(7200, 60, 160, 30, true);
+    // 4 kW lift 160 W/K by 25 K: no boiler burns less than its least.
+    assertThat(low.heatMade() / 60).isCloseTo(4000, within(1e-3));
+    assertThat(low.leaving()).isCloseTo(55, within(1e-3));
+  }
+
+  /** By-passed to 500 W/K, 20 K are 10 kW, of which 250 W/K take 40 K. */
+  @Test
+  void theDropIsThatAcrossTheExchangerAndNotAcrossTheMains() {
+    exchanger = new Exchanger(500 / 4180.0, 20, 0);
+    BoilerStepper stepper = stepper(45);
+    new DrivenSource(stepper).run(7200, 60, 250, 10, true);
+    assertThat(stepper.heatMade() / 60).isCloseTo(10_000, within(1e-3));
+    assertThat(stepper.leaving()).isCloseTo(50, within(1e-6));
+    assertThat(stepper.entering()).isCloseTo(30, within(1e-6));
+  }
+
+  /** Twenty starts of 60 kJ each on top of what is burnt, however long a step is. */
+  @Test
+  void everyStartCostsItsPurgeAndItsExchanger() {
+    least = 16_000;
+    antiCycle = 180;
+    BoilerStepper free = stepper(50);
+    DrivenSource without = new DrivenSource(free);
+    without.run(7200, 60, 1000, 54, true);
+    exchanger = new Exchanger(0, Double.POSITIVE_INFINITY, 60_000);
+    for (double step : new double[] {10, 60, 600}) {
+      BoilerStepper stepper = stepper(50);
+      DrivenSource driven = new DrivenSource(stepper);
+      driven.run(7200, step, 1000, 54, true);
+      assertThat(stepper.starts()).isEqualTo(free.starts()).isGreaterThan(20);
+      assertThat(driven.made()).isCloseTo(without.made(), within(1e-6 * without.made()));
+      assertThat(driven.input() - without.input())
+          .isCloseTo(60_000.0 * stepper.starts(), within(1e-6 * without.input()));
+    }
+  }
+
+  /** 55 °C is the dew point, but the flue is 5 K warmer than what enters: nothing condenses yet. */
+  @Test
+  void belowTheDewPointIsNotYetCondensing() {
+    BoilerStepper stepper = stepper(60);
+    new DrivenSource(stepper).run(7200, 60, 800, 51, true);
+    assertThat(stepper.firing().belowDewPointShare()).isEqualTo(1);
+    assertThat(stepper.firing().condensedShare()).isZero();
   }
 }

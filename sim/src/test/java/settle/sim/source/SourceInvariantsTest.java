@@ -79,7 +79,7 @@ class SourceInvariantsTest {
   private static SourceStepper bare(int kind, long seed) {
     Random random = new Random(seed);
     return switch (kind) {
-      case 0 -> new BoilerStepper(boiler(random), 25);
+      case 0 -> new BoilerStepper(boiler(random), 4180, 25);
       case 1 -> new HeatPumpStepper(heatPump(random), C, 25);
       default -> new IdealSourceStepper(new IdealSource("source", 45, 6000));
     };

@@ -136,11 +136,14 @@ class SeasonTest {
     Season.Year year = year(house);
     double heat = 0;
     double input = 0;
-    double condensing = 0;
+    double condensed = 0;
+    double burnt = 0;
     for (Season.Bin bin : year.bins()) {
       heat += bin.hours() * 3600 * bin.load();
       input += bin.hours() * 3600 * bin.input().orElseThrow();
-      condensing += bin.returning() < 55 ? bin.hours() * 3600 * bin.load() : 0;
+      double gas = bin.hours() * 3600 * bin.input().orElseThrow();
+      burnt += gas;
+      condensed += gas * house.source().condensed(bin.returning()).orElseThrow();
     }
     Season.Consumption consumption = year.consumption().orElseThrow();
     assertThat(year.heat()).isCloseTo(heat, within(1e-6 * heat));
@@ -150,7 +153,8 @@ class SeasonTest {
         .isCloseTo(input / 3.6e6 * Tariffs.USUAL.gasPrice(), within(1e-6 * input / 3.6e6));
     assertThat(consumption.carbon())
         .isCloseTo(input / 3.6e6 * Tariffs.USUAL.gasCarbon(), within(1e-6 * input / 3.6e6));
-    assertThat(year.condensingShare().orElseThrow()).isCloseTo(condensing / heat, within(1e-9));
+    assertThat(year.condensingShare().orElseThrow()).isCloseTo(condensed / burnt, within(1e-9));
+    assertThat(year.belowDewPoint().orElseThrow()).isEqualTo(1);
   }
 
   @Test

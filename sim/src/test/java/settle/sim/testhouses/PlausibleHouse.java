@@ -56,6 +56,7 @@ import settle.sim.source.BoilerEfficiency;
 import settle.sim.source.Buffer;
 import settle.sim.source.CarnotPerformance;
 import settle.sim.source.Defrost;
+import settle.sim.source.Exchanger;
 import settle.sim.source.HeatPump;
 import settle.sim.source.HeatPumpPerformance;
 import settle.sim.source.IdealSource;
@@ -619,18 +620,32 @@ public record PlausibleHouse(
               new double[] {0.3, 1},
               new double[][] {{0.97, 0.965}, {0.94, 0.935}, {0.88, 0.875}, {0.87, 0.865}},
               55);
-      return new Boiler(
-          "boiler",
-          most,
-          most * between(0.08, 0.4),
-          flow,
-          between(2, 8),
-          between(10_000, 40_000),
-          60,
-          any(0, 120, 180, 300),
-          any(0, 180),
-          between(0, 2),
-          efficiency);
+      double least = most * between(0.08, 0.4);
+      Boiler boiler =
+          new Boiler(
+              "boiler",
+              most,
+              least,
+              flow,
+              between(2, 8),
+              between(10_000, 40_000),
+              60,
+              any(0, 120, 180, 300),
+              any(0, 180),
+              between(0, 2),
+              efficiency);
+      // Asked of a generator of its own, so that every other house stays what it was.
+      SplittableRandom exchangers = new SplittableRandom(Double.doubleToLongBits(most));
+      if (exchangers.nextDouble() < 0.4) {
+        return boiler;
+      }
+      return boiler.withExchanger(
+          new Exchanger(
+              exchangers.nextBoolean() ? 0 : whole / 4180 / (10 + 20 * exchangers.nextDouble()),
+              exchangers.nextBoolean()
+                  ? Double.POSITIVE_INFINITY
+                  : 8 + 20 * exchangers.nextDouble(),
+              5 * most));
     }
 
     private Source heatPump(double flow, double whole, double massFlow) {

@@ -95,7 +95,7 @@ final class BoilerRows implements RowGroup {
                 () -> {
                   Boiler boiler =
                       new Boiler("boiler", 20_000, 4000, 70, BAND, MASS, 60, 0, 0, 0, bound());
-                  BoilerStepper stepper = new BoilerStepper(boiler, 65);
+                  BoilerStepper stepper = new BoilerStepper(boiler, 4180, 65);
                   DrivenSource driven = new DrivenSource(stepper);
                   // 400 W/K: from 4 kW at 60 °C to 16 kW at 30 °C, steadily.
                   driven.run(7200, 600, 400, returning, true);
@@ -145,7 +145,7 @@ final class BoilerRows implements RowGroup {
         new BoilerEfficiency(new double[] {50}, new double[] {1}, new double[][] {{0.9}}, 55);
     Boiler boiler =
         new Boiler("boiler", POWER, POWER, SET, BAND, MASS, 60, antiCycle, 0, 0, efficiency);
-    BoilerStepper stepper = new BoilerStepper(boiler, SET + BAND);
+    BoilerStepper stepper = new BoilerStepper(boiler, 4180, SET + BAND);
     double made = 0;
     for (long i = Math.round(TIME / step); i > 0; i--) {
       double mean = stepper.attempt(step, CAPACITY_FLOW, RETURN, true);

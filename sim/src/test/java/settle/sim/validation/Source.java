@@ -85,6 +85,12 @@ enum Source {
   NORMAL(
       "Normal distribution",
       "Sums and logarithms of normal variables; tables of Phi in any text on statistics"),
+  ASHRAE(
+      "ASHRAE Handbook", "HVAC Systems and Equipment, boilers: efficiency over inlet, from memory"),
+  TRADE(
+      "Trade press",
+      "Two UK trade articles on condensing boilers: what efficiency to expect where"),
+  MINNESOTA("State of Minnesota", "Energy office, advice to householders on condensing boilers"),
   STOICHIOMETRY(
       "Combustion of methane",
       "Stoichiometry with dry air, IAPWS-IF97 saturation line, ISO 6976 heats");

@@ -55,6 +55,7 @@ class ValidationTest {
           new ReheatRows(),
           new SetbackRows(),
           new BoilerRows(),
+          new CondensingRows(),
           new HeatPumpRows(),
           new BufferRows(),
           new SeasonRows(),
