@@ -40,6 +40,7 @@ import settle.scenarios.house.ScenarioFormat;
       VerdictCommand.class,
       TuneCommand.class,
       SimulateCommand.class,
+      SizeCommand.class,
       ValveCommand.class,
       CheckCommand.class,
       NewCommand.class,

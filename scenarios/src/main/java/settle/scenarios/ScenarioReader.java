@@ -18,7 +18,6 @@ import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
 import settle.scenarios.house.HouseReader;
 import settle.scenarios.house.ScenarioFormat;
-import settle.sim.house.House;
 
 /** Reads scenarios. */
 public final class ScenarioReader {
@@ -58,7 +57,7 @@ public final class ScenarioReader {
       String text, String file, ScenarioFolder folder, ScenarioFormat format)
       throws ScenarioException {
     Findings findings = new Findings(file);
-    House house;
+    HouseReader.Read read;
     try {
       Node document = YamlDocument.parse(text);
       if (!isScenario(document)) {
@@ -66,7 +65,7 @@ public final class ScenarioReader {
       }
       Value root = new Value("", document, Position.START, findings);
       Section top = root.section(format.table());
-      house = HouseReader.read(top, format, Catalogue.builtIn(), file, folder);
+      read = HouseReader.read(top, format, Catalogue.builtIn(), file, folder);
     } catch (DocumentException e) {
       throw looksLikeScenario(text)
           ? ScenarioException.of(file, e)
@@ -82,7 +81,7 @@ public final class ScenarioReader {
     if (findings.problemCount() > 0) {
       throw new ScenarioException(findings.problems());
     }
-    return new Scenario(house, findings.defaultsUsed(), findings.warnings());
+    return new Scenario(read.house(), read.known(), findings.defaultsUsed(), findings.warnings());
   }
 
   /**

@@ -34,6 +34,7 @@ class GoldenRecordTest {
           "verdict",
           "tune",
           "simulate",
+          "size",
           "valve",
           "check",
           "new",
@@ -83,6 +84,7 @@ class GoldenRecordTest {
       cases.add(of("check-json-" + example, "check", file, "--json"));
       cases.add(of("simulate-" + example, "simulate", file, "--out", GoldenRecord.OUT));
       cases.add(of("compare-" + example, "compare", file, "--out", GoldenRecord.OUT));
+      cases.add(of("size-" + example, "size", file, "--out", GoldenRecord.OUT));
       cases.add(of("valve-" + example, "valve", file, "--out", GoldenRecord.OUT));
       cases.add(
           of("verdict-" + example, "verdict", file, "--odds", "8", "--out", GoldenRecord.OUT));

@@ -23,6 +23,8 @@ public enum Unit {
   HOURS("h", "Hours", 3600, 1, 2),
   PER_HOUR("1/h", "PerHour", 1, 1, 3),
   PER_DAY("1/d", "PerDay", 1, 0, 3),
+  METRES("m", "Metres", 1, 1, 3),
+  WATTS_PER_METRE("W/m", "WPerMetre", 1, 0, 1),
   LITRES("l", "Litres", 1e-3, 0, 2),
   /** A flow of water, read in l/h: how heavy a litre is, its house knows. */
   LITRES_PER_HOUR("l/h", "LitresPerHour", 1, 0, 2),

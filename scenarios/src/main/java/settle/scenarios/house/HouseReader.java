@@ -25,6 +25,14 @@ import settle.sim.source.Source;
 /** Reads the whole house. */
 public final class HouseReader {
 
+  /**
+   * What was read.
+   *
+   * @param house the house
+   * @param known everything its scenario can use by name
+   */
+  public record Read(House house, Definitions known) {}
+
   private HouseReader() {}
 
   /**
@@ -36,9 +44,9 @@ public final class HouseReader {
    * @param catalogue what can be used by name besides the scenario's own definitions
    * @param file where the scenario stands: its title where it has none
    * @param folder what lies beside it, such as weather
-   * @return the house
+   * @return the house and what it could use by name
    */
-  public static House read(
+  public static Read read(
       Section root,
       ScenarioFormat format,
       Definitions catalogue,
@@ -87,7 +95,7 @@ public final class HouseReader {
     new Doubts(house, root, sourceKey, rooms.drafts()).note();
     arranged.warnOfPipesAssumed(house);
     sourceReader.doubt(house);
-    return house;
+    return new Read(house, known);
   }
 
   private static String title(Section root, String file) {
