@@ -246,7 +246,9 @@ class ScenarioReaderTest {
     assertThat(surface(kitchen, "n").boundary()).isEqualTo(new Boundary.Held("neighbour", 17));
     assertThat(surface(kitchen, "c").boundary()).isEqualTo(new Boundary.Held("space at 12 °C", 12));
     assertThat(surface(kitchen, "a").boundary()).isEqualTo(new Boundary.Adiabatic());
-    assertThat(surface(kitchen, "g").boundary()).isEqualTo(new Boundary.Held("ground", 9));
+    Boundary ground = surface(kitchen, "g").boundary();
+    assertThat(ground.held()).hasValue(9);
+    assertThat(ground.toOutdoors()).isPositive();
     Partition floor = house.partitions().get(0);
     assertThat(floor.facingInFirst()).isEqualTo(Facing.CEILING);
     assertThat(floor.facingInSecond()).isEqualTo(Facing.FLOOR);

@@ -16,6 +16,7 @@ import settle.scenarios.definition.Described;
 import settle.scenarios.format.Form.Choice;
 import settle.scenarios.format.Form.Keys;
 import settle.scenarios.format.Form.Several;
+import settle.scenarios.format.Form.YesNo;
 import settle.scenarios.format.Forms;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.Section;
@@ -71,6 +72,13 @@ public sealed interface MakeUp extends Defined {
               "for floors between rooms: 'below' when the first layer is the ceiling of the room below")
           .orElse("the room", "the usual order");
 
+  Key SUSPENDED =
+      Key.optional(
+              "suspended",
+              new YesNo(),
+              "for floors to the ground: 'yes' where they span a ventilated void, 'no' for slabs")
+          .orElse("no");
+
   /** What messages call it. */
   String CONSTRUCTION = "construction";
 
@@ -80,7 +88,12 @@ public sealed interface MakeUp extends Defined {
           CONSTRUCTION,
           "solid brick wall",
           Table.of(
-                  "the make-up of a wall, floor, ceiling or roof", LEAF, MASS, MASS_AT, LAYERS_FROM)
+                  "the make-up of a wall, floor, ceiling or roof",
+                  LEAF,
+                  MASS,
+                  MASS_AT,
+                  SUSPENDED,
+                  LAYERS_FROM)
               .oneOf(LAYERS, U_VALUE),
           MakeUp::read);
 
@@ -92,9 +105,14 @@ public sealed interface MakeUp extends Defined {
               .map(v -> v.choice((Choice) LAYERS_FROM.form()).equals("below"))
               .orElse(false);
       refuseWithout(s, U_VALUE);
-      return new Layered(described, Layers.read(layers.get(), known), fromBelow);
+      return new Layered(described, Layers.read(layers.get(), known), fromBelow, isSuspended(s));
     }
     return ByUValue.read(described, s, "as the element faces, see what is said of the key");
+  }
+
+  /** Whether a section says that a floor spans a void. */
+  static boolean isSuspended(Section s) {
+    return s.value(SUSPENDED).map(Value::yesNo).orElse(false);
   }
 
   /** Refuses keys that tell the mass of an element known by its U-value where it is not. */
@@ -125,10 +143,11 @@ public sealed interface MakeUp extends Defined {
   default String facts() {
     Facing facing = usualFacing(described().name());
     Construction construction = construction(facing, Behind.OUTDOORS);
+    boolean onGround = suspended() || described().name().contains("ground floor");
+    double uValue = onGround ? UnderFloor.usual(this).uValue() : construction.uValue(facing);
     return "U "
-        + Dimension.TRANSMITTANCE.show(NumberText.rounded(construction.uValue(facing), 2))
-        + " as "
-        + facing.name().toLowerCase(Locale.ROOT)
+        + Dimension.TRANSMITTANCE.show(NumberText.rounded(uValue, 2))
+        + (onGround ? " on the ground" : " as " + facing.name().toLowerCase(Locale.ROOT))
         + ", "
         + Dimension.AREAL_CAPACITY.show(NumberText.rounded(construction.arealCapacity(), -3));
   }
@@ -146,14 +165,32 @@ public sealed interface MakeUp extends Defined {
   /** The element seen from a room in which it faces so and has that behind it. */
   Construction construction(Facing facing, Behind behind);
 
+  /** Whether it is a floor over a ventilated void. */
+  boolean suspended();
+
+  /**
+   * This element with layers that resist so much less, or more, than its U-value leaves them
+   * between the films of ISO 6946 [m²K/W]; as it is where its layers are known.
+   */
+  default MakeUp withFarResistance(double other) {
+    return this;
+  }
+
+  /** Whether only its U-value is known, which then contains all that is under it. */
+  default boolean isKnownByUValue() {
+    return false;
+  }
+
   /**
    * Known layer by layer.
    *
    * @param described its name and source
    * @param layers from the room outwards, or from below
    * @param fromBelow whether the first layer is the ceiling of the room below
+   * @param suspended whether it is a floor over a ventilated void
    */
-  record Layered(Described described, List<Layer> layers, boolean fromBelow) implements MakeUp {
+  record Layered(Described described, List<Layer> layers, boolean fromBelow, boolean suspended)
+      implements MakeUp {
 
     public Layered {
       layers = List.copyOf(layers);
@@ -198,8 +235,14 @@ public sealed interface MakeUp extends Defined {
    * @param uValue U-value between room and outdoor air [W/(m2 K)]
    * @param leaf its inner leaf, where that is named
    * @param mass its class and place, where those are given
+   * @param suspended whether it is a floor over a ventilated void
    */
-  record ByUValue(Described described, double uValue, Optional<Leaf> leaf, Optional<Mass> mass)
+  record ByUValue(
+      Described described,
+      double uValue,
+      Optional<Leaf> leaf,
+      Optional<Mass> mass,
+      boolean suspended)
       implements MakeUp {
 
     /**
@@ -222,14 +265,14 @@ public sealed interface MakeUp extends Defined {
           s.value(key).ifPresent(v -> v.problem("does not go with 'leaf'; leave one of them out"));
         }
         Leaf leaf = named(Leaf.values(), Leaf::word, s.choice(LEAF));
-        return new ByUValue(described, uValue, Optional.of(leaf), Optional.empty());
+        return new ByUValue(described, uValue, Optional.of(leaf), Optional.empty(), isSuspended(s));
       }
       if (s.has(MASS) && s.has(MASS_AT)) {
         Mass mass =
             new Mass(
                 named(MassClass.values(), MakeUp::word, s.choice(MASS)),
                 named(MassPlace.values(), MakeUp::word, s.choice(MASS_AT)));
-        return new ByUValue(described, uValue, Optional.empty(), Optional.of(mass));
+        return new ByUValue(described, uValue, Optional.empty(), Optional.of(mass), isSuspended(s));
       }
       if (s.has(MASS) || s.has(MASS_AT)) {
         s.problem(
@@ -238,7 +281,7 @@ public sealed interface MakeUp extends Defined {
       } else {
         s.note(LEAF, taken);
       }
-      return new ByUValue(described, uValue, Optional.empty(), Optional.empty());
+      return new ByUValue(described, uValue, Optional.empty(), Optional.empty(), isSuspended(s));
     }
 
     /** What an element could reach that had next to no resistance of its own [W/(m2 K)]. */
@@ -252,6 +295,18 @@ public sealed interface MakeUp extends Defined {
       return mass.isPresent()
           ? mass.get().at().construction(name, uValue, mass.get().of(), facing)
           : FromUValue.of(name, uValue, leaf, facing, behind);
+    }
+
+    @Override
+    public boolean isKnownByUValue() {
+      return true;
+    }
+
+    @Override
+    public MakeUp withFarResistance(double other) {
+      double least = Facing.FLOOR.surfaceResistance() + Facing.EXTERNAL_RESISTANCE;
+      double resistance = Math.max(1 / uValue + Facing.EXTERNAL_RESISTANCE - other, least);
+      return new ByUValue(described, 1 / resistance, leaf, mass, suspended);
     }
   }
 }

@@ -37,6 +37,14 @@ public final class RoomDraft {
   final List<Surface> surfaces = new ArrayList<>();
   final List<Window> windows = new ArrayList<>();
 
+  /** Area to outdoors, openings included [m2], and of that the walls'. */
+  double outsideArea;
+
+  double outsideWallArea;
+
+  /** Conductance of its thermal bridges [W/K]. */
+  double thermalBridges;
+
   /**
    * Area of walls, floor and ceiling accounted for, openings included [m2], by the ordinal of the
    * facing.
@@ -129,6 +137,7 @@ public final class RoomDraft {
         furnishing,
         surfaces,
         windows,
+        thermalBridges,
         wantOverTime,
         gains.convective(),
         gains.radiant());

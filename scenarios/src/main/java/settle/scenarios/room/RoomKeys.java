@@ -89,6 +89,7 @@ public final class RoomKeys {
               MakeUp.LEAF,
               MakeUp.MASS,
               MakeUp.MASS_AT,
+              MakeUp.SUSPENDED,
               OPENINGS)
           .oneOf(WALL, FLOOR, CEILING)
           .oneOf(SURFACE_CONSTRUCTION, MakeUp.LAYERS, MakeUp.U_VALUE);

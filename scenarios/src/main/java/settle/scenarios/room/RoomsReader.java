@@ -5,15 +5,18 @@ import static settle.scenarios.format.Forms.PRACTICE;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import settle.scenarios.definition.Definitions;
 import settle.scenarios.definition.Described;
 import settle.scenarios.fabric.Glazing;
 import settle.scenarios.fabric.Layers;
 import settle.scenarios.fabric.MakeUp;
+import settle.scenarios.fabric.UnderFloor;
 import settle.scenarios.format.Form;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.Section;
@@ -22,7 +25,6 @@ import settle.scenarios.quantity.Dimension;
 import settle.scenarios.weather.SiteSection;
 import settle.sim.fabric.Behind;
 import settle.sim.fabric.Boundary;
-import settle.sim.fabric.Construction;
 import settle.sim.fabric.Facing;
 import settle.sim.fabric.FromUValue;
 import settle.sim.fabric.Leaf;
@@ -70,6 +72,16 @@ public final class RoomsReader {
 
   /** Air exchanges, resolved in the same way. */
   private final List<Exchange> exchanges = new ArrayList<>();
+
+  /** Floors to the ground: what is under them depends on all of them together. */
+  private final List<GroundFloor> groundFloors = new ArrayList<>();
+
+  private record GroundFloor(RoomDraft room, int position, MakeUp makeUp) {
+
+    Surface surface() {
+      return room.surfaces.get(position);
+    }
+  }
 
   private record Exchange(String room, String other, Value value) {}
 
@@ -208,9 +220,17 @@ public final class RoomsReader {
     if (facing == Facing.WALL) {
       room.feet.add(new WallFeet.Behind(name, gross, openings.toFloor(), boundary.isOutdoors()));
     }
+    if (boundary.isOutdoors()) {
+      room.outsideArea += gross;
+      room.outsideWallArea += facing == Facing.WALL ? gross : 0;
+    }
     if (net > 1e-6) {
+      MakeUp makeUp = makeUp(s, facing, behind(what));
+      if (facing == Facing.FLOOR && what.equals(Form.Beyond.GROUND)) {
+        groundFloors.add(new GroundFloor(room, room.surfaces.size(), makeUp));
+      }
       room.surfaces.add(
-          new Surface(name, facing, net, construction(s, facing, behind(what)), boundary));
+          new Surface(name, facing, net, makeUp.construction(facing, behind(what)), boundary));
     }
   }
 
@@ -305,18 +325,23 @@ public final class RoomsReader {
     return new Window(name, area, type.uValue(), gValue);
   }
 
-  private Construction construction(Section s, Facing facing, Behind behind) {
+  private MakeUp makeUp(Section s, Facing facing, Behind behind) {
     MakeUp.refuseWithout(s, MakeUp.U_VALUE);
     Optional<Value> layers = s.value(MakeUp.LAYERS);
     if (layers.isPresent()) {
-      return new Construction("own layers", Layers.read(layers.get(), known));
+      return new MakeUp.Layered(
+          new Described("own layers", "", ""),
+          Layers.read(layers.get(), known),
+          false,
+          MakeUp.isSuspended(s));
     }
     if (s.has(MakeUp.U_VALUE)) {
-      return byUValue(s, facing, behind).construction(facing, behind);
+      return byUValue(s, facing, behind);
     }
-    return known
-        .named(s, RoomKeys.SURFACE_CONSTRUCTION, MakeUp.SECTION)
-        .construction(facing, behind);
+    s.value(MakeUp.SUSPENDED)
+        .ifPresent(
+            v -> v.problem("goes with 'layers' or 'U-value'; a construction says it itself"));
+    return known.named(s, RoomKeys.SURFACE_CONSTRUCTION, MakeUp.SECTION);
   }
 
   private static MakeUp.ByUValue byUValue(Section s, Facing facing, Behind behind) {
@@ -343,7 +368,50 @@ public final class RoomsReader {
   public void close() {
     toRooms.forEach(this::join);
     exchanges.forEach(this::exchange);
+    putGroundUnderFloors();
+    addThermalBridges();
     drafts.values().forEach(this::closeRoom);
+  }
+
+  /** Puts soil or a void under floors to the ground, once their sizes together are known. */
+  private void putGroundUnderFloors() {
+    if (groundFloors.isEmpty()) {
+      return;
+    }
+    Set<RoomDraft> rooms = new LinkedHashSet<>();
+    double area = 0;
+    for (GroundFloor floor : groundFloors) {
+      area += floor.surface().area();
+      rooms.add(floor.room);
+    }
+    double exposed = rooms.stream().mapToDouble(r -> r.outsideWallArea / r.height).sum();
+    double breadth = rooms.size() == 1 ? site.floorDimension() : site.floorDimension(area, exposed);
+    for (GroundFloor floor : groundFloors) {
+      double swing = site.groundSwing(floor.room.want);
+      UnderFloor under = UnderFloor.of(floor.makeUp, breadth, site.ground(), swing);
+      Surface surface = floor.surface();
+      floor.room.surfaces.set(
+          floor.position,
+          new Surface(
+              surface.name(),
+              Facing.FLOOR,
+              surface.area(),
+              under.construction(),
+              under.boundary()));
+    }
+  }
+
+  private void addThermalBridges() {
+    double area = 0;
+    double effect = 0;
+    for (RoomDraft room : drafts.values()) {
+      area += room.outsideArea;
+      effect += room.outsideArea * (room.want - site.designOutdoor());
+    }
+    if (area > 0) {
+      double bridges = site.thermalBridges(effect);
+      drafts.values().forEach(room -> room.thermalBridges = bridges * room.outsideArea);
+    }
   }
 
   private void join(ToRoom p) {
@@ -387,7 +455,7 @@ public final class RoomsReader {
             p.facing(),
             facingInOther,
             area,
-            construction(s, p.facing(), Behind.ROOM)));
+            makeUp(s, p.facing(), Behind.ROOM).construction(p.facing(), Behind.ROOM)));
   }
 
   private String freePartitionName(String wanted) {

@@ -12,6 +12,7 @@ import settle.scenarios.format.Key;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Table;
 import settle.scenarios.quantity.Dimension;
+import settle.scenarios.quantity.NumberText;
 import settle.sim.house.RunSettings;
 import settle.sim.units.Times;
 import settle.sim.weather.Weather;
@@ -101,8 +102,29 @@ public final class SiteSection {
       Key.optional("annual mean", Forms.OUTDOOR, "annual mean outdoor temperature")
           .orElse("10 °C", "lowland Britain, " + PRACTICE);
   private static final Key GROUND =
-      Key.optional("ground", Forms.OUTDOOR, "temperature of the ground under floors")
-          .orElse("the annual mean outdoor temperature");
+      Key.optional(
+              "ground", Forms.OUTDOOR, "temperature of the ground under floors, in all weather")
+          .orElse(
+              "the annual mean outdoor temperature, and under slabs colder in cold weather: at the"
+                  + " design outdoor temperature by the factor 1.45 of EN 12831:2003, from memory");
+  private static final Key FLOOR_DIMENSION =
+      Key.optional(
+              "floor dimension",
+              Forms.of(Dimension.LENGTH, 0.5, 200, "a shed to a hall").usually(1.5, 30),
+              "area of the ground floor over half its exposed perimeter, B' of ISO 13370")
+          .orElse(
+              "from the floors to the ground and the outside walls of their rooms, ISO 13370:2017,"
+                  + " from memory; for a single room 4 m, a small house, "
+                  + PRACTICE);
+  private static final Key THERMAL_BRIDGES =
+      Key.optional(
+              "thermal bridges",
+              Forms.of(Dimension.TRANSMITTANCE, 0, 1, "none to bare steel").usually(0, 0.2),
+              "what thermal bridges add to the U-value of all that faces outdoors")
+          .orElse(
+              "0.05 W/m²K",
+              "new and built by the rules, EN 12831-1:2017 Table B.1, from memory; 0.02 minimised,"
+                  + " 0.10 others, 0.15 insulated inside and broken by solid ceilings");
   private static final Key NEIGHBOURS =
       Key.optional("neighbours", Forms.WANT, "temperature behind party walls")
           .orElse("18 °C", "a heated neighbour, " + PRACTICE);
@@ -111,7 +133,24 @@ public final class SiteSection {
           .orElse("constant at the design outdoor temperature");
 
   public static final Table TABLE =
-      Table.of("where the house stands", DESIGN_OUTDOOR, ANNUAL_MEAN, GROUND, NEIGHBOURS, WEATHER);
+      Table.of(
+          "where the house stands",
+          DESIGN_OUTDOOR,
+          ANNUAL_MEAN,
+          GROUND,
+          NEIGHBOURS,
+          FLOOR_DIMENSION,
+          THERMAL_BRIDGES,
+          WEATHER);
+
+  /** Factor on the heat that floors lose to the ground in design weather, less 1 [-]. */
+  private static final double YEARLY_SWING = 0.45;
+
+  /** B' of a small house [m]; common practice, no source. */
+  private static final double SMALL_HOUSE = 4;
+
+  /** Most of the soil's conductance that leads outdoors [-]. */
+  private static final double MOST_SWING = 0.9;
 
   private final Section section;
   private final double designOutdoor;
@@ -131,7 +170,7 @@ public final class SiteSection {
     return designOutdoor;
   }
 
-  /** Temperature under floors on the ground [°C]. */
+  /** Temperature of the ground, in the mean of the year where it is not declared [°C]. */
   public double ground() {
     if (Double.isNaN(ground)) {
       ground =
@@ -140,6 +179,59 @@ public final class SiteSection {
               : section.number(GROUND, section.number(ANNUAL_MEAN));
     }
     return ground;
+  }
+
+  /**
+   * Share of the soil's conductance under a slab that leads outdoors, so that at the design outdoor
+   * temperature 1.45 times as much is lost as to the annual mean, and no more than that in the mean
+   * of the year [-]; none where the ground is declared.
+   *
+   * @param room temperature of the room [°C]
+   */
+  public double groundSwing(double room) {
+    double warmer = ground() - designOutdoor;
+    if (section.has(GROUND) || !(warmer > 0)) {
+      return 0;
+    }
+    return Math.min(Math.max(YEARLY_SWING * (room - ground()) / warmer, 0), MOST_SWING);
+  }
+
+  /** That of a small house, where one room does not tell [m]. */
+  public double floorDimension() {
+    return section.number(FLOOR_DIMENSION, SMALL_HOUSE);
+  }
+
+  /**
+   * Area of the ground floor over half its exposed perimeter [m].
+   *
+   * @param area of all floors to the ground [m²]
+   * @param exposed length of the outside walls of their rooms [m]
+   */
+  public double floorDimension(double area, double exposed) {
+    Form.Quantity form = (Form.Quantity) FLOOR_DIMENSION.form();
+    double found =
+        Math.min(Math.max(2 * area / Math.max(exposed, 0.01), form.least()), form.most());
+    return section.number(FLOOR_DIMENSION, NumberText.rounded(found, 2));
+  }
+
+  /**
+   * What thermal bridges add to U-values [W/(m²K)]. If it is not declared, its effect is told
+   * beside the default.
+   *
+   * @param areaTimesDifference area to outdoors times difference to design outdoor temperature,
+   *     over all rooms [m²K]
+   */
+  public double thermalBridges(double areaTimesDifference) {
+    if (section.has(THERMAL_BRIDGES)) {
+      return section.number(THERMAL_BRIDGES);
+    }
+    double taken = THERMAL_BRIDGES.fallbackNumber();
+    String effect =
+        Dimension.POWER.show(NumberText.rounded(taken * areaTimesDifference, 0))
+            + " in design weather; ";
+    section.noteDefault(
+        THERMAL_BRIDGES.name(), THERMAL_BRIDGES.fallback(), effect + THERMAL_BRIDGES.reason());
+    return taken;
   }
 
   /** Temperature behind party walls [°C]. */

@@ -47,7 +47,7 @@ class CatalogueTest {
     "cavity wall 100 mm insulation, WALL, 0.3031",
     "cavity wall unfilled, WALL, 1.456",
     "loft ceiling 100 mm, CEILING, 0.3145",
-    "suspended timber floor, FLOOR, 0.791",
+    "suspended timber floor, FLOOR, 2.729",
   })
   void uValuesFollowFromTheLayers(String name, Facing facing, double expected) {
     assertThat(

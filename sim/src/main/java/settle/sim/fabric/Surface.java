@@ -33,9 +33,7 @@ public record Surface(
     if (!boundary.passesHeat() || construction.resistance() == 0) {
       return this;
     }
-    // Behind a party wall or on the ground the far film is part of what is held.
-    double films =
-        facing.surfaceResistance() + (boundary.isOutdoors() ? Facing.EXTERNAL_RESISTANCE : 0);
+    double films = facing.surfaceResistance() + boundary.farResistance();
     double layers = (films + construction.resistance()) / factor - films;
     double least = Math.min(LEAST_RESISTANCE, construction.resistance());
     return new Surface(

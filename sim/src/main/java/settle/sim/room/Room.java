@@ -4,6 +4,7 @@ import java.util.List;
 import settle.sim.control.Timetable;
 import settle.sim.fabric.Surface;
 import settle.sim.fabric.Window;
+import settle.sim.units.Range;
 
 /**
  * A heated (or unheated) room.
@@ -18,6 +19,7 @@ import settle.sim.fabric.Window;
  *     together [-]
  * @param surfaces opaque surfaces, partitions to other rooms not included
  * @param windows glazing
+ * @param thermalBridges conductance to outdoors beside surfaces and windows [W/K]
  * @param want want-temperature over time, operative [°C]
  * @param convectiveGain heat given to the air by people and things [W]
  * @param radiantGain heat given to the surfaces by people and things [W]
@@ -31,6 +33,7 @@ public record Room(
     double furnishingMultiplier,
     List<Surface> surfaces,
     List<Window> windows,
+    double thermalBridges,
     Timetable want,
     Timetable convectiveGain,
     Timetable radiantGain) {
@@ -52,9 +55,10 @@ public record Room(
       throw new IllegalArgumentException(
           "room '" + name + "': air changes " + airChangesPerHour + " /h must be >= 0");
     }
+    Range.notNegative("thermal bridges of room '" + name + "'", thermalBridges, "W/K");
   }
 
-  /** A room whose walls have nothing at their foot, so many metres together. */
+  /** A room without thermal bridges whose walls have nothing at their foot. */
   public Room(
       String name,
       double floorArea,
@@ -76,6 +80,7 @@ public record Room(
         furnishingMultiplier,
         surfaces,
         windows,
+        0,
         want,
         convectiveGain,
         radiantGain);
@@ -91,6 +96,7 @@ public record Room(
     return volume == other.volume
         && airChangesPerHour == other.airChangesPerHour
         && furnishingMultiplier == other.furnishingMultiplier
+        && thermalBridges == other.thermalBridges
         && surfaces.equals(other.surfaces)
         && windows.equals(other.windows);
   }
@@ -99,6 +105,13 @@ public record Room(
   public Room withAirChange(double other) {
     Copy copy = new Copy(this);
     copy.airChangesPerHour = other;
+    return copy.room();
+  }
+
+  /** This room with other thermal bridges [W/K]. */
+  public Room withThermalBridges(double other) {
+    Copy copy = new Copy(this);
+    copy.thermalBridges = other;
     return copy.room();
   }
 
@@ -141,6 +154,7 @@ public record Room(
     private final double furnishingMultiplier;
     private List<Surface> surfaces;
     private List<Window> windows;
+    private double thermalBridges;
     private Timetable want;
     private Timetable convectiveGain;
     private Timetable radiantGain;
@@ -154,6 +168,7 @@ public record Room(
       furnishingMultiplier = room.furnishingMultiplier;
       surfaces = room.surfaces;
       windows = room.windows;
+      thermalBridges = room.thermalBridges;
       want = room.want;
       convectiveGain = room.convectiveGain;
       radiantGain = room.radiantGain;
@@ -169,6 +184,7 @@ public record Room(
           furnishingMultiplier,
           surfaces,
           windows,
+          thermalBridges,
           want,
           convectiveGain,
           radiantGain);

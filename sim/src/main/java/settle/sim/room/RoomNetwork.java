@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import settle.sim.fabric.Boundary;
 import settle.sim.fabric.Facing;
 import settle.sim.fabric.Ladder;
 import settle.sim.fabric.Surface;
@@ -61,6 +62,10 @@ final class RoomNetwork {
     add(room.airCapacity());
     add(0);
     addOutdoor(AIR, room.ventilationConductance());
+    // Bridges lose heat through the same films as the surfaces that they are in.
+    double convective = Facing.WALL.convectiveCoefficient() * Facing.WALL.surfaceResistance();
+    addOutdoor(AIR, room.thermalBridges() * convective);
+    addOutdoor(STAR, room.thermalBridges() * (1 - convective));
     for (Surface surface : room.surfaces()) {
       addSurface(surface, refinement);
     }
@@ -79,14 +84,21 @@ final class RoomNetwork {
       last = addLump(last, ladder.capacity(i) * area, ladder.resistance(i) / area);
     }
     double rest = ladder.resistance(ladder.lumps());
-    if (surface.boundary().isOutdoors()) {
-      addOutdoor(last, area / (rest + Facing.EXTERNAL_RESISTANCE));
-    } else if (surface.boundary().held().isPresent()) {
-      // Behind a party wall or on the ground the far film is part of what is held.
-      double g = area / Math.max(rest, 1e-3);
-      heldConductance.set(last, heldConductance.get(last) + g);
-      heldFlow.set(last, heldFlow.get(last) + g * surface.boundary().held().getAsDouble());
+    Boundary boundary = surface.boundary();
+    if (boundary.toOutdoors() > 0 && boundary.toHeld() > 0) {
+      int far = addLump(last, 0, rest / area);
+      addOutdoor(far, area * boundary.toOutdoors());
+      addHeld(far, area * boundary.toHeld(), boundary);
+    } else if (boundary.toOutdoors() > 0) {
+      addOutdoor(last, area / (rest + boundary.farResistance()));
+    } else if (boundary.toHeld() > 0) {
+      addHeld(last, area / Math.max(rest + boundary.farResistance(), 1e-3), boundary);
     }
+  }
+
+  private void addHeld(int node, double g, Boundary boundary) {
+    heldConductance.set(node, heldConductance.get(node) + g);
+    heldFlow.set(node, heldFlow.get(node) + g * boundary.held().orElseThrow());
   }
 
   /**

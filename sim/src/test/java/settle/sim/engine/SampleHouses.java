@@ -462,6 +462,7 @@ public final class SampleHouses {
         r.furnishingMultiplier(),
         r.surfaces(),
         r.windows(),
+        r.thermalBridges(),
         want,
         convective,
         radiant);

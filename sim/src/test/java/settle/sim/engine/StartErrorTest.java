@@ -70,6 +70,7 @@ class StartErrorTest {
         furnishing,
         r.surfaces(),
         r.windows(),
+        r.thermalBridges(),
         Timetable.constant(r.want().maximum()),
         r.convectiveGain(),
         r.radiantGain());

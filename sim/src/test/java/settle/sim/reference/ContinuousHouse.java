@@ -45,6 +45,7 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
   private final List<Element> elements = new ArrayList<>();
   private final double[] airCapacity;
   private final double[] ventilation;
+  private final double[] bridges;
   private final double flowSetPoint;
   private final double specificHeat;
 
@@ -122,11 +123,13 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
     specificHeat = house.water().specificHeat();
     airCapacity = new double[rooms];
     ventilation = new double[rooms];
+    bridges = new double[rooms];
     int n = rooms;
     for (int r = 0; r < rooms; r++) {
       Room room = house.rooms().get(r);
       airCapacity[r] = room.airCapacity();
       ventilation[r] = room.ventilationConductance();
+      bridges[r] = room.thermalBridges();
       for (Surface s : room.surfaces()) {
         n = addSurface(r, s, refinement, n);
       }
@@ -231,9 +234,20 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
     } else if (s.boundary() instanceof Boundary.Held held) {
       e.held = s.area() / rest;
       e.heldTemperature = held.temperature();
+    } else if (s.boundary() instanceof Boundary.Between between) {
+      double all = between.toHeld() + between.toOutdoors();
+      double g = s.area() / (rest + 1 / all);
+      e.outdoor = g * between.toOutdoors() / all;
+      e.held = g * between.toHeld() / all;
+      e.heldTemperature = between.temperature();
     }
     elements.add(e);
     return n + ladder.lumps();
+  }
+
+  /** Thermal bridges see air and star as a wall does. */
+  private double bridgesToAir(int r) {
+    return bridges[r] * 2.5 / (2.5 + 5.13);
   }
 
   private Element outerElement(int room, String name) {
@@ -352,7 +366,7 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
     solveStars(y, outdoor);
     java.util.Arrays.fill(dy, 0);
     for (int r = 0; r < rooms; r++) {
-      dy[r] += ventilation[r] * (outdoor - y[r]) + convective[r];
+      dy[r] += (ventilation[r] + bridgesToAir(r)) * (outdoor - y[r]) + convective[r];
     }
     for (AirExchange e : house.airExchanges()) {
       int a = house.roomIndex(e.firstRoom());
@@ -415,9 +429,9 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
       for (Element e : elements) {
         e.backHeat = 0;
       }
-      java.util.Arrays.fill(denominator, 0);
       for (int r = 0; r < rooms; r++) {
-        numerator[r] = radiantGain[r];
+        denominator[r] = bridges[r] - bridgesToAir(r);
+        numerator[r] = radiantGain[r] + denominator[r] * outdoor;
       }
       for (int b = 0; b < branches.size(); b++) {
         numerator[roomOf[b]] += (1 - back[b]) * radiant[b] * heatGuess[b];

@@ -268,6 +268,7 @@ public record PlausibleHouse(
 
     private List<Room> rooms() {
       int count = 1 + random.nextInt(6);
+      double bridges = 0.1 * further.nextDouble();
       Construction wall = wall();
       Construction floor =
           new Construction(
@@ -300,9 +301,7 @@ public record PlausibleHouse(
                 wall,
                 new Boundary.Outdoors()));
         if (i % 2 == 0) {
-          surfaces.add(
-              new Surface(
-                  "floor", Facing.FLOOR, area, floor, new Boundary.Held("ground", between(8, 12))));
+          surfaces.add(new Surface("floor", Facing.FLOOR, area, floor, underFloor(between(8, 12))));
         }
         if (i % 2 == 1 || count == 1) {
           surfaces.add(
@@ -311,19 +310,29 @@ public record PlausibleHouse(
         double want = any(18, 19, 20, 21, 21, 22);
         rooms.add(
             new Room(
-                "room " + (i + 1),
-                area,
-                4 * side,
-                area * 2.4,
-                between(0.3, 1.2),
-                4,
-                surfaces,
-                List.of(new Window("window", glass, between(1, 2.8), 0.6)),
-                Timetable.constant(want),
-                Timetable.constant(0),
-                Timetable.constant(0)));
+                    "room " + (i + 1),
+                    area,
+                    4 * side,
+                    area * 2.4,
+                    between(0.3, 1.2),
+                    4,
+                    surfaces,
+                    List.of(new Window("window", glass, between(1, 2.8), 0.6)),
+                    Timetable.constant(want),
+                    Timetable.constant(0),
+                    Timetable.constant(0))
+                .withThermalBridges(bridges * (Math.max(walls, 2) + glass)));
       }
       return rooms;
+    }
+
+    /** The ground in one house of two; in others ground that follows the weather, or a void. */
+    private Boundary underFloor(double temperature) {
+      return switch (further.nextInt(4)) {
+        case 0 -> Boundary.Between.ground(temperature, 0.8, 0.4);
+        case 1 -> new Boundary.Between("void", temperature, 0.7, 0.36);
+        default -> new Boundary.Held("ground", temperature);
+      };
     }
 
     private List<Partition> partitions(List<Room> rooms) {

@@ -48,6 +48,7 @@ class ValidationTest {
           new SteppedFabricRows(),
           new SteppedRoomRows(),
           new LeafRows(),
+          new GroundRows(),
           new SteppedEmitterRows(),
           new ValveRows(),
           new BenchRows(),
