@@ -1,9 +1,13 @@
 package settle.scenarios.emitter;
 
+import static settle.scenarios.format.Forms.PRACTICE;
+
 import java.util.List;
 import settle.scenarios.definition.Definitions;
 import settle.scenarios.definition.Described;
 import settle.scenarios.definition.Kind;
+import settle.scenarios.format.Form.Choice;
+import settle.scenarios.format.Form.YesNo;
 import settle.scenarios.format.Forms;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.Section;
@@ -15,6 +19,7 @@ import settle.sim.emitter.Emitter;
 import settle.sim.emitter.Fixing;
 import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.emitter.PlainPlate;
+import settle.sim.emitter.Tubes;
 
 /**
  * Heated skirting, per metre.
@@ -24,6 +29,7 @@ import settle.sim.emitter.PlainPlate;
  * @param law exponent, metal and radiation
  * @param waterPerMetre [m3/m]
  * @param metalPerMetre [kg/m]
+ * @param tubes what leads the water
  * @param faceHeight [m]
  * @param faceDepth [m]
  * @param lowerConnection centre above the floor [m]
@@ -35,6 +41,7 @@ public record PerimeterType(
     EmitterLaw law,
     double waterPerMetre,
     double metalPerMetre,
+    Tubes tubes,
     double faceHeight,
     double faceDepth,
     double lowerConnection,
@@ -50,6 +57,38 @@ public record PerimeterType(
 
   /** Specific heat by which metal is typed [J/(kg K)]: the default, aluminium. */
   private static final double ALUMINIUM = 900;
+
+  private static final String ONE_WAY = "one way";
+  private static final String OUT_AND_BACK = "out and back";
+
+  private static final Key WAY =
+      Key.optional(
+              "way of the water",
+              new Choice(List.of(ONE_WAY, OUT_AND_BACK)),
+              "along the run in one tube, or out in one and back in another in the same face, both"
+                  + " connections at one end")
+          .orElse(ONE_WAY, "a single path");
+  private static final Key BORE =
+      Key.optional(
+              "bore",
+              Forms.of(Dimension.LENGTH, 1e-3, 0.2, "a capillary to a mains").usually(6e-3, 0.03),
+              "inside diameter of a tube; with it goes the film between water and metal")
+          .orElse("out and back that which holds the water content; one way unknown, and no film");
+  private static final Key FILM =
+      Key.optional(
+              "film",
+              new YesNo(),
+              "whether the film of water in the tube resists: laminar with natural convection"
+                  + " (Morcos and Bergles), turbulent by Gnielinski")
+          .orElse("yes", "where the bore is known");
+  private static final Key WEB =
+      Key.optional(
+              "web",
+              Forms.of(Dimension.CONDUCTANCE_PER_LENGTH, 0, 200, "none to a solid block")
+                  .usually(0.5, 20),
+              "what joins the metal about the two tubes, per metre: conductivity times thickness"
+                  + " over distance")
+          .orElse("5 W/mK", "aluminium 2 mm thick, some 80 mm from tube to tube, " + PRACTICE);
 
   private static final Key FACE_HEIGHT =
       Key.required(
@@ -86,6 +125,10 @@ public record PerimeterType(
               EmitterLaw.METAL_PER_METRE,
               METAL_HEAT,
               EmitterLaw.RADIANT_SHARE,
+              WAY,
+              BORE,
+              FILM,
+              WEB,
               FACE_HEIGHT,
               FACE_DEPTH,
               LOWER_CONNECTION,
@@ -100,17 +143,22 @@ public record PerimeterType(
    */
   private static final double MOST_PLATES = 2.5;
 
+  /** Water in the tubes over the water content that deserves a question: digits are rounded. */
+  private static final double MOST_IN_TUBES = 1.1;
+
   /** Emissivity of common paints. */
   private static final double PAINT = 0.9;
 
   private static PerimeterType read(Described described, Section s, Definitions known) {
+    double waterPerMetre = s.number(EmitterLaw.WATER_PER_METRE);
     PerimeterType skirting =
         new PerimeterType(
             described,
             s.number(EmitterLaw.OUTPUT_PER_METRE),
             EmitterLaw.read(s, METAL_HEAT),
-            s.number(EmitterLaw.WATER_PER_METRE),
+            waterPerMetre,
             s.number(EmitterLaw.METAL_PER_METRE),
+            tubes(s, waterPerMetre),
             s.number(FACE_HEIGHT),
             s.number(FACE_DEPTH),
             s.number(LOWER_CONNECTION),
@@ -119,6 +167,35 @@ public record PerimeterType(
       s.value(EmitterLaw.OUTPUT_PER_METRE).ifPresent(skirting::doubtOutput);
     }
     return skirting;
+  }
+
+  private static Tubes tubes(Section s, double waterPerMetre) {
+    Tubes.Way way = s.choice(WAY).equals(ONE_WAY) ? Tubes.Way.ONE_WAY : Tubes.Way.OUT_AND_BACK;
+    boolean two = way == Tubes.Way.OUT_AND_BACK;
+    double bore = 0;
+    if (two && !s.has(BORE)) {
+      bore = Math.sqrt(4 * waterPerMetre / (way.legs() * Math.PI));
+      s.note(BORE, Dimension.LENGTH.show(Math.rint(bore * 1e4) / 1e4));
+    } else if (s.has(BORE)) {
+      bore = s.number(BORE);
+      double held = way.legs() * Math.PI / 4 * bore * bore;
+      if (held > MOST_IN_TUBES * waterPerMetre) {
+        s.value(BORE)
+            .ifPresent(
+                v ->
+                    v.warn(
+                        "tubes of this bore hold "
+                            + Dimension.VOLUME_PER_LENGTH.show(Math.rint(held * 1e5) / 1e5)
+                            + ", more than the water content of "
+                            + Dimension.VOLUME_PER_LENGTH.show(waterPerMetre)));
+      }
+    }
+    double web = two ? s.number(WEB) : s.numberIfWritten(WEB).orElse(0);
+    boolean known = bore > 0;
+    if (!known) {
+      s.value(FILM).ifPresent(v -> v.warn("has no effect without the 'bore'"));
+    }
+    return new Tubes(way, bore, known && s.yesNo(FILM), two ? web : 0);
   }
 
   private void doubtOutput(Value output) {
@@ -139,8 +216,15 @@ public record PerimeterType(
 
   private static Typed typed(Emitter emitter) {
     PerimeterEmitter skirting = (PerimeterEmitter) emitter;
-    return new Typed()
-        .put(EmitterLaw.OUTPUT_PER_METRE, skirting.ratedOutputPerMetre())
+    Tubes tubes = skirting.tubes();
+    Typed keys = new Typed().put(WAY, tubes.way() == Tubes.Way.ONE_WAY ? ONE_WAY : OUT_AND_BACK);
+    if (tubes.bore() > 0) {
+      keys.put(BORE, tubes.bore()).put(FILM, tubes.film() ? "yes" : "no");
+    }
+    if (tubes.way() == Tubes.Way.OUT_AND_BACK) {
+      keys.put(WEB, tubes.web());
+    }
+    return keys.put(EmitterLaw.OUTPUT_PER_METRE, skirting.ratedOutputPerMetre())
         .put(EmitterLaw.EXPONENT, skirting.exponent())
         .put(EmitterLaw.WATER_PER_METRE, skirting.waterPerMetre())
         .put(EmitterLaw.METAL_PER_METRE, skirting.metalCapacityPerMetre() / ALUMINIUM)
@@ -174,12 +258,15 @@ public record PerimeterType(
         law.radiantFraction(),
         backFraction,
         fixedTo,
+        tubes,
         new PerimeterEmitter.Face(faceHeight, faceDepth, lowerConnection, upperConnection));
   }
 
   @Override
   public String facts() {
     return law.factsPerMetre(outputPerMetre, waterPerMetre, metalPerMetre)
+        + (tubes.way() == Tubes.Way.ONE_WAY ? ", " + ONE_WAY : ", " + OUT_AND_BACK)
+        + (tubes.bore() > 0 ? ", bore " + Dimension.LENGTH.show(tubes.bore()) : "")
         + ", face "
         + Dimension.LENGTH.show(faceHeight)
         + " x "

@@ -306,8 +306,12 @@ final class RestNewton {
     double inlet = water.inlet[b].value();
     double ref = reference.value();
     double there = emitters[b].atRest(c, inlet, ref);
-    double perInlet = (emitters[b].atRest(c, inlet + BESIDE, ref) - there) / BESIDE;
-    double perReference = (emitters[b].atRest(c, inlet, ref + BESIDE) - there) / BESIDE;
+    double perInlet = emitters[b].perExcessAtRest();
+    double perReference = -perInlet;
+    if (Double.isNaN(perInlet)) {
+      perInlet = (emitters[b].atRest(c, inlet + BESIDE, ref) - there) / BESIDE;
+      perReference = (emitters[b].atRest(c, inlet, ref + BESIDE) - there) / BESIDE;
+    }
     double aside = c > 0 ? BESIDE * c : BESIDE;
     double perFlow = (emitters[b].atRest(c + aside, inlet, ref) - there) / aside;
     double d = state.duty;

@@ -25,6 +25,14 @@ public interface EmitterStepper {
    */
   double atRest(double capacityFlow, double inlet, double reference);
 
+  /**
+   * By how much the output at rest that was asked for last rises with the inlet, and falls with the
+   * reference [W/K]; not a number for one that has to be asked beside where it stands.
+   */
+  default double perExcessAtRest() {
+    return Double.NaN;
+  }
+
   /** Whether the attempt came to agree with itself; a step with one that did not is not to stay. */
   boolean agreed();
 

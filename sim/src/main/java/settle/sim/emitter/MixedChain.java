@@ -14,12 +14,6 @@ import java.util.Arrays;
  */
 public final class MixedChain implements EmitterStepper {
 
-  /**
-   * Excess moved from where g was last computed in full [K]; within it g follows to second order,
-   * to 1e-6 of itself.
-   */
-  private static final double KEEP = 0.5;
-
   /** Agreement of a cell's mean excess with the one used for its emission [K]. */
   private static final double AGREEMENT = 1e-3;
 
@@ -34,13 +28,10 @@ public final class MixedChain implements EmitterStepper {
   private final double cellCapacity;
   private final double coefficient;
   private final double exponent;
+  private final CellPowers powers;
 
   // State
   private double[] temperature;
-
-  // Excess at which y^(n-1) was last computed, and the value; 0 K is too far from any other
-  private final double[] anchor;
-  private final double[] anchorPower;
 
   // Attempt
   private double[] next;
@@ -70,8 +61,7 @@ public final class MixedChain implements EmitterStepper {
     this.exponent = exponent;
     temperature = new double[cells];
     next = new double[cells];
-    anchor = new double[cells];
-    anchorPower = new double[cells];
+    powers = new CellPowers(exponent, cells);
     meanExcess = new double[cells];
     Arrays.fill(temperature, startTemperature);
   }
@@ -159,7 +149,7 @@ public final class MixedChain implements EmitterStepper {
   private double meanExcess(
       int i, double length, double capacityFlow, double before, double beforeRise, double y) {
     double start = temperature[i];
-    double conductance = y > 0 ? coefficient * power(i, y) : 0;
+    double conductance = y > 0 ? coefficient * powers.at(i, y) : 0;
     emits = conductance > 0;
     double total = capacityFlow + conductance;
     if (total == 0) {
@@ -178,22 +168,6 @@ public final class MixedChain implements EmitterStepper {
     double away = start - (settled - rise * (length / 2 + tau));
     next[i] = settled + rise * (length / 2 - tau) + away * decay;
     return settled - rise * tau + away * phi - triedReference;
-  }
-
-  /**
-   * y^(n-1), kept until the excess has moved by {@link #KEEP} and followed by its Taylor series in
-   * between.
-   */
-  private double power(int cell, double y) {
-    double n1 = exponent - 1;
-    double d = y - anchor[cell];
-    if (!(Math.abs(d) < KEEP && Math.abs(d) < 0.05 * y)) {
-      anchor[cell] = y;
-      anchorPower[cell] = Math.pow(y, n1);
-      return anchorPower[cell];
-    }
-    double r = d / anchor[cell];
-    return anchorPower[cell] * (1 + n1 * r * (1 + (n1 - 1) / 2 * r * (1 + (n1 - 2) / 3 * r)));
   }
 
   @Override
@@ -222,7 +196,7 @@ public final class MixedChain implements EmitterStepper {
     for (int i = 0; i < cells; i++) {
       double y = next[i] - reference;
       if (y > 0) {
-        sum += coefficient * y * power(i, y);
+        sum += coefficient * y * powers.at(i, y);
       }
     }
     return sum;

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Heated skirting: water runs along the foot of the walls in one path, as a plug.
+ * Heated skirting: water runs along the foot of the walls, one way or out and back.
  *
  * @param name what it is called
  * @param runLength heated length of the path [m]
@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param radiantFraction share of output given by radiation [-]
  * @param backFraction share of output passing into an outside wall where one is behind [-]
  * @param fixedTo walls it is fixed to, in the order of its run
+ * @param tubes what leads the water
  * @param face what one sees of it
  */
 public record PerimeterEmitter(
@@ -28,6 +29,7 @@ public record PerimeterEmitter(
     double radiantFraction,
     double backFraction,
     List<Fixing> fixedTo,
+    Tubes tubes,
     Face face)
     implements Emitter {
 
@@ -47,6 +49,32 @@ public record PerimeterEmitter(
     EmitterChecks.positive(name, "rated output [W/m]", ratedOutputPerMetre);
     EmitterChecks.positive(name, "water content [m³/m]", waterPerMetre);
     EmitterChecks.law(name, exponent, radiantFraction, backFraction);
+  }
+
+  /** One way, water and metal of one temperature. */
+  public PerimeterEmitter(
+      String name,
+      double runLength,
+      double ratedOutputPerMetre,
+      double exponent,
+      double waterPerMetre,
+      double metalCapacityPerMetre,
+      double radiantFraction,
+      double backFraction,
+      List<Fixing> fixedTo,
+      Face face) {
+    this(
+        name,
+        runLength,
+        ratedOutputPerMetre,
+        exponent,
+        waterPerMetre,
+        metalCapacityPerMetre,
+        radiantFraction,
+        backFraction,
+        fixedTo,
+        Tubes.PLAIN,
+        face);
   }
 
   @Override
@@ -91,6 +119,16 @@ public record PerimeterEmitter(
 
   @Override
   public EmitterStepper stepper(double heatCapacity, double startTemperature, double parcels) {
+    if (!tubes.plain()) {
+      return tubes.stepper(
+          runLength,
+          heatCapacity / runLength - metalCapacityPerMetre,
+          metalCapacityPerMetre,
+          exponent,
+          ratedOutput(),
+          startTemperature,
+          parcels);
+    }
     return new PlugFlow(
         runLength,
         heatCapacity / runLength,
@@ -131,6 +169,7 @@ public record PerimeterEmitter(
         radiantFraction,
         backFraction,
         fixedTo,
+        tubes,
         face);
   }
 }

@@ -15,6 +15,7 @@ import settle.sim.emitter.Emitter;
 import settle.sim.emitter.Fixing;
 import settle.sim.emitter.PanelEmitter;
 import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.emitter.Tubes;
 import settle.sim.fabric.Behind;
 import settle.sim.fabric.Boundary;
 import settle.sim.fabric.Construction;
@@ -126,6 +127,9 @@ public record PlausibleHouse(
     /** For what was added later, so that all else in a house stays what it was. */
     private final SplittableRandom further;
 
+    /** For what leads the water through skirting, without changing what else is drawn. */
+    private final SplittableRandom emitters;
+
     private String sourceKind;
     private String controlKind;
     private String valveKind;
@@ -136,6 +140,7 @@ public record PlausibleHouse(
       // Neighbouring seeds would begin alike.
       random = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + 0x632BE59BD9B4E019L);
       further = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + 0x5851F42D4C957F2DL);
+      emitters = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + 0x14057B7EF767814FL);
     }
 
     private double between(double low, double high) {
@@ -431,7 +436,17 @@ public record PlausibleHouse(
           between(0.3, 0.6),
           0.05,
           Fixing.outside("outer wall"),
+          tubes(),
           new PerimeterEmitter.Face(0.14, 0.03, 0.05, 0.11));
+    }
+
+    /** Out and back mostly, some one way, with and without film. */
+    private Tubes tubes() {
+      int kind = emitters.nextInt(4);
+      double bore = 0.01 + 0.006 * emitters.nextDouble();
+      return kind < 2
+          ? new Tubes(Tubes.Way.OUT_AND_BACK, bore, true, 2 + 8 * emitters.nextDouble())
+          : kind == 2 ? new Tubes(Tubes.Way.ONE_WAY, 1.4 * bore, true, 0) : Tubes.PLAIN;
     }
 
     private List<Branch> branches(

@@ -1,0 +1,101 @@
+package settle.sim.emitter;
+
+import java.util.Arrays;
+import settle.sim.water.Water;
+
+/**
+ * What leads the water through a perimeter emitter.
+ *
+ * @param way one way along the run, or out and back with both connections at one end
+ * @param bore inside diameter of a tube [m]; 0 where it is not known
+ * @param film whether water and metal differ by the film between them
+ * @param web G_w, what joins the halves of the metal about the two tubes [W/(m K)]
+ */
+public record Tubes(Way way, double bore, boolean film, double web) {
+
+  /** How the water goes. */
+  public enum Way {
+    /** Along the run in one tube. */
+    ONE_WAY(1),
+    /** Along the run in one tube, and back in another in the same face. */
+    OUT_AND_BACK(2);
+
+    private final int legs;
+
+    Way(int legs) {
+      this.legs = legs;
+    }
+
+    /** How often the water runs along it. */
+    public int legs() {
+      return legs;
+    }
+  }
+
+  /** One way, of one temperature with the metal. */
+  public static final Tubes PLAIN = new Tubes(Way.ONE_WAY, 0, false, 0);
+
+  /** Cells of a leg that the water goes and comes along. */
+  private static final int CELLS = 18;
+
+  /** Of a single leg, where nothing brings the water back past itself. */
+  private static final int CELLS_ONE_WAY = 32;
+
+  /** Length of the last cell of two legs over that of the first. */
+  private static final double GRADING = 5;
+
+  public Tubes {
+    if (film && !(bore > 0)) {
+      throw new IllegalArgumentException("film in a tube of unknown bore");
+    }
+    if (way == Way.OUT_AND_BACK && !(web >= 0)) {
+      throw new IllegalArgumentException("web between two tubes " + web + " W/(m K)");
+    }
+  }
+
+  /** Whether all there is to know is that water runs along, as warm as its metal. */
+  boolean plain() {
+    return way == Way.ONE_WAY && !film;
+  }
+
+  /**
+   * What steps the water in them.
+   *
+   * @param run length of the run [m]
+   * @param waterPerMetre heat capacity of all water [J/(m K)]
+   * @param metalPerMetre heat capacity of all metal [J/(m K)]
+   * @param exponent n [-]
+   * @param ratedOutput at 75/65/20 [W]
+   * @param startTemperature [°C]
+   * @param parcels lengths of cells as a share of what is usual [-]
+   */
+  EmitterStepper stepper(
+      double run,
+      double waterPerMetre,
+      double metalPerMetre,
+      double exponent,
+      double ratedOutput,
+      double startTemperature,
+      double parcels) {
+    int legs = way.legs;
+    double[] lengths = new double[(int) Math.ceil((legs == 1 ? CELLS_ONE_WAY : CELLS) / parcels)];
+    double ratio = legs == 1 ? 1 : Math.pow(GRADING, 1.0 / (lengths.length - 1));
+    double next = 1;
+    for (int i = 0; i < lengths.length; i++) {
+      lengths[i] = next;
+      next *= ratio;
+    }
+    double all = Arrays.stream(lengths).sum();
+    for (int i = 0; i < lengths.length; i++) {
+      lengths[i] *= run / all;
+    }
+    TubeCells cells = new TubeCells(legs, lengths, waterPerMetre / legs, metalPerMetre / legs, web);
+    return new TubesInMetal(
+        cells,
+        film ? new TubeFilm(bore) : null,
+        Water.SPECIFIC_HEAT,
+        exponent,
+        ratedOutput,
+        startTemperature);
+  }
+}
