@@ -10,6 +10,7 @@ import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
+import settle.sim.house.PumpPlace;
 import settle.sim.hydraulics.Bypass;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.Pump;
@@ -163,6 +164,13 @@ final class PlantInputs {
 
   private void distribution() {
     add("pump", pump(house.distribution().pump()));
+    PumpPlace place = house.distribution().pumpPlace();
+    if (place.leastPower() > 0) {
+      add("pump: least power", Dimension.POWER.show(place.leastPower()));
+    }
+    if (Double.isFinite(place.sourceKv())) {
+      add("pump: source in series", "Kv " + Dimension.FLOW_COEFFICIENT.show(place.sourceKv()));
+    }
     for (Main main : house.distribution().mains()) {
       add("mains: " + main.name(), main(main));
     }

@@ -33,6 +33,7 @@ public record FlowHeaterType(Described described, FlowHeater pattern) implements
               FlowHeaterType::read),
           50,
           10,
+          SourceKind.CIRCULATOR,
           heater -> heater.maximumPower(0, 50),
           heater -> new Typed().put(POWER, heater.maximumPower(0, 50)));
 

@@ -259,7 +259,7 @@ public final class RunFigures {
             .maybe("seasonal", Unit.FACTOR, PlantFigures::seasonalFactor)
             .as("Seasonal")
             .where(p -> pumpsHeat())
-            .meaning("heat over electricity for the run")
+            .meaning("heat over electricity for the run, the pump’s included")
             .number("pumpElectricity", Unit.KILOWATT_HOURS, PlantFigures::pumpElectricity)
             .as("Pump")
             .number("pipeLoss", Unit.KILOWATT_HOURS, PlantFigures::pipeLoss)

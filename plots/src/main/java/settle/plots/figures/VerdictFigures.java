@@ -344,6 +344,7 @@ public final class VerdictFigures {
           .number("seasonal", Unit.FACTOR, y -> taken(y).factor())
           .number("cost", Unit.NONE, y -> taken(y).cost())
           .number("carbon", Unit.KILOGRAMS, y -> taken(y).carbon())
+          .number("pumpElectricity", Unit.KILOWATT_HOURS, Season.Year::pumpElectricity)
           .maybe("condensing", Unit.SHARE, Season.Year::condensingShare)
           .maybe("returnBelowDewPoint", Unit.SHARE, Season.Year::belowDewPoint)
           .number("belowLeastOutput", Unit.HOURS, y -> 3600 * y.hoursBelowMinimum());

@@ -85,7 +85,7 @@ public final class HouseReader {
             arrangements,
             new Heating(
                 WaterProperties.AT_50,
-                distribution.read(sourceReader.usualDrop()),
+                distribution.read(sourceReader.usualDrop(), sourceReader.usualPumpPower()),
                 source,
                 sourceReader.buffer(),
                 new ControlSection(control, roomNames, programmes.any())

@@ -75,6 +75,21 @@ public final class DistributionKeys {
               "hydraulic over electrical power")
           .orElse("30 %", "a small electronically driven circulator, " + PRACTICE);
 
+  public static final Key PUMP_LEAST_POWER =
+      Key.optional(
+              "pump least power",
+              Forms.of(Dimension.POWER, 0, 2000, "none to the pump of a block of flats")
+                  .usually(0, 150),
+              "electricity that the running pump takes however little it moves")
+          .orElse(
+              SourceKinds.usual(Dimension.POWER, NamedSource::usualPumpPower) + ": " + PRACTICE);
+  public static final Key SOURCE_KV =
+      Key.optional(
+              "source Kv",
+              Forms.FLOW_COEFFICIENT,
+              "flow coefficient of the source with what stands in series with it and the pump of the mains; not where a parallel buffer parts them")
+          .orElse("none: the pump's head is what is left outside the source");
+
   // Mains.
 
   public static final Key FED_FROM =
@@ -180,6 +195,8 @@ public final class DistributionKeys {
               PUMP_MODE,
               PUMP_SET_FOR,
               PUMP_EFFICIENCY,
+              PUMP_LEAST_POWER,
+              SOURCE_KV,
               MAINS,
               BYPASS,
               DESIGN_DROP)

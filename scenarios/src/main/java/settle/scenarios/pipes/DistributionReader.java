@@ -15,6 +15,7 @@ import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Distribution;
+import settle.sim.house.PumpPlace;
 import settle.sim.hydraulics.Bypass;
 import settle.sim.hydraulics.ConstantPump;
 import settle.sim.hydraulics.CurvePump;
@@ -71,15 +72,25 @@ public final class DistributionReader {
    * The distribution.
    *
    * @param usualDrop fall of temperature over the emitters that what feeds it is designed for [K]
+   * @param usualPumpPower below which the pump that goes with it does not go [W]
    */
-  public Distribution read(double usualDrop) {
+  public Distribution read(double usualDrop, double usualPumpPower) {
     Pump pump = pump();
     return new Distribution(
         pump,
         mains(),
         bypass(pump),
         section.number(DistributionKeys.DESIGN_DROP, usualDrop),
-        LockshieldScale.TYPICAL);
+        LockshieldScale.TYPICAL,
+        new PumpPlace(
+            section.number(DistributionKeys.PUMP_LEAST_POWER, usualPumpPower), sourceKv()));
+  }
+
+  private double sourceKv() {
+    if (!section.has(DistributionKeys.SOURCE_KV)) {
+      section.note(DistributionKeys.SOURCE_KV, "none");
+    }
+    return section.numberIfWritten(DistributionKeys.SOURCE_KV).orElse(Double.POSITIVE_INFINITY);
   }
 
   private Pump pump() {

@@ -174,6 +174,7 @@ public record BoilerType(Described described, Boiler pattern) implements SourceT
           SECTION,
           65,
           10,
+          SourceKind.CIRCULATOR,
           boiler -> Typed.rounded(((Boiler) boiler).maximumPower()),
           BoilerType::typed);
 

@@ -122,8 +122,15 @@ final class HeatPumpKeys {
               "standby power",
               Forms.of(Dimension.POWER, 0, 5000, "electricity of a pump that does not run")
                   .usually(0, 150),
-              "electricity taken while called but not running")
+              "electricity taken while not running")
           .orElse("20 W", PRACTICE);
+  static final Key DEGRADATION =
+      Key.optional(
+              "degradation",
+              Forms.of(Dimension.SHARE, 0.5, 1, "half of it lost to starts to nothing at all")
+                  .usually(0.8, 1),
+              "Cc of EN 14825: a start takes 1 - Cc of the power at least output for as long as the unit rested, 10 min at most")
+          .orElse("0.9", "EN 14825, where none was measured");
 
   // Defrost and backup heater.
 
@@ -201,6 +208,7 @@ final class HeatPumpKeys {
               HEAT_CAPACITY,
               OVER_RUN,
               STANDBY,
+              DEGRADATION,
               DEFROST,
               BACKUP)
           .oneOf(PERFORMANCE, SHARE_OF_CARNOT);

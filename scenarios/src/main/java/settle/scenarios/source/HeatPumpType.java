@@ -59,6 +59,7 @@ public record HeatPumpType(Described described, HeatPump pattern) implements Sou
           SECTION,
           45,
           5,
+          40,
           pump -> Math.rint(((HeatPump) pump).performance().capacity(RATED_OUTDOOR, RATED_FLOW)),
           HeatPumpType::typed);
 
@@ -90,7 +91,8 @@ public record HeatPumpType(Described described, HeatPump pattern) implements Sou
             s.number(HeatPumpKeys.OVER_RUN),
             s.number(HeatPumpKeys.STANDBY),
             defrost(s),
-            backup(s)));
+            backup(s),
+            s.number(HeatPumpKeys.DEGRADATION)));
   }
 
   private static HeatPumpPerformance performance(Section s) {
@@ -251,7 +253,8 @@ public record HeatPumpType(Described described, HeatPump pattern) implements Sou
             .put(HeatPumpKeys.CONTROL_TIME, pump.controlTime())
             .put(HeatPumpKeys.HEAT_CAPACITY, pump.thermalMass())
             .put(HeatPumpKeys.OVER_RUN, pump.overRunTime())
-            .put(HeatPumpKeys.STANDBY, pump.standbyPower());
+            .put(HeatPumpKeys.STANDBY, pump.standbyPower())
+            .put(HeatPumpKeys.DEGRADATION, pump.degradation());
     pump.defrost().ifPresent(d -> keys.put(HeatPumpKeys.DEFROST, typed(d)));
     pump.backup()
         .ifPresent(

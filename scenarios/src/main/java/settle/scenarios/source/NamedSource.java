@@ -18,6 +18,7 @@ import settle.sim.source.Source;
  * @param described the section that describes such sources
  * @param usualFlow flow temperature it is usually set to [°C]
  * @param usualDrop fall of temperature over the emitters that it is usually designed for [K]
+ * @param usualPumpPower electrical power below which the pump of its mains usually does not go [W]
  * @param size the power that it is called by [W]
  * @param keys the keys that read back as one
  */
@@ -25,6 +26,7 @@ public record NamedSource(
     DefinitionSection<? extends SourceType> described,
     double usualFlow,
     double usualDrop,
+    double usualPumpPower,
     ToDoubleFunction<Source> size,
     Function<Source, Typed> keys)
     implements SourceKind {

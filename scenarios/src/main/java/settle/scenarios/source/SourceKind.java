@@ -11,6 +11,9 @@ import settle.sim.source.Source;
 /** A kind of source: all that the format knows of it. It is registered in {@link SourceKinds}. */
 public interface SourceKind {
 
+  /** Power of an electronically driven circulator at its least [W]; common practice, no source. */
+  double CIRCULATOR = 4;
+
   /** The key that chooses it. */
   Key key();
 
@@ -19,6 +22,11 @@ public interface SourceKind {
 
   /** Fall of temperature over the emitters that it is usually designed for [K]. */
   double usualDrop();
+
+  /** Electrical power below which the pump of its mains usually does not go [W]. */
+  default double usualPumpPower() {
+    return CIRCULATOR;
+  }
 
   /** What one of its size is called where it is described; empty for one that is not. */
   default Optional<String> called(Source source) {

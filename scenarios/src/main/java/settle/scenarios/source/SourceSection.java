@@ -117,6 +117,11 @@ public final class SourceSection {
     return kind.usualDrop();
   }
 
+  /** Electrical power below which the pump of the mains usually does not go [W]. */
+  public double usualPumpPower() {
+    return kind.usualPumpPower();
+  }
+
   /** What messages call it. */
   public String it() {
     return "the " + kind.key().name();

@@ -154,8 +154,8 @@ public final class Balancing {
     NetworkFlow after = network(pump, arrangement);
     List<BranchBalance> branches = branches(arrangement, after);
     addLimits(notices, branches, pump, after);
-    Balance balance =
-        new Balance(given.balanced(), index, need[index], after.head(), branches, notices);
+    double head = after.head() + distribution.pumpPlace().drop(after.totalFlow(), density);
+    Balance balance = new Balance(given.balanced(), index, need[index], head, branches, notices);
     return new AsRun(given.balanced() ? model.with(arrangement, pump) : model, balance);
   }
 
@@ -199,12 +199,13 @@ public final class Balancing {
     }
     double[] need = new double[branchNode.length];
     double widest = distribution.lockshields().open().kv();
+    double source = distribution.pumpPlace().drop(total(share), density);
     for (int b = 0; b < need.length; b++) {
       if (!open[b]) {
         continue;
       }
       double m = share * designFlow[b];
-      need[b] = withoutLockshield(b, m) + FlowCoefficient.pressureDrop(m, widest, density);
+      need[b] = source + withoutLockshield(b, m) + FlowCoefficient.pressureDrop(m, widest, density);
       for (int j = branchNode[b]; j >= 0; j = parent(j)) {
         mainPipe[j].at(mainFlow[j]);
         need[b] += mainPipe[j].drop();
@@ -271,7 +272,7 @@ public final class Balancing {
   private NetworkFlow network(Pump running, Arrangement with) {
     NetworkFlow network =
         new NetworkFlow(
-            running,
+            distribution.pumpPlace().behind(running),
             distribution.mains(),
             distribution.bypass().orElse(null),
             with.branches(),

@@ -1,5 +1,6 @@
 package settle.sim.atrest;
 
+import settle.sim.house.Distribution;
 import settle.sim.model.HouseModel;
 import settle.sim.room.SteadyRooms;
 
@@ -183,6 +184,14 @@ public final class SettledHouse {
   /** Flow through the mains while the pump runs [kg/s]. */
   public double totalFlow() {
     return controls.totalFlow();
+  }
+
+  /** Electrical power of the pump of the mains while it runs [W]. */
+  public double pumpPower() {
+    Distribution pipes = model.house().distribution();
+    double through = Math.max(totalFlow(), model.leastThroughPump());
+    double left = totalFlow() > 0 ? sweep.network.head() : 0;
+    return pipes.pumpPlace().power(pipes.pump(), left, through, model.house().water().density());
   }
 
   /** Share of the time in which heat is called for and the source may run [-]. */

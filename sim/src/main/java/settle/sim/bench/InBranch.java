@@ -84,7 +84,7 @@ public record InBranch(
       List<Branch> branches = model.arrangement().branches();
       network =
           new NetworkFlow(
-              distribution.pump(),
+              distribution.behindSource(),
               distribution.mains(),
               distribution.bypass().orElse(null),
               branches,

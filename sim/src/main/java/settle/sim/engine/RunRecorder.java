@@ -1,5 +1,6 @@
 package settle.sim.engine;
 
+import settle.sim.house.Distribution;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.hydraulics.NetworkFlow;
@@ -40,8 +41,8 @@ final class RunRecorder {
   private final int branches;
   private final int mains;
 
-  /** Electrical power per hydraulic head and mass flow [m³/kg]. */
-  private final double pumpPowerFactor;
+  /** Flow that a by-pass of the source's own keeps through the pump [kg/s]. */
+  private final double leastThroughPump;
 
   private final Recorder recorder;
 
@@ -62,7 +63,7 @@ final class RunRecorder {
     mains = house.distribution().mains().size();
     joinedFrom = settings.length() > KEPT ? KEPT_AT_FIRST : Double.POSITIVE_INFINITY;
     lastWant = new double[rooms];
-    pumpPowerFactor = 1 / (house.water().density() * house.distribution().pump().efficiency());
+    leastThroughPump = model.leastThroughPump();
     recorder =
         new Recorder(
             model.roomNames(), model.branchNames(), model.mainNames(), expectedRows(settings));
@@ -162,10 +163,25 @@ final class RunRecorder {
     recordHouse(HouseColumn.FLOW, total > 0 ? flow : Double.NaN);
     recordHouse(HouseColumn.RETURN, total > 0 ? circuit.returnTemperature() : Double.NaN);
     recordHouse(HouseColumn.MASS_FLOW, total);
-    recordHouse(HouseColumn.PUMP_HEAD, network.head());
-    recordHouse(HouseColumn.PUMP_POWER, network.head() * total * pumpPowerFactor);
+    recordHouse(HouseColumn.PUMP_HEAD, pumpHead(network.head(), total));
+    recordHouse(HouseColumn.PUMP_POWER, pumpPower(network.head(), total));
     recordHouse(HouseColumn.BYPASS_FLOW, network.bypassFlow());
     recordHouse(HouseColumn.PIPE_LOSS, (circuit.pipeHeat() + circuit.outsideLoss()) / length);
+  }
+
+  /** What the pump makes, the source's own drop included [Pa]. */
+  private double pumpHead(double left, double total) {
+    double density = house.water().density();
+    return left + house.distribution().pumpPlace().drop(total, density);
+  }
+
+  private double pumpPower(double head, double total) {
+    if (head == 0) {
+      return 0;
+    }
+    Distribution pipes = house.distribution();
+    double through = Math.max(total, leastThroughPump);
+    return pipes.pumpPlace().power(pipes.pump(), head, through, house.water().density());
   }
 
   private void recordSource(double length, double setPoint, int starts) {

@@ -19,13 +19,15 @@ import settle.sim.units.Range;
  * @param bypass automatic bypass, if there is one
  * @param designDrop fall of temperature over the emitters that design flows are for [K]
  * @param lockshields scale of the lockshields, by which a balance sets them
+ * @param pumpPlace what the source takes of the pump's head, and what the pump draws at least
  */
 public record Distribution(
     Pump pump,
     List<Main> mains,
     Optional<Bypass> bypass,
     double designDrop,
-    LockshieldScale lockshields) {
+    LockshieldScale lockshields,
+    PumpPlace pumpPlace) {
 
   public Distribution {
     mains = List.copyOf(mains);
@@ -43,6 +45,16 @@ public record Distribution(
     bypass.ifPresent(b -> requireKnown(names, b.fedFrom()));
   }
 
+  /** Mains whose pump takes nothing but what it moves, its head being what is left outside. */
+  public Distribution(
+      Pump pump,
+      List<Main> mains,
+      Optional<Bypass> bypass,
+      double designDrop,
+      LockshieldScale lockshields) {
+    this(pump, mains, bypass, designDrop, lockshields, PumpPlace.FREE);
+  }
+
   /** A pump to which every branch is connected directly. */
   public static Distribution direct(Pump pump) {
     return new Distribution(pump, List.of(), Optional.empty(), 10, LockshieldScale.TYPICAL);
@@ -50,12 +62,22 @@ public record Distribution(
 
   /** This distribution with its pump set otherwise. */
   public Distribution withPump(Pump other) {
-    return new Distribution(other, mains, bypass, designDrop, lockshields);
+    return new Distribution(other, mains, bypass, designDrop, lockshields, pumpPlace);
   }
 
   /** This distribution with a bypass. */
   public Distribution withBypass(Bypass fitted) {
-    return new Distribution(pump, mains, Optional.of(fitted), designDrop, lockshields);
+    return new Distribution(pump, mains, Optional.of(fitted), designDrop, lockshields, pumpPlace);
+  }
+
+  /** This distribution with its pump elsewhere. */
+  public Distribution withPumpPlace(PumpPlace other) {
+    return new Distribution(pump, mains, bypass, designDrop, lockshields, other);
+  }
+
+  /** The pump as the mains see it, behind the source. */
+  public Pump behindSource() {
+    return pumpPlace.behind(pump);
   }
 
   /**

@@ -208,7 +208,7 @@ public final class NetworkFlow {
    */
   private void holdHead() {
     double low = 0;
-    double high = Math.max(pump.head(0, density), pump.head(Double.MAX_VALUE, density));
+    double high = pump.mostHead();
     while (high - low > HEAD_AGREEMENT * high) {
       heldHead = (low + high) / 2;
       if (!converge()) {

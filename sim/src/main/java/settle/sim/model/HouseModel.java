@@ -309,12 +309,22 @@ public final class HouseModel {
   public NetworkFlow networkFlow() {
     Distribution distribution = house.distribution();
     return new NetworkFlow(
-        distribution.pump(),
+        distribution.behindSource(),
         distribution.mains(),
         distribution.bypass().orElse(null),
         arrangement.branches(),
         house.water().density(),
         house.water().viscosity());
+  }
+
+  /**
+   * Flow that a by-pass within the source keeps through the pump of the mains [kg/s]; 0 where the
+   * source has a pump of its own.
+   */
+  public double leastThroughPump() {
+    boolean own =
+        house.buffer().filter(b -> b.placement() == Buffer.Placement.PARALLEL).isPresent();
+    return own ? 0 : house.source().exchanger().leastFlow();
   }
 
   /** What solves the flow of each branch by itself. */

@@ -116,6 +116,7 @@ public final class FigureReader {
   public PlantFigures plant(PlantFacts facts) {
     double made = integral(trace.column(HouseColumn.SOURCE_HEAT));
     double input = integral(trace.column(HouseColumn.SOURCE_INPUT));
+    double pump = integral(trace.column(HouseColumn.PUMP_POWER));
     return new PlantFigures(
         byFlow(HouseColumn.FLOW),
         byFlow(HouseColumn.RETURN),
@@ -125,9 +126,9 @@ public final class FigureReader {
         made,
         integral(trace.column(HouseColumn.BACKUP_HEAT)),
         input,
-        integral(trace.column(HouseColumn.PUMP_POWER)),
+        pump,
         integral(trace.column(HouseColumn.PIPE_LOSS)),
-        present(facts.heatPump() && input > 0, made / input));
+        present(facts.heatPump() && input > 0, made / (input + pump)));
   }
 
   /** Something of a step in which water flows. */

@@ -17,8 +17,8 @@ import java.util.function.ToDoubleFunction;
  * @param input fuel (gross) or electricity taken by the source, backup counted [J]
  * @param pumpElectricity taken by the pump [J]
  * @param pipeLoss heat lost by mains and branch pipes, to rooms or elsewhere [J]
- * @param seasonalFactor heat per electricity of a heat pump over the run [-]; empty for other
- *     sources
+ * @param seasonalFactor heat per electricity of a heat pump over the run, that of the pump of the
+ *     mains included [-]; empty for other sources
  */
 public record PlantFigures(
     double flowMean,

@@ -18,10 +18,11 @@ import settle.sim.units.Range;
  *     set-point while no limit is met [s]
  * @param thermalMass heat capacity of its condenser side, water and metal [J/K]
  * @param overRunTime how long the pump runs on after the call for heat ends [s]
- * @param standbyPower electricity taken while called but not running [W]; (1 - Cc) times the
- *     running power gives EN 14825's degradation coefficient Cc
+ * @param standbyPower electricity taken while not running [W]
  * @param defrost if it frosts
  * @param backup electric heater behind the compressor, if there is one
+ * @param degradation Cc of EN 14825 [-]: at a start the unit takes (1 - Cc) of its power at least
+ *     output for as long as it rested, which makes its factor at a steady load that of the bins
  */
 public record HeatPump(
     String name,
@@ -34,7 +35,8 @@ public record HeatPump(
     double overRunTime,
     double standbyPower,
     Optional<Defrost> defrost,
-    Optional<BackupHeater> backup)
+    Optional<BackupHeater> backup,
+    double degradation)
     implements Source {
 
   /**
@@ -70,10 +72,53 @@ public record HeatPump(
     Range.positive("thermal mass" + of, thermalMass, "J/K");
     Range.notNegative("over-run time" + of, overRunTime, "s");
     Range.notNegative("standby power" + of, standbyPower, "W");
+    Range.within("degradation by starting" + of, degradation, 0.5, 1, "1");
     if (!(limits.highestFlow >= flowSetPoint)) {
       throw new IllegalArgumentException(
           "highest flow temperature" + of + " must not be below the one asked for");
     }
+  }
+
+  /**
+   * One that starts at the cost of EN 14825, where none was measured.
+   *
+   * @param name what it is called
+   * @param performance heating capacity and COP
+   * @param minimumModulation least output while running, as a share of the capacity [-]
+   * @param flowSetPoint flow temperature asked for [°C]
+   * @param limits between which it runs
+   * @param controlTime time constant of its controller [s]
+   * @param thermalMass heat capacity of its condenser side [J/K]
+   * @param overRunTime how long the pump runs on [s]
+   * @param standbyPower electricity taken while not running [W]
+   * @param defrost if it frosts
+   * @param backup electric heater, if there is one
+   */
+  public HeatPump(
+      String name,
+      HeatPumpPerformance performance,
+      double minimumModulation,
+      double flowSetPoint,
+      Limits limits,
+      double controlTime,
+      double thermalMass,
+      double overRunTime,
+      double standbyPower,
+      Optional<Defrost> defrost,
+      Optional<BackupHeater> backup) {
+    this(
+        name,
+        performance,
+        minimumModulation,
+        flowSetPoint,
+        limits,
+        controlTime,
+        thermalMass,
+        overRunTime,
+        standbyPower,
+        defrost,
+        backup,
+        SeasonalPerformance.DEGRADATION);
   }
 
   @Override
@@ -144,7 +189,9 @@ public record HeatPump(
       double mean = Math.min(Math.max(load, least), capacity);
       cop = mean / cycle.meanInput(cycle.powerFor(mean) / cop);
     }
-    double input = load > 0 ? SeasonalPerformance.input(load, capacity, least, cop) : 0;
+    double resting = 1 - Math.min(load / least, 1);
+    double input = resting * standbyPower;
+    input += load > 0 ? SeasonalPerformance.input(load, capacity, least, cop, degradation) : 0;
     double left = SeasonalPerformance.backup(load, capacity);
     return new Delivery(capacity, least, left, 0, OptionalDouble.of(input));
   }
@@ -190,7 +237,8 @@ public record HeatPump(
         overRunTime,
         standbyPower,
         defrost.map(d -> d.scaled(factor)),
-        backup);
+        backup,
+        degradation);
   }
 
   @Override
@@ -206,6 +254,7 @@ public record HeatPump(
         overRunTime,
         standbyPower,
         defrost,
-        backup);
+        backup,
+        degradation);
   }
 }

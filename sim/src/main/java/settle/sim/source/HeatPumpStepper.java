@@ -25,6 +25,12 @@ public final class HeatPumpStepper extends SwitchedStepper {
   /** A defrost that is due waits for water of this temperature [°C]. */
   private static final double DEFROSTS_FROM = 6;
 
+  /**
+   * Rest after which a start costs no more [s]: pressures are even and the condenser is cold;
+   * common practice, no source.
+   */
+  private static final double LONGEST_PAUSE = 600;
+
   private final HeatPump pump;
   private final double leastFlow;
   private final double icingTime;
@@ -115,8 +121,18 @@ public final class HeatPumpStepper extends SwitchedStepper {
         && flows
         && s.temperature <= low() + 1e-9
         && s.sinceStop >= pump.minimumOffTime() - 1e-9) {
+      s.input += startCost(s.sinceStop);
       s.start();
     }
+  }
+
+  /**
+   * What a start takes besides its running [J]: (1 - Cc) of the power at least output for as long
+   * as it rested, as EN 14825 has it in its bins, but no more than for {@link #LONGEST_PAUSE}.
+   */
+  private double startCost(double pause) {
+    double running = least / pump.performance().cop(outdoor, setPoint);
+    return (1 - pump.degradation()) * running * Math.min(pause, LONGEST_PAUSE);
   }
 
   /** Whether a running unit stops for the temperature of its water. */
@@ -193,11 +209,9 @@ public final class HeatPumpStepper extends SwitchedStepper {
       limit = Math.min(limit, pump.minimumOffTime() - s.sinceStop);
     }
     double stretch = water.hold(s.temperature, 0, low(), limit);
-    if (called) {
-      s.input += pump.standbyPower() * stretch;
-      if (!flows) {
-        s.blocked += stretch;
-      }
+    s.input += pump.standbyPower() * stretch;
+    if (called && !flows) {
+      s.blocked += stretch;
     }
     s.pass(water, stretch);
     return stretch;

@@ -10,8 +10,9 @@ package settle.sim.source;
  *   SCOP_on = sum h P_h / sum h [(P_h - elbu)/COP_bin + elbu]
  * </pre>
  *
- * <p>A unit of one power has its capacity for least output. Crankcase heater, standby and frost
- * protection are left out: SCOP_on, not SCOP.
+ * <p>COP_bin is what a unit has that takes (1 - Cc) of its running power while it rests: a start
+ * costs that much. A unit of one power has its capacity for least output. Crankcase heater, standby
+ * and frost protection are left out: SCOP_on, not SCOP.
  */
 public final class SeasonalPerformance {
 
@@ -27,8 +28,12 @@ public final class SeasonalPerformance {
    * @param ratio CR, load over least output [-]; from 1 on it runs through
    */
   public static double cycling(double cop, double ratio) {
+    return cycling(cop, ratio, DEGRADATION);
+  }
+
+  private static double cycling(double cop, double ratio, double degradation) {
     double cr = Math.min(ratio, 1);
-    return cop * cr / (DEGRADATION * cr + 1 - DEGRADATION);
+    return cop * cr / (degradation * cr + 1 - degradation);
   }
 
   /**
@@ -50,9 +55,23 @@ public final class SeasonalPerformance {
    * @param cop COP_d while running [-]
    */
   public static double input(double load, double capacity, double least, double cop) {
+    return input(load, capacity, least, cop, DEGRADATION);
+  }
+
+  /**
+   * Electricity taken [W], electric heaters included.
+   *
+   * @param load P_h, > 0 [W]
+   * @param capacity [W]
+   * @param least least output while running [W]
+   * @param cop COP_d while running [-]
+   * @param degradation Cc [-]
+   */
+  public static double input(
+      double load, double capacity, double least, double cop, double degradation) {
     double backup = backup(load, capacity);
     double compressor = load - backup;
-    return compressor / cycling(cop, compressor / least) + backup;
+    return compressor / cycling(cop, compressor / least, degradation) + backup;
   }
 
   /**

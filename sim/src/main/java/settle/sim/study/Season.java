@@ -47,6 +47,7 @@ public record Season(ClimateBins climate, Year asControlled, Optional<Year> leas
    *     14825 reckons it, whether they are fitted or not [J]
    * @param unmetHeat of it, what a boiler or an ideal source cannot give [J]
    * @param consumption what that takes; empty for an ideal source
+   * @param pumpElectricity taken by the pump of the mains, which runs while heat is called for [J]
    * @param flue what a boiler's flue carries away; empty for other sources
    * @param hoursBelowMinimum hours in which the load is below the least output, so that the source
    *     starts and stops [h]
@@ -57,6 +58,7 @@ public record Season(ClimateBins climate, Year asControlled, Optional<Year> leas
       double backupHeat,
       double unmetHeat,
       Optional<Consumption> consumption,
+      double pumpElectricity,
       Optional<Flue> flue,
       double hoursBelowMinimum,
       List<Bin> bins) {
@@ -132,11 +134,11 @@ public record Season(ClimateBins climate, Year asControlled, Optional<Year> leas
   /**
    * What a season's heat takes.
    *
-   * @param input electricity or gas (gross) [J]
+   * @param input electricity, that of the pump of the mains included, or gas (gross) [J]
    * @param factor heat per input [-]: a heat pump's seasonal factor SCOP_on, a boiler's seasonal
    *     gross efficiency
-   * @param cost by the house's tariffs, in their currency
-   * @param carbon by the house's tariffs [kg CO2]
+   * @param cost by the house's tariffs, in their currency; the pump's electricity included
+   * @param carbon by the house's tariffs, likewise [kg CO2]
    */
   public record Consumption(double input, double factor, double cost, double carbon) {}
 

@@ -68,9 +68,15 @@ final class SeasonAtRest {
     }
     // It runs and rests: mean heat, but water as hot as while it runs.
     double load = Math.max(settled.sourceHeat(), 0);
+    double duty = settled.duty();
     Drawn running = drawn(settled.at(Math.min(holding.asked(outdoor), highestFlow)));
     return new Drawn(
-        load, running.flow(), running.returning(), running.throughSource(), running.moved());
+        load,
+        running.flow(),
+        running.returning(),
+        running.throughSource(),
+        duty * running.pumpPower(),
+        running.moved());
   }
 
   /**
@@ -142,6 +148,7 @@ final class SeasonAtRest {
    * @param flow flow temperature while the source runs [°C]
    * @param returning return temperature while the source runs [°C]
    * @param throughSource flow of water through the source [kg/s]
+   * @param pumpPower mean electrical power of the pump of the mains [W]
    * @param moved water that takes part in a start of some length [s] [m³]
    */
   record Drawn(
@@ -149,6 +156,7 @@ final class SeasonAtRest {
       double flow,
       double returning,
       double throughSource,
+      double pumpPower,
       DoubleUnaryOperator moved) {}
 
   /** The house in one bin. */
@@ -170,7 +178,7 @@ final class SeasonAtRest {
       }
     }
     double load = Math.max(settled.sourceHeat(), 0);
-    return new Drawn(load, flow, returning, through, waterMoved(settled));
+    return new Drawn(load, flow, returning, through, settled.pumpPower(), waterMoved(settled));
   }
 
   private Season.Year year(AtRest house) {
@@ -188,6 +196,7 @@ final class SeasonAtRest {
     private double backup;
     private double unmet;
     private double input;
+    private double pump;
     private double gas;
     private double condensed;
     private double firing;
@@ -215,6 +224,7 @@ final class SeasonAtRest {
       backup += hours * delivery.backup();
       unmet += hours * delivery.unmet();
       input += hours * taken;
+      pump += hours * drawn.pumpPower();
       burner(hours, entering, burnt, bin);
       below += bin.belowMinimum() ? hours : 0;
     }
@@ -246,7 +256,8 @@ final class SeasonAtRest {
           heat * Times.HOUR,
           backup * Times.HOUR,
           unmet * Times.HOUR,
-          consumption(heat - unmet, input),
+          consumption(heat - unmet, input, pump),
+          pump * Times.HOUR,
           firing > 0
               ? Optional.of(new Season.Flue(condensed / gas, belowDewPoint / firing))
               : Optional.empty(),
@@ -256,21 +267,28 @@ final class SeasonAtRest {
   }
 
   /**
+   * What it takes; a heat pump's factor counts the pump of the mains, whose electricity is paid for
+   * whatever the source.
+   *
    * @param heat made [Wh]
    * @param input [Wh]
+   * @param pump electricity of the pump of the mains [Wh]
    */
-  private Optional<Season.Consumption> consumption(double heat, double input) {
+  private Optional<Season.Consumption> consumption(double heat, double input, double pump) {
     if (source.carrier() == Carrier.NONE || !(input > 0)) {
       return Optional.empty();
     }
     Tariffs tariffs = house.aims().tariffs();
-    double joules = input * Times.HOUR;
+    boolean electric = source.carrier() == Carrier.ELECTRICITY;
+    double counted = input + (electric ? pump : 0);
+    double moved = (electric ? 0 : pump) * Times.HOUR / Times.KILOWATT_HOUR;
+    double joules = counted * Times.HOUR;
     double kwh = joules / Times.KILOWATT_HOUR;
     return Optional.of(
         new Season.Consumption(
             joules,
-            heat / input,
-            kwh * tariffs.price(source.carrier()),
-            kwh * tariffs.carbon(source.carrier())));
+            heat / counted,
+            kwh * tariffs.price(source.carrier()) + moved * tariffs.electricityPrice(),
+            kwh * tariffs.carbon(source.carrier()) + moved * tariffs.electricityCarbon()));
   }
 }

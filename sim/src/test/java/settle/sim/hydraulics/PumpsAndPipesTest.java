@@ -39,6 +39,17 @@ class PumpsAndPipesTest {
     assertThat(pump.head(0.2, 800)).as("by volume").isCloseTo(22_500, within(1e-9));
   }
 
+  /** Kv 2 takes 25 kPa at 1 m³/h of 1000 kg/m³: of 30 kPa there are 5 left, falling on. */
+  @Test
+  void whatIsInSeriesTakesPartOfTheHead() {
+    Pump left = new ThrottledPump(new ConstantPump(30_000, 0.3), 2);
+    assertThat(left.head(0, 1000)).isEqualTo(30_000);
+    assertThat(left.head(1000 / 3600.0, 1000)).isCloseTo(5000, within(1e-6));
+    assertThat(left.slope(1000 / 3600.0, 1000)).isCloseTo(-2 * 25_000 * 3.6, within(1e-6));
+    assertThat(left.setTo(40_000).head(1000 / 3600.0, 1000)).isCloseTo(15_000, within(1e-6));
+    assertThat(left.mostHead()).isEqualTo(30_000);
+  }
+
   @Test
   void aCurveKeepsItsFiguresToItself() {
     double[] flows = {0, 5e-4};

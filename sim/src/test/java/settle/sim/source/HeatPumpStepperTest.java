@@ -116,17 +116,39 @@ class HeatPumpStepperTest {
     double input = driven.input();
     driven.run(120, 10, FLOW, 30, false);
     assertThat(stepper.shortestRun()).isCloseTo(120, within(1e-6));
-    assertThat(driven.input()).isEqualTo(input);
+    assertThat(driven.input()).isCloseTo(input + 50 * 120, within(1e-6));
   }
 
   @Test
-  void takesStandbyPowerOnlyWhileCalledAndAtRest() {
+  void takesStandbyPowerWhileItRestsCalledOrNot() {
     sample.standby = 50;
     HeatPumpStepper stepper = sample.stepper(37, 7);
     DrivenSource driven = new DrivenSource(stepper);
     driven.run(600, 10, FLOW, 37, true);
     assertThat(stepper.starts()).isZero();
     assertThat(driven.input()).isCloseTo(50 * 600, within(1e-6));
+    driven.run(600, 10, FLOW, 37, false);
+    assertThat(driven.input()).isCloseTo(50 * 1200, within(1e-6));
+  }
+
+  /**
+   * 2 kW at COP 4 take 500 W; after an hour of rest a start costs a tenth of that for 10 min, 30
+   * kJ, whatever the rest before.
+   */
+  @Test
+  void aStartAfterALongRestCostsNoMoreThanTenMinutesOfIt() {
+    for (double rest : new double[] {300, 3600}) {
+      HeatPumpStepper stepper = sample.stepper(37, 7);
+      DrivenSource driven = new DrivenSource(stepper);
+      driven.run(rest, 10, FLOW, 37, false);
+      double before = driven.input();
+      driven.run(60, 10, FLOW, 20, true);
+      // 60 kJ/K cooled by 1 kW/K from 37 towards 20 °C are at 32 °C after 60 ln(17/12) s.
+      double pause = Math.min(rest + 60 * Math.log(17.0 / 12), 600);
+      assertThat(stepper.starts()).isEqualTo(1);
+      assertThat(driven.input() - before - driven.made() / SamplePump.COP)
+          .isCloseTo(0.1 * 500 * pause, within(1e-3));
+    }
   }
 
   /** Return 20 °C with a flow of 1 kW/K: full output cannot reach the set-point. */

@@ -146,13 +146,19 @@ class SeasonTest {
       condensed += gas * house.source().condensed(bin.returning()).orElseThrow();
     }
     Season.Consumption consumption = year.consumption().orElseThrow();
+    double pump = year.pumpElectricity() / 3.6e6;
+    assertThat(pump).isPositive();
     assertThat(year.heat()).isCloseTo(heat, within(1e-6 * heat));
     assertThat(consumption.input()).isCloseTo(input, within(1e-6 * input));
     assertThat(consumption.factor()).isCloseTo(heat / input, within(1e-9));
     assertThat(consumption.cost())
-        .isCloseTo(input / 3.6e6 * Tariffs.USUAL.gasPrice(), within(1e-6 * input / 3.6e6));
+        .isCloseTo(
+            input / 3.6e6 * Tariffs.USUAL.gasPrice() + pump * Tariffs.USUAL.electricityPrice(),
+            within(1e-6 * input / 3.6e6));
     assertThat(consumption.carbon())
-        .isCloseTo(input / 3.6e6 * Tariffs.USUAL.gasCarbon(), within(1e-6 * input / 3.6e6));
+        .isCloseTo(
+            input / 3.6e6 * Tariffs.USUAL.gasCarbon() + pump * Tariffs.USUAL.electricityCarbon(),
+            within(1e-6 * input / 3.6e6));
     assertThat(year.condensingShare().orElseThrow()).isCloseTo(condensed / burnt, within(1e-9));
     assertThat(year.belowDewPoint().orElseThrow()).isEqualTo(1);
   }

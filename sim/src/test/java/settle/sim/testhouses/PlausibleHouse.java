@@ -35,6 +35,7 @@ import settle.sim.house.Building;
 import settle.sim.house.Distribution;
 import settle.sim.house.Heating;
 import settle.sim.house.House;
+import settle.sim.house.PumpPlace;
 import settle.sim.house.RunSettings;
 import settle.sim.house.WaterProperties;
 import settle.sim.hydraulics.Bypass;
@@ -611,7 +612,12 @@ public record PlausibleHouse(
                 new Bypass(from, head * between(0.5, 1.1), 4000, volume * 3600 * between(0.5, 2)));
         waterKind += ", bypass";
       }
-      return new Distribution(pump, mains, bypass, drop, LockshieldScale.TYPICAL);
+      SplittableRandom places = new SplittableRandom(Double.doubleToLongBits(drop));
+      PumpPlace place =
+          places.nextDouble() < 0.5
+              ? PumpPlace.FREE
+              : new PumpPlace(40 * places.nextDouble(), 1.5 + 3 * places.nextDouble());
+      return new Distribution(pump, mains, bypass, drop, LockshieldScale.TYPICAL, place);
     }
 
     private Buffer buffer(double massFlow) {

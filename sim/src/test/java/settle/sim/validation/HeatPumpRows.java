@@ -139,7 +139,7 @@ final class HeatPumpRows implements RowGroup {
             .codeGives(() -> new CarnotPerformance(1, 8000, 0).cop(outdoor, flow)));
   }
 
-  /** The unit takes (1 - Cc) of its running power while it rests. */
+  /** A start takes (1 - Cc) of the running power for as long as the unit rested. */
   private static void degraded(List<Row> rows, double ratio, String factor) {
     rows.add(
         Row.claim("COP while cycling against COP while running")
@@ -148,7 +148,7 @@ final class HeatPumpRows implements RowGroup {
             .given(
                 "on/off unit stepped for four days against a steady load, CR "
                     + Figures.plain(ratio)
-                    + ", Cc 0.9 as standby power of 10 % of the running power")
+                    + ", Cc 0.9 paid at each start")
             .expects(
                 Double.parseDouble(factor),
                 factor,
@@ -157,7 +157,6 @@ final class HeatPumpRows implements RowGroup {
             .codeGives(
                 () -> {
                   SamplePump sample = onOff();
-                  sample.standby = 0.1 * SamplePump.CAPACITY / SamplePump.COP;
                   DrivenSource driven = new DrivenSource(sample.stepper(32, 7)).from(32);
                   driven.runAgainst(ratio * SamplePump.CAPACITY, 4 * DAY, 20, STIFF_FLOW);
                   return driven.made() / driven.input() / SamplePump.COP;
