@@ -7,6 +7,14 @@ package settle.sim.emitter;
 public interface EmitterStepper {
 
   /**
+   * Says how the flow goes in the steps tried from now on; an emitter that takes no notice is as if
+   * it were held at its mean.
+   *
+   * @param share by what share of its mean it ends above that, rising or falling evenly [-]
+   */
+  default void flowEndsAbove(double share) {}
+
+  /**
    * Tries a step.
    *
    * @param length of the step [s], > 0

@@ -6,7 +6,8 @@ package settle.sim.emitter;
  * <p>Along the path, C' dT/dt + m c dT/dx = -K' max(T - T_ref, 0)^n. For water that moves along,
  * with y = T - T_ref and w = y^(1-n), this is dw/dt = kappa = (n-1) K'/C' (n = 1: w = -ln y, kappa
  * = K'/C'): every parcel ages alike, wherever it is and however fast it moves. Over a step T_ref is
- * its mean.
+ * its mean. The flow may rise or fall evenly through the step: held at its mean, water that comes
+ * in would be taken for as old as in a steady flow, which is where steps would lose most.
  *
  * <p>Heat emitted is what came in, less what left, less what is stored more. Water colder than
  * T_ref passes unchanged.
@@ -20,6 +21,12 @@ public final class PlugFlow implements EmitterStepper {
   private static final double SETTLING = 600;
 
   private static final double LEAST_EXCESS = AgeingLaw.LEAST_EXCESS;
+
+  /** Change of the flow over half a step that makes no difference, as a share of its mean [-]. */
+  private static final double LEAST_CHANGE = 0.005;
+
+  /** The most that is followed: beyond it a valve leaves its seat or shuts, in a short step [-]. */
+  private static final double MOST_CHANGE = 0.5;
 
   // Model
   private final double length;
@@ -49,6 +56,13 @@ public final class PlugFlow implements EmitterStepper {
   private double step;
   private double speed;
   private double moved;
+
+  /**
+   * By what share of its mean the flow ends above it [-], and how fast that lets water speed up.
+   */
+  private double endsAbove;
+
+  private double gathers;
 
   /** Excess of what left, times its length [K m]. */
   private double left;
@@ -101,10 +115,17 @@ public final class PlugFlow implements EmitterStepper {
   }
 
   @Override
+  public void flowEndsAbove(double share) {
+    endsAbove =
+        Math.abs(share) < LEAST_CHANGE ? 0 : Math.max(-MOST_CHANGE, Math.min(share, MOST_CHANGE));
+  }
+
+  @Override
   public void attempt(double stepLength, double capacityFlow, double inlet, double newReference) {
     step = stepLength;
     speed = capacityFlow / heatCapacity;
     moved = speed * stepLength;
+    gathers = 2 * endsAbove * speed / stepLength;
     next.begin(newReference);
     left = 0;
     position = 0;
@@ -115,15 +136,39 @@ public final class PlugFlow implements EmitterStepper {
     balance(inlet, newReference, seenAnew);
   }
 
-  /** Water comes in; what entered and left again within the step did so at one age. */
+  /**
+   * Water comes in; what entered and left again within the step did so at one age. Where the flow
+   * rises or falls, more of it is young or old: two stretches, the water of half the greatest age
+   * between them, then have the mean age that all of it has.
+   */
   private void enter(double y) {
     double w = law.inletW(y);
     double stay = Math.min(moved, length);
-    double endW = law.aged(w, stay / speed);
+    double age = step - timeOf(moved - stay);
+    double endW = law.aged(w, age);
     double endY = y > LEAST_EXCESS ? law.outletY(endW) : y;
-    next.pushInParts(stay, y, endY, w, endW);
+    if (endsAbove == 0) {
+      next.pushInParts(stay, y, endY, w, endW);
+    } else {
+      double younger = stay / 2 + gathers * age * age / 6;
+      double middleW = law.aged(w, age / 2);
+      double middleY = y > LEAST_EXCESS ? law.agedY(y, w, middleW - w) : y;
+      next.pushInParts(younger, y, middleY, w, middleW);
+      next.pushInParts(stay - younger, middleY, endY, middleW, endW);
+    }
     left += (moved - stay) * endY;
     position = stay;
+  }
+
+  /** After which time the water has moved so far in the step [s]. */
+  private double timeOf(double far) {
+    double evenly = far / speed;
+    if (endsAbove == 0) {
+      return evenly;
+    }
+    double begins = 1 - endsAbove;
+    double root = begins * begins + 4 * endsAbove * evenly / step;
+    return 2 * evenly / (begins + Math.sqrt(Math.max(root, 0)));
   }
 
   /**
@@ -187,8 +232,13 @@ public final class PlugFlow implements EmitterStepper {
       position = length;
       cutFrom = length;
     }
-    double ageFrom = step - (cutFrom - length) / speed;
-    double ageTo = step - (passed - length) / speed;
+    double ageFrom = timeOf(moved - (cutFrom - length));
+    double ageTo = timeOf(moved - (passed - length));
+    // In a flow that rises more leaves late; the line between both ages is moved to their mean.
+    double took = ageFrom - ageTo;
+    double later = gathers * took * took * took / (12 * (passed - cutFrom));
+    ageFrom = Math.max(ageFrom + later, 0);
+    ageTo = Math.max(ageTo + later, 0);
     double exitUpperW = law.aged(cutW, ageFrom);
     double exitLowerW = law.aged(wl, ageTo);
     double exitUpper = cutY > LEAST_EXCESS ? law.outletY(exitUpperW) : cutY;

@@ -60,18 +60,6 @@ final class CallForHeat {
     ownSetPoint = house.source().flowSetPoint();
   }
 
-  /** Whether something may switch by a temperature of some room. */
-  boolean maySwitch() {
-    boolean any = false;
-    for (int r = 0; r < watched.length; r++) {
-      any |= watched[r];
-    }
-    for (int b = 0; b < valves.count(); b++) {
-      any |= valves.electric(b);
-    }
-    return any;
-  }
-
   /**
    * Decides for the step that begins at an instant [s], on what has been seen so far.
    *

@@ -32,7 +32,7 @@ public final class HouseRun {
   private static final double HEAD_TRAVEL = 0.2;
 
   /** Error of a room's air temperature that holding its heat over a step may cause [K]. */
-  private static final double HELD_HEAT_ERROR = 0.0002;
+  private static final double HELD_HEAT_ERROR = 0.00025;
 
   /**
    * Time constant that slower parts of the fabric are brought to where only the end counts [s]:

@@ -1,61 +1,38 @@
 package settle.sim.engine;
 
-import java.util.Arrays;
+import java.util.stream.DoubleStream;
 
 /**
- * Chooses the length of each step: short after an event, doubling as things calm down. The choice
- * depends on the model alone.
+ * Chooses the length of each step: short after an event, up to twice the last one as things calm
+ * down. The choice depends on the model alone.
  *
- * <p>Lengths are the shortest step times powers of two, so that what a step needs is prepared once
- * per length; only the step that ends at an event which is no multiple of the shortest step has
- * another length, and so has one that ends where something switches, in whole parts of the
- * shortest. Below the shortest step are lengths for those steps only that came to no agreement.
+ * <p>Lengths are the shortest step times powers of two and, from twice the shortest on, halfway
+ * between them too, so that what a step needs is prepared once per length; only the step that ends
+ * at an event that none of them meets, or where something switches, has another. Below the shortest
+ * step are lengths for those steps only that came to no agreement.
  */
 final class StepLadder {
 
   /** Halvings of the shortest step that may be tried for the sake of agreement. */
   private static final int HALVINGS = 7;
 
-  /** Parts of the shortest step that a step may last that ends where something switches [-]. */
-  private static final int PARTS = 64;
-
   private final double[] lengths;
-  private final double part;
+
+  /** Position of the longest that the next step may be. */
   private int level;
 
   StepLadder(double shortest, double longest) {
-    int levels = 1;
-    while (shortest * Math.pow(2, levels) <= longest * (1 + 1e-12)) {
-      levels++;
-    }
-    lengths = new double[HALVINGS + levels];
-    for (int i = 0; i < lengths.length; i++) {
-      lengths[i] = shortest * Math.pow(2, i - HALVINGS);
-    }
-    part = shortest / PARTS;
+    DoubleStream halved =
+        DoubleStream.iterate(shortest / Math.pow(2, HALVINGS), h -> h < shortest, h -> 2 * h);
+    DoubleStream doubled =
+        DoubleStream.iterate(shortest, h -> h <= longest * (1 + 1e-12), h -> 2 * h)
+            .flatMap(h -> h > shortest ? DoubleStream.of(h, 1.5 * h) : DoubleStream.of(h))
+            .filter(h -> h <= longest * (1 + 1e-12));
+    lengths = DoubleStream.concat(halved, doubled).toArray();
     reset();
   }
 
-  /** Every length that is used again and again [s]: those of {@link #lengths}, then the parts. */
-  double[] prepared() {
-    double[] all = Arrays.copyOf(lengths, lengths.length + PARTS);
-    for (int k = 0; k < PARTS; k++) {
-      all[lengths.length + k] = part * (k + 1);
-    }
-    return all;
-  }
-
-  /** A length that is parts of the shortest step, up to as long as that and not shorter [s]. */
-  double inParts(double length) {
-    return part * Math.min(Math.ceil(length / part - 1e-6), PARTS);
-  }
-
-  /** Position in {@link #prepared} of a length that came from {@link #inParts}; -1 of others. */
-  int positionOf(double length) {
-    int k = (int) Math.round(length / part);
-    return k >= 1 && k <= PARTS && length == part * k ? lengths.length + k - 1 : -1;
-  }
-
+  /** Every length that is used again and again [s], ascending. */
   double[] lengths() {
     return lengths;
   }
@@ -67,7 +44,7 @@ final class StepLadder {
 
   /** Starts again from the shortest step. */
   void reset() {
-    level = HALVINGS - 1;
+    level = HALVINGS;
   }
 
   /**
@@ -78,16 +55,13 @@ final class StepLadder {
    * @return index of its length, or -1 if the step must end at the event with a length of its own
    */
   int next(double steady, double untilEvent) {
-    int highest = Math.min(level + 1, lengths.length - 1);
-    while (highest > HALVINGS && lengths[highest] > steady) {
-      highest--;
+    int calm = level;
+    while (calm > HALVINGS && lengths[calm] > steady) {
+      calm--;
     }
-    int fitting = highest;
-    while (fitting >= 0 && lengths[fitting] > untilEvent * (1 + 1e-9)) {
-      fitting--;
-    }
-    level = Math.max(fitting, Math.min(highest, HALVINGS));
-    return fitting < HALVINGS && fitting < highest ? -1 : fitting;
+    int fitting = Math.min(calm, longestWithin(untilEvent));
+    takes(Math.max(fitting, Math.min(calm, HALVINGS)));
+    return fitting < HALVINGS && fitting < calm ? -1 : fitting;
   }
 
   /**
@@ -97,11 +71,22 @@ final class StepLadder {
    * @return index of its length, or -1 if there is none as short
    */
   int shorter(double longest) {
-    int shorter = lengths.length - 1;
-    while (shorter >= 0 && lengths[shorter] > longest * (1 + 1e-9)) {
-      shorter--;
-    }
-    level = Math.max(shorter, 0);
+    int shorter = longestWithin(longest);
+    takes(Math.max(shorter, 0));
     return shorter;
+  }
+
+  /** Lets the step after one of a length be up to twice as long. */
+  private void takes(int taken) {
+    level = longestWithin(2 * lengths[taken]);
+  }
+
+  /** Position of the longest step within a time [s]; -1 if there is none. */
+  private int longestWithin(double time) {
+    int i = lengths.length - 1;
+    while (i >= 0 && lengths[i] > time * (1 + 1e-9)) {
+      i--;
+    }
+    return i;
   }
 }

@@ -108,10 +108,7 @@ final class StepTrial {
     this.call = call;
     this.span = span;
     ladder = new StepLadder(settings.shortestStep(), settings.longestStep());
-    rooms.prepare(ladder.prepared());
-    if (call.maySwitch()) {
-      rooms.makeRoom();
-    }
+    rooms.prepare(ladder.lengths());
     valveDrop = new double[valves.count()];
     flowTemperature = settings.startTemperature();
   }
@@ -137,7 +134,7 @@ final class StepTrial {
       valveDrop[b] = circuit.network().valveDrop(b);
     }
     int level = ladder.next(steady, untilEvent);
-    double h = level >= 0 ? ladder.lengths()[level] : asPrepared(untilEvent);
+    double h = level >= 0 ? ladder.lengths()[level] : untilEvent;
     double late = mayBeLate;
     mayBeLate = MET_WITHIN;
     while (true) {
@@ -165,12 +162,6 @@ final class StepTrial {
     }
   }
 
-  /** A length that is whole parts of the shortest step but for rounding [s]; others as they are. */
-  private double asPrepared(double length) {
-    double parts = ladder.inParts(length);
-    return Math.abs(parts - length) < 1e-7 ? parts : length;
-  }
-
   /**
    * How long a step that was tried and agrees may last [s]. One across a valve's seat would hold a
    * mean of dry and wet; water reaches the head at once. A long one in which a head takes up its
@@ -183,9 +174,6 @@ final class StepTrial {
   private double mayLast(double h, double late) {
     double starts = Math.min(valves.leavesSeatAfter(), valves.longestAcrossPlay());
     double switched = call.switchesAfter(h) + late;
-    if (switched < ladder.shortest()) {
-      switched = ladder.inParts(switched);
-    }
     return Math.min(switched, Math.max(starts, ladder.shortest()));
   }
 
@@ -200,23 +188,22 @@ final class StepTrial {
   /** Tries a step; returns whether all that has to agree in it does. */
   private boolean attempt(int level, double h) {
     ask(h);
-    int prepared = level >= 0 ? level : ladder.positionOf(h);
-    if (prepared >= 0) {
-      rooms.beginPrepared(prepared);
+    if (level >= 0) {
+      rooms.beginPrepared(level);
     } else {
       rooms.begin(h);
     }
     circuit.expectHeats(h, rooms);
     rooms.settleLinks();
     circuit.begin(rooms);
-    circuit.flows(valves.lookAhead(h, valveDrop), call.pumping());
+    circuit.flows(valves.lookAhead(h, valveDrop), valves, call.pumping());
     for (int k = 0; k < MOST_CORRECTIONS; k++) {
       boolean agreed = agree(h, k == 0 ? circuit.expectedReturn(h) : circuit.returnTemperature());
       double off = feel(h);
       if (!agreed || off < agreement * OPENING_AGREEMENT) {
         return agreed;
       }
-      circuit.flows(valves.correct(), call.pumping());
+      circuit.flows(valves.correct(), valves, call.pumping());
     }
     return false;
   }

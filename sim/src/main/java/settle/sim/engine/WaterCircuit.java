@@ -10,6 +10,7 @@ import settle.sim.hydraulics.Pipe;
 import settle.sim.hydraulics.PipeWater;
 import settle.sim.model.HouseModel;
 import settle.sim.room.RoomStepper;
+import settle.sim.valve.ValveStepper;
 
 /**
  * The water of a run from the source's outlet back to its inlet: flows, and what becomes of the
@@ -125,9 +126,17 @@ final class WaterCircuit {
     network = other;
   }
 
-  /** Finds all flows for the valves' openings [m³/h at 1 bar]. */
-  void flows(double[] kv, boolean pumping) {
+  /**
+   * Finds all flows for the valves' mean openings [m³/h at 1 bar], and how they rise and fall: a
+   * flow follows its valve by the share of the pressure that the valve takes.
+   */
+  void flows(double[] kv, ValveStepper valves, boolean pumping) {
     network.solve(kv, pumping);
+    for (int b = 0; b < emitters.length; b++) {
+      double pressure = network.branchPressure(b);
+      double authority = pressure > 0 ? network.valveDrop(b) / pressure : 0;
+      emitters[b].flowEndsAbove(authority * valves.endsAbove(b));
+    }
   }
 
   /**

@@ -35,20 +35,10 @@ final class ModalSteps {
     prepared = new ModalStep[again.length];
   }
 
-  /** Makes room for all of these lengths now, so that no step has to. */
-  void makeRoom() {
-    for (int i = 0; i < prepared.length; i++) {
-      prepared[i] = new ModalStep(fabric);
-    }
-  }
-
   /** A step of one of these lengths. */
   ModalStep prepared(int index) {
     if (prepared[index] == null) {
-      prepared[index] = new ModalStep(fabric);
-    }
-    if (prepared[index].length == 0) {
-      prepared[index].over(conductance, lengths[index]);
+      prepared[index] = new ModalStep(fabric).over(conductance, lengths[index]);
     }
     return prepared[index];
   }

@@ -238,11 +238,6 @@ public final class RoomStepper {
     steps.prepare(again);
   }
 
-  /** Makes room for all of these lengths now, so that no step has to. */
-  public void makeRoom() {
-    steps.makeRoom();
-  }
-
   /**
    * Begins a step of one of the lengths that are used again: what would come of the state alone.
    */

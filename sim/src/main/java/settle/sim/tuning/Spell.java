@@ -271,8 +271,8 @@ public record Spell(
         warm = true;
       }
       if (!warm) {
-        lateness += length;
         warm = to >= enough;
+        lateness += warm ? length * (enough - from) / (to - from) : length;
       } else {
         sum += length * (from + to) / 2;
         since += length;

@@ -47,6 +47,11 @@ final class ActuatorDrive extends ElectricDrive {
   }
 
   @Override
+  public double endsAbove() {
+    return meanLift > 0 ? (nextLift - lift) / (2 * meanLift) : 0;
+  }
+
+  @Override
   public double switchesAfter(double length) {
     return thermostat.switchesAfter(want, sensor, length, mean);
   }

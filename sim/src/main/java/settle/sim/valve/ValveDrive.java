@@ -38,6 +38,14 @@ public interface ValveDrive {
       double pressureDrop);
 
   /**
+   * By what share of its mean over the step the opening last looked at ends above that, rising or
+   * falling evenly [-]; 0 of one that is held to be still.
+   */
+  default double endsAbove() {
+    return 0;
+  }
+
+  /**
    * How far into the tried step the valve leaves its seat [s]; infinite if it does not, or was off
    * it before. What a drive of its own moves from the seat it moves from a step's beginning.
    */

@@ -179,6 +179,14 @@ public final class ValveStepper {
     return kv;
   }
 
+  /**
+   * By what share of its mean over the step a valve's opening ends above it, as it was last looked
+   * at [-].
+   */
+  public double endsAbove(int valve) {
+    return drives[valve] != null ? drives[valve].endsAbove() : 0;
+  }
+
   /** How far into the tried step the first valve leaves its seat [s]; infinite if none does. */
   public double leavesSeatAfter() {
     double first = Double.POSITIVE_INFINITY;

@@ -29,7 +29,10 @@ final class WaxDrive implements ValveDrive {
    */
   private static final double ACROSS_PLAY = 0.15;
 
-  /** Share of its play up to which a head that moves by so much in a step counts as still [-]. */
+  /**
+   * Share of its play up to which a head that moves by so much in a step has not begun to move, and
+   * by so much in half its lag still stands [-].
+   */
   private static final double STILL = 0.01;
 
   // Model
@@ -67,6 +70,10 @@ final class WaxDrive implements ValveDrive {
   private double nextDrift;
   private double nowSense;
   private double leavesSeat;
+  private double endsAbove;
+
+  /** Where the head is while it is followed through a step [°C]. */
+  private double u;
 
   // What was sensed, for a head with a dead time: ends of steps and values
   private final double[] delayTime;
@@ -153,7 +160,8 @@ final class WaxDrive implements ValveDrive {
   /**
    * Follows element, play and opening over a step in which what is sensed runs along a straight
    * line from {@code start} with slope {@code rise}: tau dT_b/dt = start + rise t - T_b. The
-   * element's course is taken as straight over each half of the step.
+   * element's course is taken as straight over each half of the step, and to and from where it
+   * turns.
    */
   private double follow(double length, double start, double rise, double pressureDrop) {
     double lagging = start - rise * lag;
@@ -161,15 +169,19 @@ final class WaxDrive implements ValveDrive {
     double middle = lagging + rise * length / 2 + away;
     double end = lagging + rise * length + away * halfDecay;
     double half = play / 2;
-    double u0 = position;
-    double u1 = Math.min(Math.max(u0, middle - half), middle + half);
-    double u2 = Math.min(Math.max(u1, end - half), end + half);
     double set = CapacityCurve.underPressure(setPoint + shift, pressureInfluence, pressureDrop);
+    double turns = turnsAfter(start - element, start + rise * length - end, rise) / (length / 2);
+    // Where it turns it lags by nothing: T_b = start + rise t.
+    double turned = start + rise * turns * (length / 2);
+    u = position;
+    double firstKv = goOverHalf(set, element, middle, turns, turned);
+    double u1 = u;
+    double secondKv = goOverHalf(set, middle, end, turns - 1, turned);
     nextElement = end;
-    nextPosition = u2;
+    nextPosition = u;
     leavesSeat = Double.POSITIVE_INFINITY;
     double shut = set + band;
-    if (u0 >= shut && u2 < shut) {
+    if (position >= shut && u < shut) {
       // The play is taken up; from here on the head moves with the element.
       double leaving = shut - half;
       leavesSeat =
@@ -177,14 +189,51 @@ final class WaxDrive implements ValveDrive {
               ? length / 2 * (element - leaving) / (element - middle)
               : length / 2 * (1 + (middle - leaving) / (middle - end));
     }
-    return (meanKv(set, u0, u1, element, middle) + meanKv(set, u1, u2, middle, end)) / 2;
+    double mean = (firstKv + secondKv) / 2;
+    endsAbove = mean > 0 ? (secondKv - firstKv) / mean : 0;
+    return mean;
+  }
+
+  /**
+   * How far into a step the element turns [s]; not a number if it goes one way. What it lags behind
+   * by, T_sense - T_b, goes from its first value towards rise tau.
+   */
+  private double turnsAfter(double lagsAtFirst, double lagsAtLast, double rise) {
+    boolean turns = lagsAtFirst * lagsAtLast < 0;
+    return turns ? -lag * Math.log(rise * lag / (rise * lag - lagsAtFirst)) : Double.NaN;
+  }
+
+  /**
+   * Mean K_v over half a step; the head goes on with the element.
+   *
+   * @param set temperature it is set to [°C]
+   * @param from element at the beginning [°C]
+   * @param to element at the end [°C]
+   * @param turns after which share of this half the element turns; elsewhere, or not a number, if
+   *     it does not here [-]
+   * @param turned element where it does [°C]
+   */
+  private double goOverHalf(double set, double from, double to, double turns, double turned) {
+    if (!(turns > 0 && turns < 1)) {
+      return go(set, from, to);
+    }
+    double there = go(set, from, turned);
+    return turns * there + (1 - turns) * go(set, turned, to);
+  }
+
+  @Override
+  public double endsAbove() {
+    return endsAbove;
   }
 
   /**
    * Mean K_v while the element goes straight from one temperature to another: still until the play
-   * is taken up, straight then.
+   * is taken up, straight then. The head is left where that takes it.
    */
-  private double meanKv(double set, double u0, double u1, double from, double to) {
+  private double go(double set, double from, double to) {
+    double u0 = u;
+    double u1 = Math.min(Math.max(u0, to - play / 2), to + play / 2);
+    u = u1;
     double k0 = kvNominal * (set + band - u0) / band;
     if (u1 == u0) {
       return Math.min(Math.max(k0, 0), kvMaximum);
@@ -231,7 +280,8 @@ final class WaxDrive implements ValveDrive {
     meanSense = nextMeanSense;
     drift = nextDrift;
     element = nextElement;
-    still = Math.abs(nextPosition - position) < STILL * play;
+    // One that creeps is not still: it would else begin to move in every longer step.
+    still = Math.abs(nextPosition - position) * lag / 2 < STILL * play * length;
     position = nextPosition;
     time += length;
     lastLength = length;

@@ -61,7 +61,7 @@ class StepLadderTest {
   @Test
   void takesTheLongestThatEndsInTime() {
     StepLadder ladder = new StepLadder(10, 640);
-    assertThat(ladder.lengths()[ladder.shorter(130)]).isEqualTo(80 * 1.0);
-    assertThat(length(ladder, ladder.next(CALM, CALM))).isEqualTo(160);
+    assertThat(ladder.lengths()[ladder.shorter(130)]).isEqualTo(120);
+    assertThat(length(ladder, ladder.next(CALM, CALM))).isEqualTo(240);
   }
 }
