@@ -120,6 +120,7 @@ public record SizeStudy(
   private static final Map<Standing, String> STANDING =
       Map.of(
           Standing.ENOUGH, "enough",
+          Standing.WITH_PIPES, "withPipes",
           Standing.WALL_LEFT, "wallLeft",
           Standing.TOO_SHORT, "tooShort");
 
@@ -206,6 +207,7 @@ public record SizeStudy(
     return new Figures<Row>()
         .number("flow", Unit.CELSIUS, r -> r.at.flow())
         .number("length", Unit.METRES, r -> finite(r.at.length()))
+        .number("lengthWithPipes", Unit.METRES, r -> finite(r.at.withPipes()))
         .flag("fits", r -> r.room.fits(r.at))
         .number("need", Unit.WATTS, r -> r.room.need(r.at))
         .number("flow", Unit.LITRES_PER_HOUR, r -> litres(r.at))

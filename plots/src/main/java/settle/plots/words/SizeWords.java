@@ -29,7 +29,8 @@ public record SizeWords(House house, List<SizedProfile> profiles, List<LaidRoom>
 
   public static final String ABOUT =
       "Metres of skirting that hold each room at want in design weather, without sun and other gains: valves open, on the flow"
-          + " that the pipes and the pump give it, at the temperature at which the water arrives. What pipes give to the room is not counted.";
+          + " that the pipes and the pump give it, at the temperature at which the water arrives. What pipes give to"
+          + " the room is not counted. A verdict counts it, and lets a room be short of want by its tolerance.";
 
   public static final String MARKED = "* longer than the free wall. – no length suffices.";
 
@@ -76,7 +77,15 @@ public record SizeWords(House house, List<SizedProfile> profiles, List<LaidRoom>
     List<LaidRoom> left = in(LaidRoom.Standing.WALL_LEFT);
     List<LaidRoom> shorts = in(LaidRoom.Standing.TOO_SHORT);
     List<String> answer = new ArrayList<>();
-    if (left.isEmpty() && shorts.isEmpty()) {
+    List<LaidRoom> piped = in(LaidRoom.Standing.WITH_PIPES);
+    if (!piped.isEmpty()) {
+      answer.add(
+          say(
+              "At {} flow only what pipes give besides makes enough of what is laid in {}.",
+              Quantities.setting(flow()),
+              piped.stream().map(this::tooLittle).collect(Collectors.joining(", "))));
+    }
+    if (left.isEmpty() && shorts.isEmpty() && piped.isEmpty()) {
       answer.add(say("Enough is laid in every room for {} flow.", Quantities.setting(flow())));
     }
     if (!left.isEmpty()) {

@@ -13,6 +13,8 @@ public record LaidRoom(String profile, double length, SizedRoom sized) {
   public enum Standing {
     /** What is laid suffices. */
     ENOUGH,
+    /** What is laid suffices with what pipes give. */
+    WITH_PIPES,
     /** What is laid does not, but there is wall for what does. */
     WALL_LEFT,
     /** The wall is too short. */
@@ -24,6 +26,9 @@ public record LaidRoom(String profile, double length, SizedRoom sized) {
     double needed = sized.at().get(i).length();
     if (needed <= length) {
       return Standing.ENOUGH;
+    }
+    if (sized.at().get(i).withPipes() <= length) {
+      return Standing.WITH_PIPES;
     }
     return needed <= sized.freeWall() ? Standing.WALL_LEFT : Standing.TOO_SHORT;
   }

@@ -31,16 +31,18 @@ public record SizedRoom(
    *
    * @param flow at the source [°C]
    * @param length of skirting that holds the room [m]; infinite if no length does
+   * @param withPipes of it where what pipes give is counted too [m]
    * @param massFlow through all of it, valves open [kg/s]
    * @param inlet temperature at which water comes to it [°C]
    * @param outlet temperature at which it leaves, the room held [°C]
    * @param others what the room's other emitters give [W]
-   * @param pipes what pipes give there, which is not counted [W]
+   * @param pipes what pipes give there [W]
    * @param wall what skirting along all of the free wall would give [W]
    */
   public record AtFlow(
       double flow,
       double length,
+      double withPipes,
       double massFlow,
       double inlet,
       double outlet,

@@ -137,7 +137,7 @@ public final class Sizing {
     for (int r : rooms) {
       List<SizedRoom.AtFlow> at = new ArrayList<>();
       for (int i = 0; i < flows.length; i++) {
-        at.add(at(r, flows[i], lengths[i], water[i], full));
+        at.add(at(profile, r, flows[i], lengths[i], water[i], full));
       }
       double free = house.rooms().get(r).freeWall();
       all.add(
@@ -261,7 +261,8 @@ public final class Sizing {
         .atRest(capacityFlow, at.inlet(branch), reference);
   }
 
-  private SizedRoom.AtFlow at(int r, double flow, double[] lengths, Water water, Water full) {
+  private SizedRoom.AtFlow at(
+      Profile profile, int r, double flow, double[] lengths, Water water, Water full) {
     AtWant at = water.at(flow);
     double others = water.others(r, at);
     double massFlow = sumOverRuns(r, at::massFlow);
@@ -271,6 +272,7 @@ public final class Sizing {
     return new SizedRoom.AtFlow(
         flow,
         sumOverRuns(r, b -> lengths[b]),
+        sumOverRuns(r, b -> length(profile, b, (need - at.pipeHeat(r)) * share[b], at)),
         massFlow,
         inlet,
         inlet - need / (massFlow * house.water().specificHeat()),

@@ -60,6 +60,7 @@ class SizingTest {
       assertThat(rest.operative(house.roomIndex(room.room())))
           .as(room.room())
           .isGreaterThan(room.want() - 0.1);
+      assertThat(room.at().get(0).withPipes()).isLessThanOrEqualTo(room.at().get(0).length());
     }
   }
 
