@@ -68,7 +68,7 @@ public record Answer(House house, Verdict verdict) {
     return say(
         "only just: as stated {}, but only {} of 100 houses like it are held (at rest, not run){}, short of the {} asked for.{} {}",
         held(),
-        odds.headsTurnedUp().ofHundred(),
+        OddsWords.shortOf(verdict.aims().sure(), odds.headsTurnedUp().keepUp()),
         turned ? " once valve heads that are set too low are turned up" : "",
         Quantities.number(100 * verdict.aims().sure(), 0),
         one()

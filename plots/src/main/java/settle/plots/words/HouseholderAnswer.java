@@ -65,7 +65,7 @@ public final class HouseholderAnswer {
     return say(
         "Only just. {}, if the house is just as described. No house is known so well: of 100 like yours {} stay warm enough{}.",
         asYouWant(),
-        Math.round(100 * odds.headsTurnedUp().keepUp()),
+        OddsWords.shortOf(verdict.aims().sure(), odds.headsTurnedUp().keepUp()),
         answer.one() ? "" : ", and " + odds.weakest().room() + " is the first that does not");
   }
 

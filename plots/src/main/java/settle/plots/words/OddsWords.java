@@ -190,6 +190,11 @@ public record OddsWords(Odds odds, Spreads spreads) {
     return "± " + (what.isShare() ? Quantities.share(spread) : Quantities.difference(spread));
   }
 
+  /** Houses of a hundred that are held, fewer than are asked for [-]: rounding must not fill up. */
+  static long shortOf(double sure, double held) {
+    return Math.min(Math.round(100 * held), (long) Math.ceil(100 * sure) - 1);
+  }
+
   private static String ofHundred(double share) {
     return Math.round(100 * share) + " of 100";
   }
