@@ -9,11 +9,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.DefaultUsed;
+import settle.sim.control.Timetable;
 import settle.sim.house.House;
+import settle.sim.house.PumpPlace;
 import settle.sim.source.BackupHeater;
+import settle.sim.source.Boiler;
 import settle.sim.source.Buffer;
 import settle.sim.source.CarnotPerformance;
 import settle.sim.source.Defrost;
+import settle.sim.source.Exchanger;
+import settle.sim.source.Flue;
 import settle.sim.source.HeatPump;
 import settle.sim.source.PerformanceMap;
 
@@ -154,6 +159,55 @@ class SourceReadingTest {
                     """)
                 .flowSetPoint())
         .isEqualTo(40);
+  }
+
+  @Test
+  void aBoilersExchangerAndFlue() throws Exception {
+    Boiler usual = (Boiler) read("source: {boiler: condensing boiler 12 kW}").house().source();
+    assertThat(usual.exchanger().leastFlow()).isCloseTo(300 * 0.988 / 3600, within(EXACT));
+    assertThat(usual.exchanger().largestDrop()).isEqualTo(25);
+    assertThat(usual.exchanger().startInput()).isEqualTo(60_000);
+    assertThat(usual.efficiency().table()).isEmpty();
+    assertThat(usual.efficiency().flue().dewPoint()).isCloseTo(55.7, within(0.05));
+    Boiler own =
+        (Boiler)
+            read("source: {boiler: mine}\n"
+                    + "boilers: {mine: {largest output: 20 kW, least output: 5 kW, least flow: 0 l/h,"
+                    + " largest drop: 20 K, start loss: 80 kJ, excess air: 60 %, dew point: 50 °C,"
+                    + " flue approach: 8 K, case loss: 2 %}}")
+                .house()
+                .source();
+    assertThat(own.exchanger()).isEqualTo(new Exchanger(0, 20, 80_000));
+    assertThat(own.efficiency().flue()).isEqualTo(new Flue(0.6, 50, 8, 0.02));
+  }
+
+  @Test
+  void aPumpDrawsMoreOnAHeatPumpAndMayHaveTheSourceInSeries() throws Exception {
+    assertThat(read("source: {boiler: condensing boiler 12 kW}").house().distribution().pumpPlace())
+        .isEqualTo(new PumpPlace(4, Double.POSITIVE_INFINITY));
+    assertThat(read("source: {heat pump: heat pump 8 kW}").house().distribution().pumpPlace())
+        .isEqualTo(new PumpPlace(40, Double.POSITIVE_INFINITY));
+    assertThat(
+            read("source: {heat pump: heat pump 8 kW}\n"
+                    + "distribution: {pump least power: 12 W, source Kv: 3}")
+                .house()
+                .distribution()
+                .pumpPlace())
+        .isEqualTo(new PumpPlace(12, 3));
+  }
+
+  @Test
+  void hotWaterTakesTheSourceAway() throws Exception {
+    Timetable never = read("source: {fixed flow: 50 °C}").house().hotWater();
+    assertThat(never.isConstant()).isTrue();
+    Timetable twice =
+        read("source: {fixed flow: 50 °C}\ncontrol: {hot water: [07:00-07:10, 23:30-00:15]}")
+            .house()
+            .hotWater();
+    assertThat(twice.valueAt(7 * 3600)).isEqualTo(1);
+    assertThat(twice.valueAt(7 * 3600 + 600)).isZero();
+    assertThat(twice.valueAt(600)).isEqualTo(1);
+    assertThat(twice.mean()).isCloseTo(55.0 / 1440, within(EXACT));
   }
 
   @Test

@@ -166,6 +166,17 @@ public final class Notices {
               number(1, 1),
               number(2, 0));
       case TOO_SMALL -> tooSmall();
+      case HOT_WATER_DELAYS ->
+          say(
+              "{}: hot water takes the source away at times: warm after {} with it, after {} without",
+              named(),
+              minutes(0),
+              minutes(1));
+      case HOT_WATER_PREVENTS ->
+          say(
+              "{}: hot water takes the source away at times: never warm with it, after {} without",
+              named(),
+              minutes(0));
       case CONDENSES_LITTLE ->
           say(
               "{} of its flue's vapour condenses: lower the flow temperature; less flow cools the water further only down to what its by-pass keeps going",
@@ -219,6 +230,10 @@ public final class Notices {
 
   private String hours(int place) {
     return scaled(place, 1.0 / 3600, 1) + " h";
+  }
+
+  private String minutes(int place) {
+    return scaled(place, 1.0 / 60, 0) + " min";
   }
 
   private String kilopascals(int place) {

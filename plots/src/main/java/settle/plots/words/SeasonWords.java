@@ -31,12 +31,15 @@ record SeasonWords(House house, Season season) {
   /** What is meant by a season, for a note beside the figures. */
   String note() {
     return say(
-        "Season: the {} season of EN 14825 fitted to {}, without sun or other gains and with every room at its day value: more heat than a lived-in house needs.{}",
+        "Season: the {} season of EN 14825 fitted to {}, without sun or other gains and with every room at its day value: more heat than a lived-in house needs.{}{}",
         season.climate().climate(),
         Quantities.setting(season.climate().designOutdoor()),
         house.source().carrier() == Carrier.GAS
             ? " The share of vapour condensed is calculated at rest over that season. A run by compare gives another: that of its own days, with starts and warm-ups that send hotter or cooler water back."
-            : "");
+            : "",
+        house.hotWater().isConstant()
+            ? ""
+            : " Hot water is left out, there and in every weather that is held: simulate and compare let it take the source away.");
   }
 
   private String sums(Season.Year year) {

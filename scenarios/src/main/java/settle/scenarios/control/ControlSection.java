@@ -8,6 +8,8 @@ import settle.scenarios.format.Form;
 import settle.scenarios.format.Form.Choice;
 import settle.scenarios.format.Form.Keys;
 import settle.scenarios.format.Form.Reference;
+import settle.scenarios.format.Form.Several;
+import settle.scenarios.format.Form.Span;
 import settle.scenarios.format.Form.Variants;
 import settle.scenarios.format.Form.YesNo;
 import settle.scenarios.format.Forms;
@@ -203,6 +205,13 @@ public final class ControlSection {
               "whether heat is called for only while an on/off actuator or motor head is open")
           .orElse("no", PRACTICE);
 
+  public static final Key HOT_WATER =
+      Key.optional(
+              "hot water",
+              new Several(new Span()),
+              "periods of the day in which hot water takes the source away: draw-offs of a combination boiler, reheats of a cylinder")
+          .orElse("none: the source is there for the rooms all day");
+
   public static final Table TABLE =
       Table.of(
           "how programme, thermostat and weather act",
@@ -214,7 +223,8 @@ public final class ControlSection {
           THERMOSTAT,
           WEATHER_COMPENSATION,
           OPTIMUM_START,
-          INTERLOCK);
+          INTERLOCK,
+          HOT_WATER);
 
   private final Section section;
   private final List<String> rooms;

@@ -89,7 +89,8 @@ public final class HouseReader {
                 source,
                 sourceReader.buffer(),
                 new ControlSection(control, roomNames, programmes.any())
-                    .read(source, sourceReader.it(), arrangements)),
+                    .read(source, sourceReader.it(), arrangements),
+                programmes.hotWater()),
             AimsSection.read(root.section(ScenarioFormat.AIMS)),
             run);
     new Doubts(house, root, sourceKey, rooms.drafts()).note();

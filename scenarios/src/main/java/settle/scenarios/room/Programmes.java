@@ -69,6 +69,15 @@ public final class Programmes {
     return timetable(programme.get(), want, setback);
   }
 
+  /** Above 0 in the periods in which hot water takes the source away. */
+  public Timetable hotWater() {
+    if (!control.has(ControlSection.HOT_WATER)) {
+      control.note(ControlSection.HOT_WATER, "none");
+      return Timetable.constant(0);
+    }
+    return steps(periods(control.several(ControlSection.HOT_WATER), 1), 0, Times.DAY);
+  }
+
   private double houseSetback() {
     if (Double.isNaN(houseSetback)) {
       houseSetback = control.number(ControlSection.SETBACK);

@@ -26,6 +26,7 @@ final class CallForHeat {
   private final boolean interlock;
   private final double overRun;
   private final double ownSetPoint;
+  private final Timetable hotWater;
 
   // State
   private final PlantControl control;
@@ -58,6 +59,7 @@ final class CallForHeat {
     interlock = rules.interlock();
     overRun = house.source().overRunTime();
     ownSetPoint = house.source().flowSetPoint();
+    hotWater = house.hotWater();
   }
 
   /**
@@ -67,7 +69,8 @@ final class CallForHeat {
    */
   boolean decide(double time) {
     boolean before = called;
-    called = control.decide(time, valves.anyElectricOpen());
+    boolean away = hotWater.valueAt(time) > 0;
+    called = control.decide(time, valves.anyElectricOpen()) && !away;
     boolean changed = before != called;
     for (int r = 0; r < carriedOut.length; r++) {
       if (control.want(r) != carriedOut[r]) {
@@ -85,11 +88,11 @@ final class CallForHeat {
     if (before && !called) {
       pumpUntil = time + overRun;
     }
-    pumping = called || time < pumpUntil - 1e-6;
+    pumping = called || (!away && time < pumpUntil - 1e-6);
     return changed;
   }
 
-  /** Whether heat is called for. */
+  /** Whether heat is called for and hot water has not taken the source away. */
   boolean called() {
     return called;
   }
@@ -101,7 +104,7 @@ final class CallForHeat {
 
   /** Next instant after now at which the clock switches something [s]. */
   double nextSwitch(double now) {
-    double next = control.nextSwitch();
+    double next = Math.min(control.nextSwitch(), hotWater.nextChange(now));
     return !called && pumping ? Math.min(next, Math.max(pumpUntil, now + 1e-3)) : next;
   }
 

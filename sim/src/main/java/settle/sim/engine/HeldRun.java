@@ -17,9 +17,9 @@ import settle.sim.units.Times;
 import settle.sim.weather.Weather;
 
 /**
- * A house run in weather that stays as it is, every room wanting its day value all the time, no sun
- * and no other gains, until it rests or goes round and round: the judge of what {@link
- * SettledHouse} says of it at rest.
+ * A house run in weather that stays as it is, every room wanting its day value all the time, no
+ * sun, no other gains and no hot water, until it rests or goes round and round: the judge of what
+ * {@link SettledHouse} says of it at rest.
  *
  * <p>The fabric begins where it would rest by that, and its slow parts then go faster until no mean
  * of eight hours moves any more; so a heavy house needs no month. The last days are at its own
@@ -170,7 +170,11 @@ public final class HeldRun {
             as.longestStep(),
             List.of());
     House still =
-        house.withRooms(steady).withWeather(new Weather.Constant(outdoor)).withRun(settings);
+        house
+            .withRooms(steady)
+            .withWeather(new Weather.Constant(outdoor))
+            .withHotWater(Timetable.constant(0))
+            .withRun(settings);
     HouseModel model = prepared.like(still, prepared.arrangement());
     double[] none = new double[steady.size()];
     SettledHouse rest = new SettledHouse(model, outdoor, none, none).asControlled();

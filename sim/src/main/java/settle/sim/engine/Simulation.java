@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleConsumer;
 import settle.sim.atrest.Balancing;
 import settle.sim.atrest.SettledHouse;
+import settle.sim.control.Timetable;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.house.RunSettings;
@@ -30,6 +31,9 @@ import settle.sim.units.Times;
 
 /** Runs a house with one arrangement and reads its figures. */
 public final class Simulation {
+
+  /** By how much later a room has to be warm for hot water to be blamed [s]. */
+  private static final double NOTABLE_DELAY = 60;
 
   private Simulation() {}
 
@@ -55,7 +59,31 @@ public final class Simulation {
    * @throws ArithmeticException if the model could not be solved; the message names room and time
    */
   public static RunResult run(House house, Arrangement arrangement, DoubleConsumer progress) {
-    return run(house, arrangement, house.run(), 1, Fineness.USUAL, progress);
+    RunResult run = run(house, arrangement, house.run(), 1, Fineness.USUAL, progress);
+    return house.hotWater().isConstant() ? run : besideWithout(run, house, arrangement);
+  }
+
+  /** Says what hot water costs in warm-up: the same without it, run beside. */
+  private static RunResult besideWithout(RunResult run, House house, Arrangement arrangement) {
+    House dry = house.withHotWater(Timetable.constant(0));
+    RunResult without = run(dry, arrangement, house.run(), 1, Fineness.USUAL, done -> {});
+    List<Notice> notices = new ArrayList<>(run.notices());
+    for (int r = 0; r < run.rooms().size(); r++) {
+      RoomFigures room = run.rooms().get(r);
+      OptionalDouble alone = without.rooms().get(r).warmUp();
+      // A room that is not warm without it either is no matter of hot water.
+      if (!room.isHeated() || alone.isEmpty()) {
+        continue;
+      }
+      double then = alone.getAsDouble();
+      if (room.warmUp().isEmpty()) {
+        notices.add(Notice.about(room.name(), Code.HOT_WATER_PREVENTS, then));
+      } else if (room.warmUp().getAsDouble() >= then + NOTABLE_DELAY) {
+        notices.add(
+            Notice.about(room.name(), Code.HOT_WATER_DELAYS, room.warmUp().getAsDouble(), then));
+      }
+    }
+    return run.with(notices);
   }
 
   /**
@@ -288,7 +316,7 @@ public final class Simulation {
     double hour = (end - from) / 24;
     double outdoor = house.weather().outdoorAt(from);
     double sun = house.weather().meanIrradiance(from, from + hour);
-    boolean held = true;
+    boolean held = house.hotWater().isConstant();
     for (int i = 0; i < 24; i++) {
       double at = from + i * hour;
       held &= Math.abs(house.weather().meanOutdoor(at, at + hour) - outdoor) < 1e-6;

@@ -8,6 +8,7 @@ import java.util.function.UnaryOperator;
 import settle.sim.control.Control;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.OptimumStart;
+import settle.sim.control.Timetable;
 import settle.sim.fabric.Partition;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.Pump;
@@ -107,6 +108,11 @@ public record House(
     return heating.control();
   }
 
+  /** Above 0 while hot water takes the source away. */
+  public Timetable hotWater() {
+    return heating.hotWater();
+  }
+
   /** How far below want still counts as warm [K]. */
   public double wantTolerance() {
     return aims.tolerance();
@@ -169,7 +175,7 @@ public record House(
 
   /** This house with another distribution of water. */
   public House withDistribution(Distribution other) {
-    return with(new Heating(water(), other, source(), buffer(), control()));
+    return with(new Heating(water(), other, source(), buffer(), control(), hotWater()));
   }
 
   /** This house with another pump. */
@@ -179,17 +185,23 @@ public record House(
 
   /** This house with another source. */
   public House withSource(Source other) {
-    return with(new Heating(water(), distribution(), other, buffer(), control()));
+    return with(new Heating(water(), distribution(), other, buffer(), control(), hotWater()));
   }
 
   /** This house with a vessel between source and mains. */
   public House withBuffer(Buffer vessel) {
-    return with(new Heating(water(), distribution(), source(), Optional.of(vessel), control()));
+    return with(
+        new Heating(water(), distribution(), source(), Optional.of(vessel), control(), hotWater()));
   }
 
   /** This house with other controls. */
   public House withControl(Control other) {
-    return with(new Heating(water(), distribution(), source(), buffer(), other));
+    return with(new Heating(water(), distribution(), source(), buffer(), other, hotWater()));
+  }
+
+  /** This house with hot water at other times. */
+  public House withHotWater(Timetable other) {
+    return with(new Heating(water(), distribution(), source(), buffer(), control(), other));
   }
 
   /** This house with another weather compensation. */

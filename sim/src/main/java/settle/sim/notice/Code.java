@@ -64,6 +64,10 @@ public enum Code {
   STARTS_OFTEN(Severity.ADVICE),
   /** It is too small: power, load [W]. */
   TOO_SMALL(Severity.FAULT),
+  /** Hot water delays a room's warm-up: with it, without it [s]. */
+  HOT_WATER_DELAYS(Severity.ADVICE),
+  /** Hot water keeps a room from being warm at all: warm-up without it [s]. */
+  HOT_WATER_PREVENTS(Severity.FAULT),
   /** A boiler condenses little: share. */
   CONDENSES_LITTLE(Severity.ADVICE),
   /** It makes too much at least and cycles: above outdoors [°C]. */

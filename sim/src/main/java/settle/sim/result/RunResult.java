@@ -36,4 +36,22 @@ public record RunResult(
     boolean keepsUp,
     int steps,
     int stepsUnagreed,
-    List<Notice> notices) {}
+    List<Notice> notices) {
+
+  /** The same with other notices. */
+  public RunResult with(List<Notice> other) {
+    return new RunResult(
+        arrangement,
+        trace,
+        rooms,
+        plant,
+        balance,
+        ledger,
+        profiles,
+        firstCall,
+        keepsUp,
+        steps,
+        stepsUnagreed,
+        List.copyOf(other));
+  }
+}
