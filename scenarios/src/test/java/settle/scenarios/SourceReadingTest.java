@@ -196,6 +196,31 @@ class SourceReadingTest {
         .isEqualTo(new PumpPlace(12, 3));
   }
 
+  /** 40 % of it covered, where it gives 60 %: 84 % is left; a tall window knows its height. */
+  @Test
+  void whatIsCoveredGivesLessAndAPaneHasAHeight() throws Exception {
+    String house =
+        """
+        rooms:
+          hall:
+            size: 6 x 4 x 2.5 m
+            surfaces:
+              - {wall: outdoors, area: 6 x 2.5 m, U-value: 0.3 W/m²K, openings: {area: 1.2 x 1.8 m, U-value: 1.4 W/m²K}}
+        source: {fixed flow: 50 °C}
+        arrangements: {one: {rooms: {hall: {emitter: skirting 140, length: 3.5 m%s}}}}
+        """;
+    House open =
+        ScenarioFiles.read(Files.writeString(folder.resolve("a.yaml"), house.formatted("")))
+            .house();
+    House covered =
+        ScenarioFiles.read(
+                Files.writeString(folder.resolve("b.yaml"), house.formatted(", covered: 40 %")))
+            .house();
+    assertThat(covered.arrangements().get(0).ratedOutput("hall"))
+        .isCloseTo(0.84 * open.arrangements().get(0).ratedOutput("hall"), within(1e-9));
+    assertThat(open.rooms().get(0).windows().get(0).height()).isEqualTo(1.8);
+  }
+
   @Test
   void hotWaterTakesTheSourceAway() throws Exception {
     Timetable never = read("source: {fixed flow: 50 °C}").house().hotWater();

@@ -29,6 +29,15 @@ class AnswersJsonTest {
       arrangements arrangements.boiler arrangements.boiler.capacityW arrangements.boiler.condensingShare
       arrangements.boiler.cyclesAboveOutdoorC arrangements.boiler.doubts arrangements.boiler.efficiency
       arrangements.boiler.returnBelowDewPointShare
+      arrangements.comfort.besideWindow arrangements.comfort.besideWindow.annoyedShare
+      arrangements.comfort.besideWindow.asymmetryK arrangements.comfort.besideWindow.draught
+      arrangements.comfort.besideWindow.draught.airC arrangements.comfort.besideWindow.draught.annoyedShare
+      arrangements.comfort.besideWindow.draught.speedMetresPerSecond
+      arrangements.comfort.besideWindow.draughtAboveRun arrangements.comfort.besideWindow.draughtAboveRun.airC
+      arrangements.comfort.besideWindow.draughtAboveRun.annoyedShare
+      arrangements.comfort.besideWindow.draughtAboveRun.speedMetresPerSecond
+      arrangements.comfort.besideWindow.glassC arrangements.comfort.besideWindow.window
+      arrangements.season.asControlled.pumpElectricityKWh arrangements.season.atLeastFlow.pumpElectricityKWh
       arrangements.season.asControlled.returnBelowDewPointShare
       arrangements.season.atLeastFlow.returnBelowDewPointShare
       arrangements.boiler.flowAskedC arrangements.boiler.flowNeededC arrangements.boiler.loadW arrangements.boiler.unit

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import settle.plots.figures.Section.Extent;
 import settle.plots.figures.Section.Look;
 import settle.plots.words.Accuracy;
+import settle.plots.words.Answer;
 import settle.plots.words.Comparison;
 import settle.plots.words.Notices;
 import settle.plots.words.Quantities;
@@ -43,6 +44,12 @@ public record RunStudy(
     defaults = List.copyOf(defaults);
   }
 
+  /** What the trade argues about and no run reckons. */
+  private static final List<String> NOT_RECKONED =
+      List.of(
+          Answer.notReckoned()
+              + " What they come to in design weather is in the comfort of verdict.");
+
   /** The whole answer. */
   public Study study() {
     Comparison comparison = new Comparison(house, runs);
@@ -56,7 +63,10 @@ public record RunStudy(
         Section.of(Extent.SHORT, Look.BOX, "").lead(comparison.paragraph().stream().toList()));
     sections.add(
         Section.of(Extent.SHORT, Look.BEWARE, "")
-            .lead(comparison.fairPairNote().stream().toList()));
+            .lead(
+                Stream.concat(
+                        comparison.fairPairNote().stream(), comparison.designFlowNote().stream())
+                    .toList()));
     sections.add(Section.beware(warnings()));
     sections.add(Section.of(Extent.SHORT, Look.PLAIN, "Rooms").table(figures.rooms()));
     sections.add(
@@ -64,7 +74,7 @@ public record RunStudy(
             .table(figures.heats())
             .table(figures.plants())
             .tables(figures.cycling().stream().toList())
-            .notes(comparison.water()));
+            .notes(Stream.concat(comparison.water().stream(), NOT_RECKONED.stream()).toList()));
     if (comparison.heads().isPresent()) {
       sections.add(
           Section.full("Balance of the water")

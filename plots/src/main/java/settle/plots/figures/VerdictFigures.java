@@ -14,6 +14,7 @@ import settle.sim.atrest.RestStatus;
 import settle.sim.engine.HeldRun;
 import settle.sim.house.House;
 import settle.sim.measure.Measure;
+import settle.sim.study.BesideWindow;
 import settle.sim.study.BoilerAnswer;
 import settle.sim.study.ComfortAtRest;
 import settle.sim.study.Demand;
@@ -361,13 +362,29 @@ public final class VerdictFigures {
           .part("asControlled", Season::asControlled, YEAR)
           .maybePart("atLeastFlow", Season::leastFlow, YEAR);
 
+  private static final Figures<BesideWindow.Draft> DRAFT =
+      new Figures<BesideWindow.Draft>()
+          .number("speed", Unit.METRES_PER_SECOND, BesideWindow.Draft::speed)
+          .number("air", Unit.CELSIUS, BesideWindow.Draft::air)
+          .number("annoyed", Unit.SHARE, BesideWindow.Draft::annoyed);
+
+  private static final Figures<BesideWindow> BESIDE_WINDOW =
+      new Figures<BesideWindow>()
+          .text("window", BesideWindow::window)
+          .number("glass", Unit.CELSIUS, BesideWindow::glass)
+          .part("draught", BesideWindow::bare, DRAFT)
+          .maybePart("draughtAboveRun", BesideWindow::warmed, DRAFT)
+          .number("asymmetry", Unit.KELVIN, BesideWindow::asymmetry)
+          .number("annoyed", Unit.SHARE, BesideWindow::annoyed);
+
   private static final Figures<ComfortAtRest> COMFORT =
       new Figures<ComfortAtRest>()
           .text("room", ComfortAtRest::room)
           .number("air", Unit.CELSIUS, c -> c.comfort().air())
           .number("radiant", Unit.CELSIUS, c -> c.comfort().radiant())
           .number("predictedMeanVote", Unit.NONE, c -> c.comfort().vote())
-          .number("dissatisfied", Unit.SHARE, c -> c.comfort().dissatisfied());
+          .number("dissatisfied", Unit.SHARE, c -> c.comfort().dissatisfied())
+          .maybePart("besideWindow", ComfortAtRest::window, BESIDE_WINDOW);
 
   private static final Figures<Measure> CHANGE =
       new Figures<Measure>()

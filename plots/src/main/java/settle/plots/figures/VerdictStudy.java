@@ -42,7 +42,11 @@ public record VerdictStudy(
     answers.forEach(answer -> designer(sections, answer, figures));
     sections.add(
         Section.of(Extent.SHORT, Look.PLAIN, "")
-            .notes(Answer.heldMeans(house), Answer.notRun(), written.orElse("")));
+            .notes(
+                Answer.heldMeans(house),
+                Answer.notRun(),
+                Answer.notReckoned(),
+                written.orElse("")));
     sections.add(Section.otherCharts());
     sections.add(Section.beware(doubts));
     return new Study(

@@ -14,6 +14,7 @@ import settle.sim.atrest.RestStatus;
 import settle.sim.house.House;
 import settle.sim.measure.Measure;
 import settle.sim.notice.Notice;
+import settle.sim.study.BesideWindow;
 import settle.sim.study.ComfortAtRest;
 import settle.sim.study.Holding;
 import settle.sim.study.Judgement;
@@ -407,10 +408,51 @@ public record Answer(House house, Verdict verdict) {
 
   private String comfort(ComfortAtRest least) {
     return say(
-        "in design weather {} is the least comfortable to sit in: predicted mean vote {}, {} dissatisfied.",
-        least.room(),
-        Quantities.number(least.comfort().vote(), 1),
-        Quantities.share(least.comfort().dissatisfied()));
+            "in design weather {} is the least comfortable to sit in: predicted mean vote {}, {} dissatisfied.",
+            least.room(),
+            Quantities.number(least.comfort().vote(), 1),
+            Quantities.share(least.comfort().dissatisfied()))
+        + besideWindow();
+  }
+
+  /** By which window it is worst to sit, and what a run below it does. */
+  private String besideWindow() {
+    return verdict.comfort().stream()
+        .filter(c -> c.window().isPresent())
+        .max(Comparator.comparingDouble(c -> c.window().orElseThrow().bare().annoyed()))
+        .map(c -> besideWindow(c.room(), c.window().orElseThrow()))
+        .orElse("");
+  }
+
+  private static String besideWindow(String room, BesideWindow at) {
+    String bare =
+        say(
+            " A metre from {} in {}, air of {} runs over the floor at {} m/s and annoys {}",
+            at.window(),
+            room,
+            Quantities.temperature(at.bare().air()),
+            Quantities.number(at.bare().speed(), 2),
+            Quantities.share(at.bare().annoyed()));
+    String run =
+        at.warmed()
+            .map(
+                w ->
+                    say(
+                        ", with one of its runs below at {} m/s and {}",
+                        Quantities.number(w.speed(), 2),
+                        Quantities.share(w.annoyed())))
+            .orElse("");
+    return bare
+        + run
+        + say(
+            "; that side is {} colder, which annoys {}.",
+            Quantities.difference(at.asymmetry()),
+            Quantities.share(at.annoyed()));
+  }
+
+  /** What the trade argues about and is reckoned nowhere. */
+  public static String notReckoned() {
+    return "Not reckoned: air warmer under the ceiling than at the floor; furniture and curtains in front of emitters, but for what the key 'covered' says. Draught and the cold side by a window move no temperature.";
   }
 
   /** What is meant by a season, for a note beside the figures. */

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import settle.sim.house.House;
 import settle.sim.result.PlantFigures;
 import settle.sim.result.RunResult;
+import settle.sim.study.DesignOutput;
 import settle.sim.study.UnequalPair;
 
 /**
@@ -109,6 +110,38 @@ public record Comparison(House house, List<RunResult> results) {
             "Not a fair pair: rated outputs (75/65/20) differ by more than {} in {}. Part of the difference seen is size, not kind of emitter.",
             Quantities.share(UnequalPair.FAIR_DIFFERENCE),
             Listing.of(unlike)));
+  }
+
+  /**
+   * What equal outputs at 75/65/20 come to at the flow temperature of design weather; empty where
+   * emitters keep alike, to a hundredth.
+   */
+  public Optional<String> designFlowNote() {
+    if (results.size() != 2) {
+      return Optional.empty();
+    }
+    DesignOutput a = DesignOutput.of(house, results.get(0).arrangement());
+    DesignOutput b = DesignOutput.of(house, results.get(1).arrangement());
+    if (!(a.output() > 0 && b.output() > 0) || Math.abs(a.kept() / b.kept() - 1) < 0.01) {
+      return Optional.empty();
+    }
+    boolean first = a.kept() > b.kept();
+    DesignOutput more = first ? a : b;
+    DesignOutput less = first ? b : a;
+    return Optional.of(
+        say(
+            "Equal outputs at 75/65/20 are not equal at the {} of design weather: “{}” keeps {} of its rating there, “{}” {}. For equal output at that flow the first of these could be rated {} lower.",
+            Quantities.setting(more.flow()),
+            results.get(first ? 0 : 1).arrangement().name(),
+            percent(more.kept()),
+            results.get(first ? 1 : 0).arrangement().name(),
+            percent(less.kept()),
+            Quantities.share(1 - less.kept() / more.kept())));
+  }
+
+  /** A share to a tenth of a per cent, so that two that hardly differ do. */
+  private static String percent(double share) {
+    return Quantities.number(100 * share, 1) + " %";
   }
 
   /** Whether the water in circulation is enough, for each arrangement that asks for some. */

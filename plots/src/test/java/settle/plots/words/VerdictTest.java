@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import settle.plots.SyntheticRuns;
+import settle.sim.emitter.PanelEmitter;
+import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.result.RoomFigures;
 import settle.sim.result.RunResult;
@@ -139,5 +142,42 @@ class VerdictTest {
                 .orElseThrow())
         .startsWith("Not a fair pair")
         .contains("kitchen (skirting 1.17 kW, radiators 1.52 kW)");
+  }
+
+  /** Exponents that differ make equal ratings unequal where the water is cooler than 75/65. */
+  @Test
+  void equalRatingsAreNotEqualInCoolWater() {
+    List<RunResult> runs = SyntheticRuns.results(house, false);
+    assertThat(new Comparison(house, List.of(runs.get(0))).designFlowNote()).isEmpty();
+    House cool = house.withSource(house.source().setTo(40));
+    assertThat(new Comparison(cool, runs).designFlowNote()).isEmpty();
+    RunResult flat = runs.get(1);
+    Arrangement flatter =
+        flat.arrangement()
+            .withBranches(flat.arrangement().branches().stream().map(VerdictTest::flat).toList());
+    RunResult run =
+        new RunResult(
+            flatter,
+            flat.trace(),
+            flat.rooms(),
+            flat.plant(),
+            flat.balance(),
+            flat.ledger(),
+            flat.profiles(),
+            flat.firstCall(),
+            flat.keepsUp(),
+            flat.steps(),
+            flat.stepsUnagreed(),
+            flat.notices());
+    assertThat(new Comparison(cool, List.of(runs.get(0), run)).designFlowNote().orElseThrow())
+        .startsWith(
+            "Equal outputs at 75/65/20 are not equal at the 40 °C of design weather: “radiators”")
+        .contains("could be rated");
+  }
+
+  private static Branch flat(Branch branch) {
+    double rated = branch.emitter().ratedOutput();
+    return branch.withEmitter(
+        new PanelEmitter("flat", rated, 1.1, 5e-3, 9000, 0.3, 0, List.of(), 5));
   }
 }

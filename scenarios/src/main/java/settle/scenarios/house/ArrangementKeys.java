@@ -33,6 +33,16 @@ public final class ArrangementKeys {
           "length",
           Forms.of(Dimension.LENGTH, 0.05, 500, "what a single branch can feed").usually(0.2, 60),
           "heated length of skirting, or length of a radiator");
+  public static final Key COVERED =
+      Key.optional(
+              "covered",
+              Forms.of(Dimension.SHARE, 0, 1, "none of it to all of it").usually(0, 0.6),
+              "share of its length behind furniture or curtains")
+          .orElse("0 %", "nothing stands in front of it");
+  public static final Key COVERED_OUTPUT =
+      Key.optional(
+              "covered output", Forms.SHARE, "what it gives there, over what it gives in the open")
+          .orElse("60 %", PRACTICE);
   public static final Key BACK_LOSS =
       Key.optional(
               "back loss",
@@ -113,6 +123,8 @@ public final class ArrangementKeys {
               EMITTER,
               LENGTH,
               WallRuns.FIXED_TO,
+              COVERED,
+              COVERED_OUTPUT,
               BACK_LOSS,
               PIPE,
               PIPE_LENGTH,

@@ -43,6 +43,9 @@ import settle.sim.hydraulics.PipePlace;
 /** Reads the arrangements. */
 final class ArrangementsReader {
 
+  /** Share of its output that even an emitter behind a cupboard gives [-]. */
+  private static final double LEAST_LEFT = 0.01;
+
   private final Definitions known;
   private final Map<String, RoomDraft> rooms;
   private final Collection<String> mains;
@@ -185,7 +188,7 @@ final class ArrangementsReader {
 
     Branch read() {
       String name = name();
-      Emitter emitter = type.placed(length, backLoss(), fixings);
+      Emitter emitter = asCovered(type.placed(length, backLoss(), fixings));
       ValveType valveType = named(ArrangementKeys.VALVE, ValveKinds.SECTION);
       Branch branch =
           new Branch(
@@ -269,6 +272,20 @@ final class ArrangementsReader {
                             + Dimension.LENGTH.show(room.longestWall)));
       }
       return written;
+    }
+
+    /** As it stands behind furniture and curtains; its size and its water are what they were. */
+    private Emitter asCovered(Emitter open) {
+      double covered = keys.number(ArrangementKeys.COVERED);
+      if (covered == 0) {
+        keys.refuse("goes with 'covered'", ArrangementKeys.COVERED_OUTPUT);
+        return open;
+      }
+      double left = 1 - covered * (1 - keys.number(ArrangementKeys.COVERED_OUTPUT));
+      if (left < LEAST_LEFT) {
+        own.warn("is covered so that it gives next to nothing");
+      }
+      return open.withOutputTimes(Math.max(left, LEAST_LEFT));
     }
 
     private double backLoss() {

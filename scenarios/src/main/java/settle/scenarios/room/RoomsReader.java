@@ -317,12 +317,15 @@ public final class RoomsReader {
   }
 
   private Window window(String name, double area, Section o) {
+    double height =
+        o.value(RoomKeys.OPENING_AREA).flatMap(Value::sides).map(sides -> sides[1]).orElse(0.0);
     if (!o.has(RoomKeys.OPENING_TYPE)) {
-      return new Window(name, area, o.number(RoomKeys.OPENING_U), o.number(Glazing.G_VALUE));
+      return new Window(
+          name, area, o.number(RoomKeys.OPENING_U), o.number(Glazing.G_VALUE), height);
     }
     Glazing type = known.named(o, RoomKeys.OPENING_TYPE, Glazing.SECTION);
     double gValue = o.has(Glazing.G_VALUE) ? o.number(Glazing.G_VALUE) : type.gValue();
-    return new Window(name, area, type.uValue(), gValue);
+    return new Window(name, area, type.uValue(), gValue, height);
   }
 
   private MakeUp makeUp(Section s, Facing facing, Behind behind) {

@@ -2,6 +2,7 @@ package settle.sim.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import settle.sim.atrest.SettledHouse;
 import settle.sim.comfort.Comfort;
 import settle.sim.house.Arrangement;
@@ -12,8 +13,9 @@ import settle.sim.house.House;
  *
  * @param room its name
  * @param comfort of people who sit in it
+ * @param window what those feel who sit by its window; empty where no window's height is known
  */
-public record ComfortAtRest(String room, Comfort comfort) {
+public record ComfortAtRest(String room, Comfort comfort, Optional<BesideWindow> window) {
 
   /**
    * Every room that has an emitter, in the house's order.
@@ -29,7 +31,11 @@ public record ComfortAtRest(String room, Comfort comfort) {
       // Operative temperature is the mean of air and radiation.
       double air = settled.air(r);
       double radiant = 2 * settled.operative(r) - air;
-      rooms.add(new ComfortAtRest(house.rooms().get(r).name(), Comfort.usual(air, radiant)));
+      rooms.add(
+          new ComfortAtRest(
+              house.rooms().get(r).name(),
+              Comfort.usual(air, radiant),
+              BesideWindow.of(settled, holding.model(), r, house.designOutdoor())));
     }
     return rooms;
   }

@@ -57,6 +57,7 @@ class ValidationTest {
           new SetbackRows(),
           new BoilerRows(),
           new CondensingRows(),
+          new LocalComfortRows(),
           new HeatPumpRows(),
           new BufferRows(),
           new SeasonRows(),
