@@ -11,7 +11,7 @@ import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.DefaultUsed;
 import settle.sim.control.Timetable;
 import settle.sim.house.House;
-import settle.sim.house.PumpPlace;
+import settle.sim.hydraulics.PumpPlace;
 import settle.sim.source.BackupHeater;
 import settle.sim.source.Boiler;
 import settle.sim.source.Buffer;

@@ -15,7 +15,6 @@ import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Distribution;
-import settle.sim.house.PumpPlace;
 import settle.sim.hydraulics.Bypass;
 import settle.sim.hydraulics.ConstantPump;
 import settle.sim.hydraulics.CurvePump;
@@ -23,6 +22,7 @@ import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.ProportionalPump;
 import settle.sim.hydraulics.Pump;
+import settle.sim.hydraulics.PumpPlace;
 
 /** Reads pump, mains and bypass. */
 public final class DistributionReader {

@@ -8,6 +8,7 @@ import settle.sim.hydraulics.Bypass;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.Pump;
+import settle.sim.hydraulics.PumpPlace;
 import settle.sim.units.Range;
 
 /**

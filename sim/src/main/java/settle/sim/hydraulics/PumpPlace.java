@@ -1,8 +1,5 @@
-package settle.sim.house;
+package settle.sim.hydraulics;
 
-import settle.sim.hydraulics.FlowCoefficient;
-import settle.sim.hydraulics.Pump;
-import settle.sim.hydraulics.ThrottledPump;
 import settle.sim.units.Range;
 
 /**

@@ -1,4 +1,4 @@
-package settle.sim.house;
+package settle.sim.hydraulics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -6,8 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import settle.sim.engine.SampleHouses;
 import settle.sim.engine.Simulation;
-import settle.sim.hydraulics.Balance;
-import settle.sim.hydraulics.ConstantPump;
+import settle.sim.house.House;
 import settle.sim.result.RunResult;
 import settle.sim.study.Season;
 
