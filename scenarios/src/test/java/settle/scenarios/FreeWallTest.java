@@ -128,10 +128,10 @@ class FreeWallTest {
     Scenario listed = read(LISTED, WINDOW, "{emitter: skirting 140, length: 10 m}");
     assertThat(fixings(listed, 0))
         .containsExactly(
-            new Fixing("front", 0.4, true),
-            new Fixing("side", 0.4, true),
+            new Fixing("front", 0.4, true, 0.15),
+            new Fixing("side", 0.4, true, 0.15),
             new Fixing("back", 0.2, false));
-    assertThat(branch(listed, 0).emitter().backLoss()).isCloseTo(0.05 * 0.8, within(EXACT));
+    assertThat(branch(listed, 0).emitter().backLoss()).isZero();
     assertThat(warnings(listed)).isEmpty();
   }
 
@@ -144,10 +144,21 @@ class FreeWallTest {
             "[{emitter: skirting 140, length: 4 m}, {emitter: skirting 140, length: 5 m, fixed to: [party, front]}]");
     // The run that names its walls comes first, wherever it is written.
     assertThat(fixings(named, 1))
-        .containsExactly(new Fixing("party", 0.8, false), new Fixing("front", 0.2, true));
+        .containsExactly(new Fixing("party", 0.8, false), new Fixing("front", 0.2, true, 0.15));
     assertThat(fixings(named, 0))
-        .containsExactly(new Fixing("front", 0.75, true), new Fixing("side", 0.25, true));
+        .containsExactly(
+            new Fixing("front", 0.75, true, 0.15), new Fixing("side", 0.25, true, 0.15));
     assertThat(warnings(named)).isEmpty();
+  }
+
+  @Test
+  void aShareOfBackLossTakesThePlaceOfInsulation() throws Exception {
+    Scenario share = read(LISTED, WINDOW, "{emitter: skirting 140, length: 10 m, back loss: 5 %}");
+    assertThat(branch(share, 0).emitter().backLoss()).isCloseTo(0.05 * 0.8, within(EXACT));
+    assertThat(fixings(share, 0)).noneMatch(Fixing::isInsulated);
+    Scenario thick =
+        read(LISTED, WINDOW, "{emitter: skirting 140, length: 10 m, back insulation: 0.5 m²K/W}");
+    assertThat(fixings(thick, 0).get(0).insulation()).isEqualTo(0.5);
   }
 
   @Test

@@ -48,8 +48,17 @@ public final class ArrangementKeys {
               "back loss",
               Forms.of(Dimension.SHARE, 0, 0.5, "none of it to as much as the room gets")
                   .usually(0, 0.2),
-              "share of the output lost into the wall behind, where that leads outdoors")
-          .orElse("5 %", "thin insulation behind the emitter, " + PRACTICE);
+              "share of the output that passes into the wall behind, where that leads outdoors, and"
+                  + " spreads over it")
+          .orElse("5 %", "radiators; skirting by 'back insulation'; " + PRACTICE);
+  public static final Key BACK_INSULATION =
+      Key.optional(
+              "back insulation",
+              Forms.of(Dimension.RESISTANCE, 0.02, 10, "bare on the wall to metres of foam")
+                  .usually(0.05, 2),
+              "resistance between skirting and an outside wall behind it; what is lost follows from"
+                  + " that wall, the height of the face and the temperature of the metal")
+          .orElse("0.15 m²K/W", "thin foam or still air, " + PRACTICE);
   public static final Key PIPE =
       Key.optional("pipe", new Reference(PipeType.PIPE), "pipe of the branch by name")
           .orElse("15 mm copper", "common branch, " + PRACTICE);
@@ -126,6 +135,7 @@ public final class ArrangementKeys {
               COVERED,
               COVERED_OUTPUT,
               BACK_LOSS,
+              BACK_INSULATION,
               PIPE,
               PIPE_LENGTH,
               FITTINGS,

@@ -188,7 +188,8 @@ final class ArrangementsReader {
 
     Branch read() {
       String name = name();
-      Emitter emitter = asCovered(type.placed(length, backLoss(), fixings));
+      double share = backLoss();
+      Emitter emitter = asCovered(type.placed(length, share, fixings));
       ValveType valveType = named(ArrangementKeys.VALVE, ValveKinds.SECTION);
       Branch branch =
           new Branch(
@@ -288,15 +289,30 @@ final class ArrangementsReader {
       return open.withOutputTimes(Math.max(left, LEAST_LEFT));
     }
 
+    /** Share of the heat that passes into outside walls; 0 where insulation says what is lost. */
     private double backLoss() {
-      boolean outside = fixings.stream().anyMatch(Fixing::outside);
-      if (!outside) {
-        keys.numberIfWritten(ArrangementKeys.BACK_LOSS);
-        own.value(ArrangementKeys.BACK_LOSS)
+      Key share = ArrangementKeys.BACK_LOSS;
+      Key insulation = ArrangementKeys.BACK_INSULATION;
+      if (own.has(share)) {
+        keys.refuse("does not go with 'back loss'; leave one of them out", insulation);
+      } else if (!type.runsAlongWalls()) {
+        keys.refuse("goes with skirting; a radiator has a 'back loss'", insulation);
+      }
+      if (fixings.stream().noneMatch(Fixing::outside)) {
+        keys.numberIfWritten(share);
+        keys.numberIfWritten(insulation);
+        own.value(share)
+            .or(() -> own.value(insulation))
             .ifPresent(v -> v.warn("has no effect: no wall to outdoors is behind it"));
         return 0;
       }
-      return keys.number(ArrangementKeys.BACK_LOSS);
+      Section section = keys.with(share, insulation);
+      if (!type.runsAlongWalls() || section.has(share)) {
+        return keys.number(share);
+      }
+      double resistance = keys.with(insulation, share).number(insulation);
+      fixings = fixings.stream().map(f -> f.outside() ? f.insulated(resistance) : f).toList();
+      return 0;
     }
 
     private Lockshield lockshield() {

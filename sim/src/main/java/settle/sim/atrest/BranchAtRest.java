@@ -339,7 +339,8 @@ final class BranchAtRest {
    * air follows p in turn.
    */
   private void warmed(double q, double capacityFlow, double left) {
-    double air = airFree + airPerHeat * q;
+    double had = rooms.kept(branch, q);
+    double air = airFree + airPerHeat * had;
     pipeHeat = 0;
     if (pipeInput >= 0 && left < 1 && capacityFlow > 0) {
       double perKelvin = state.duty * capacityFlow * (1 + left);
@@ -349,6 +350,6 @@ final class BranchAtRest {
               / (1 + (1 - left) * perKelvin * airPerPipe);
     }
     airThere = air + airPerPipe * pipeHeat;
-    starThere = starFree + starPerHeat * q + starPerPipe * pipeHeat;
+    starThere = starFree + starPerHeat * had + starPerPipe * pipeHeat;
   }
 }

@@ -48,14 +48,17 @@ public final class DesignFlows {
     int rooms = house.rooms().size();
     double[] none = new double[rooms];
     SteadyRooms steady = new SteadyRooms(model.steadyResponse(), outdoor, none, none);
-    load = loads(model, steady);
+    double[] had = loads(model, steady);
+    load = new double[rooms];
     heat = new double[branches.size()];
     flow = new double[branches.size()];
     double perFlow = house.water().specificHeat() * house.distribution().designDrop();
     for (int b = 0; b < heat.length; b++) {
       Branch branch = branches.get(b);
       double least = LEAST_SHARE * branch.emitter().ratedOutput();
-      heat[b] = Math.max(load[model.branchRoom(b)] * share(model, b), least);
+      double given = steady.heatFor(b, had[model.branchRoom(b)] * share(model, b));
+      load[model.branchRoom(b)] += given;
+      heat[b] = Math.max(given, least);
       flow[b] = branch.designFlow().orElse(heat[b] / perFlow);
     }
   }
@@ -79,31 +82,31 @@ public final class DesignFlows {
     return branches.get(branch).isShut() ? 0 : own / open;
   }
 
-  /** Heat each room needs from its emitters [W]; 0 for a room that has none. */
+  /**
+   * Heat each room has to have of its emitters [W], what they lose behind them left out; 0 for a
+   * room that has none.
+   */
   private static double[] loads(HouseModel model, SteadyRooms steady) {
     House house = model.house();
     List<Branch> branches = model.arrangement().branches();
     int rooms = house.rooms().size();
-    double[] heats = new double[model.heatInputs()];
+    double[] none = new double[model.heatInputs()];
     int[] heated = model.heatedRooms();
     int n = heated.length;
     double[][] rise = new double[n][n];
     double[] lacking = new double[n];
     for (int i = 0; i < n; i++) {
       int r = heated[i];
-      lacking[i] = house.rooms().get(r).want().maximum() - operative(steady, r, heats);
+      lacking[i] = house.rooms().get(r).want().maximum() - operative(steady, r, none);
     }
     for (int j = 0; j < n; j++) {
-      java.util.Arrays.fill(heats, 0);
       for (int b = 0; b < branches.size(); b++) {
         if (model.branchRoom(b) == heated[j]) {
-          heats[b] = share(model, b);
+          for (int i = 0; i < n; i++) {
+            double per = steady.airPer(b, heated[i]) + steady.starPer(b, heated[i]);
+            rise[i][j] += share(model, b) * per / 2;
+          }
         }
-      }
-      for (int i = 0; i < n; i++) {
-        int r = heated[i];
-        double want = house.rooms().get(r).want().maximum();
-        rise[i][j] = operative(steady, r, heats) - (want - lacking[i]);
       }
     }
     RealVector solved =

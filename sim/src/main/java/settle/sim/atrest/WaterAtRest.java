@@ -94,11 +94,15 @@ final class WaterAtRest {
   }
 
   private void warmRooms() {
+    for (int h = 0; h < heats; h++) {
+      warmRooms(h, 1);
+    }
+  }
+
+  private void warmRooms(int h, double kept) {
     for (int r = 0; r < air.length; r++) {
-      for (int h = 0; h < heats; h++) {
-        air[r].setSlope(h, rooms.airPer(h, r));
-        star[r].setSlope(h, rooms.starPer(h, r));
-      }
+      air[r].setSlope(h, kept * rooms.airPer(h, r));
+      star[r].setSlope(h, kept * rooms.starPer(h, r));
     }
   }
 
@@ -117,6 +121,11 @@ final class WaterAtRest {
     for (int r = 0; r < air.length; r++) {
       air[r].setValue(rooms.air(r, state.heat));
       star[r].setValue(rooms.star(r, state.heat));
+    }
+    for (int h = 0; h < heats; h++) {
+      if (rooms.loses(h)) {
+        warmRooms(h, rooms.keptPerHeat(h, state.heat[h]));
+      }
     }
     double per = state.flowShare * specificHeat;
     for (int b = 0; b < branchNode.length; b++) {

@@ -61,7 +61,11 @@ public record Construction(String name, List<Layer> layers) {
     List<Layer> changed = new ArrayList<>();
     for (Layer layer : layers) {
       changed.add(
-          new Layer(layer.name(), layer.resistance() * other / present, layer.arealCapacity()));
+          new Layer(
+              layer.name(),
+              layer.resistance() * other / present,
+              layer.arealCapacity(),
+              layer.thickness()));
     }
     return new Construction(name, changed);
   }

@@ -9,13 +9,25 @@ import settle.sim.units.Range;
  * @param name what the layer is, as declared
  * @param resistance thermal resistance of the whole layer [m2 K/W], 0 for a lump of heat capacity
  * @param arealCapacity heat capacity per square metre [J/(m2 K)], 0 for an air layer
+ * @param thickness of the layer [m], 0 where it is not known or of no matter
  */
-public record Layer(String name, double resistance, double arealCapacity) {
+public record Layer(String name, double resistance, double arealCapacity, double thickness) {
 
   /** Checks the ranges. */
   public Layer {
     Range.notNegative("thermal resistance of layer \"" + name + "\"", resistance, "m2 K/W");
     Range.notNegative("areal heat capacity of layer \"" + name + "\"", arealCapacity, "J/(m2 K)");
+    Range.notNegative("thickness of layer \"" + name + "\"", thickness, "m");
+  }
+
+  /** A layer of which the thickness is not known. */
+  public Layer(String name, double resistance, double arealCapacity) {
+    this(name, resistance, arealCapacity, 0);
+  }
+
+  /** Conductance along the layer, lambda d [W/K]; 0 where its thickness is not known. */
+  public double along() {
+    return thickness > 0 ? thickness * thickness / resistance : 0;
   }
 
   /**
@@ -34,7 +46,7 @@ public record Layer(String name, double resistance, double arealCapacity) {
     Range.positive("conductivity of layer \"" + name + "\"", conductivity, "W/(m K)");
     Range.positive("density of layer \"" + name + "\"", density, "kg/m3");
     Range.positive("specific heat of layer \"" + name + "\"", specificHeat, "J/(kg K)");
-    return new Layer(name, thickness / conductivity, thickness * density * specificHeat);
+    return new Layer(name, thickness / conductivity, thickness * density * specificHeat, thickness);
   }
 
   /**
@@ -57,6 +69,6 @@ public record Layer(String name, double resistance, double arealCapacity) {
    */
   public Layer slice(double share) {
     Range.within("share of layer \"" + name + "\"", share, Double.MIN_NORMAL, 1, "1");
-    return new Layer(name, resistance * share, arealCapacity * share);
+    return new Layer(name, resistance * share, arealCapacity * share, thickness * share);
   }
 }

@@ -10,20 +10,20 @@ public enum Leaf {
    * Plasterboard of 12.5 mm, with what follows it of quilt and studs: timber frame, dry lining,
    * ceilings.
    */
-  BOARD("board", 0.06, 10_000),
+  BOARD("board", 0.06, 10_000, 0.0125),
   /** Aerated block of 100 mm with plasterboard or light plaster. */
-  LIGHT_BLOCK("light block", 0.55, 70_000),
+  LIGHT_BLOCK("light block", 0.55, 70_000, 0.1),
   /** Medium-density or dense block of 100 mm, plastered. */
-  DENSE_BLOCK("dense block", 0.2, 150_000),
+  DENSE_BLOCK("dense block", 0.2, 150_000, 0.113),
   /** One brick, 215 mm. */
-  BRICK("brick", 0.28, 290_000),
+  BRICK("brick", 0.28, 290_000, 0.215),
   /** Concrete of 200 mm. */
-  CONCRETE("concrete", 0.12, 480_000);
+  CONCRETE("concrete", 0.12, 480_000, 0.2);
 
   private final Layer layer;
 
-  Leaf(String word, double resistance, double arealCapacity) {
-    layer = new Layer(word, resistance, arealCapacity);
+  Leaf(String word, double resistance, double arealCapacity, double thickness) {
+    layer = new Layer(word, resistance, arealCapacity, thickness);
   }
 
   /** What it is called: "light block". */

@@ -8,6 +8,9 @@ import java.util.stream.Stream;
 import settle.sim.emitter.EmissionLaw;
 import settle.sim.emitter.Emitter;
 import settle.sim.emitter.EmitterStepper;
+import settle.sim.emitter.Fixing;
+import settle.sim.fabric.BackStrip;
+import settle.sim.fabric.Construction;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.Distribution;
@@ -21,6 +24,7 @@ import settle.sim.hydraulics.PipePlace;
 import settle.sim.hydraulics.Pump;
 import settle.sim.room.HouseFabric;
 import settle.sim.room.HouseNetwork;
+import settle.sim.room.LostBehind;
 import settle.sim.room.Room;
 import settle.sim.room.SteadyResponse;
 import settle.sim.source.Buffer;
@@ -40,6 +44,15 @@ public final class HouseModel {
 
   /** Excess of water over a room that none exceeds by much [K]. */
   private static final double HOTTEST_EXCESS = 100;
+
+  /**
+   * Excess of the metal [K], and room while outdoors has 0 °C [°C], at which it is settled how much
+   * comes back from the wall beside a run: that moves air and star against each other by a
+   * hundredth of the heat.
+   */
+  private static final double USUAL_EXCESS = 25;
+
+  private static final double USUAL_ROOM = 20;
 
   /** Refinement with which every layer is one lump [-]. */
   private static final double COARSEST = 1e-3;
@@ -112,7 +125,11 @@ public final class HouseModel {
       radiantFraction[b] = emitter.radiantFraction();
       heats.add(
           new HouseNetwork.HeatInput(
-              branchRoom[b], emitter.radiantFraction(), back(emitter), mostConductance(emitter)));
+              branchRoom[b],
+              emitter.radiantFraction(),
+              back(emitter),
+              mostConductance(emitter),
+              behind(house.rooms().get(branchRoom[b]), emitter)));
     }
     pipeHeatInput = new int[house.rooms().size()];
     pipeConductance = new double[pipeHeatInput.length];
@@ -130,9 +147,45 @@ public final class HouseModel {
 
   private static List<HouseNetwork.BackLoss> back(Emitter emitter) {
     return emitter.fixedTo().stream()
-        .filter(fixing -> fixing.outside() && emitter.backFraction() > 0)
+        .filter(f -> f.outside() && !f.isInsulated() && emitter.backFraction() > 0)
         .map(f -> new HouseNetwork.BackLoss(f.wall(), emitter.backFraction() * f.share()))
         .toList();
+  }
+
+  /** What a run loses through the walls behind it. */
+  private static LostBehind behind(Room room, Emitter emitter) {
+    List<Fixing> fixings =
+        emitter.fixedTo().stream().filter(f -> f.outside() && f.isInsulated()).toList();
+    if (fixings.isEmpty() || emitter.run().isEmpty()) {
+      return LostBehind.NONE;
+    }
+    Emitter.Run run = emitter.run().get();
+    double n = emitter.exponent();
+    double output =
+        EmissionLaw.distributedCoefficient(emitter.ratedOutput(), n)
+            * Math.pow(EmissionLaw.RATED_MEAN_EXCESS, n);
+    double perExcess = 0;
+    double perRoom = 0;
+    double returned = 0;
+    for (Fixing fixing : fixings) {
+      BackStrip strip =
+          new BackStrip(wall(room, fixing.wall()), fixing.insulation(), run.faceHeight());
+      double length = fixing.share() * run.length();
+      perExcess += length * strip.extraPerExcess();
+      perRoom += length * strip.extraPerRoom();
+      double metal = USUAL_ROOM + USUAL_EXCESS;
+      returned += length * (strip.taken(metal, USUAL_ROOM, 0) - strip.extra(metal, USUAL_ROOM, 0));
+    }
+    double usual = output * EmissionLaw.ratedFactor(USUAL_EXCESS, n);
+    return LostBehind.of(perExcess, perRoom, output, n, Math.min(Math.max(returned / usual, 0), 1));
+  }
+
+  private static Construction wall(Room room, String name) {
+    return room.surfaces().stream()
+        .filter(s -> s.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no surface is called '" + name + "'"))
+        .construction();
   }
 
   /**

@@ -16,6 +16,9 @@ public final class HouseFabric {
   /** Most by which a heat input falls per kelvin of its room [W/K]. */
   final double[] heatConductance;
 
+  /** What is lost of each heat input before its room has it. */
+  final LostBehind[] lostBehind;
+
   /** Per link: rooms, output rows, input slots and conductance [W/K]. */
   final int[] firstRoom;
 
@@ -39,6 +42,7 @@ public final class HouseFabric {
     heatRoom = network.heatRoom;
     heatSlot = network.heatSlot;
     heatConductance = network.heatConductance;
+    lostBehind = network.lostBehind;
     firstRoom = network.firstRoom;
     secondRoom = network.secondRoom;
     firstRow = network.firstRow;
@@ -53,6 +57,7 @@ public final class HouseFabric {
     heatRoom = fabric.heatRoom;
     heatSlot = fabric.heatSlot;
     heatConductance = fabric.heatConductance;
+    lostBehind = fabric.lostBehind;
     firstRoom = fabric.firstRoom;
     secondRoom = fabric.secondRoom;
     firstRow = fabric.firstRow;

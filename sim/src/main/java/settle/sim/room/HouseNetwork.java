@@ -23,8 +23,15 @@ public final class HouseNetwork {
    * @param back what goes into faces
    * @param conductance most by which it falls per kelvin that the room is warmer [W/K]; 0 for heat
    *     that does not mind
+   * @param behind what is lost through walls before the room has it
    */
-  public record HeatInput(int room, double radiant, List<BackLoss> back, double conductance) {
+  public record HeatInput(
+      int room, double radiant, List<BackLoss> back, double conductance, LostBehind behind) {
+
+    /** Heat of which nothing is lost before the room has it. */
+    public HeatInput(int room, double radiant, List<BackLoss> back, double conductance) {
+      this(room, radiant, back, conductance, LostBehind.NONE);
+    }
 
     /** Heat all of which the room gets, and that does not mind how warm it is. */
     public HeatInput(int room, double radiant) {
@@ -50,6 +57,9 @@ public final class HouseNetwork {
   /** Most by which a heat input falls per kelvin of its room [W/K]. */
   final double[] heatConductance;
 
+  /** What is lost of each heat input before its room has it. */
+  final LostBehind[] lostBehind;
+
   /** Per link: rooms, output rows, input slots and conductance [W/K]. */
   final int[] firstRoom;
 
@@ -65,11 +75,13 @@ public final class HouseNetwork {
       int[] heatRoom,
       int[] heatSlot,
       double[] heatConductance,
+      LostBehind[] lostBehind,
       List<Link> links) {
     this.rooms = rooms.toArray(RoomNetwork[]::new);
     this.heatRoom = heatRoom;
     this.heatSlot = heatSlot;
     this.heatConductance = heatConductance;
+    this.lostBehind = lostBehind;
     int n = links.size();
     firstRoom = new int[n];
     secondRoom = new int[n];
@@ -135,6 +147,7 @@ public final class HouseNetwork {
     int[] heatRoom = new int[heats.size()];
     int[] heatSlot = new int[heats.size()];
     double[] heatConductance = new double[heats.size()];
+    LostBehind[] lostBehind = heats.stream().map(HeatInput::behind).toArray(LostBehind[]::new);
     for (int h = 0; h < heatRoom.length; h++) {
       HeatInput input = heats.get(h);
       RoomNetwork network = networks.get(input.room());
@@ -143,13 +156,15 @@ public final class HouseNetwork {
       double given = 1 - Arrays.stream(back).sum();
       heatRoom[h] = input.room();
       heatConductance[h] = input.conductance();
+      network.addBehind(lostBehind[h].perRoom());
+      double returned = lostBehind[h].returned();
+      double radiant = input.radiant() * (1 - returned) + RoomNetwork.WALL_TO_STAR * returned;
       heatSlot[h] =
           RoomModes.FIRST_HEAT
               + network.addHeat(
-                  new RoomNetwork.Spread(
-                      given * (1 - input.radiant()), given * input.radiant(), back, faces));
+                  new RoomNetwork.Spread(given * (1 - radiant), given * radiant, back, faces));
     }
-    return new HouseNetwork(networks, heatRoom, heatSlot, heatConductance, links);
+    return new HouseNetwork(networks, heatRoom, heatSlot, heatConductance, lostBehind, links);
   }
 
   private static Link addPartition(

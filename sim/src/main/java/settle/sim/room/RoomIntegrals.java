@@ -21,9 +21,12 @@ final class RoomIntegrals {
     }
   }
 
+  /** Heat that emitters lost through the walls behind them since the beginning [J]. */
+  double behind;
+
   /** Heat lost to outdoors since the beginning [J]. */
   double outdoorLoss() {
-    double sum = 0;
+    double sum = behind;
     for (int r = 0; r < rooms.length; r++) {
       RoomModes room = rooms[r];
       sum +=

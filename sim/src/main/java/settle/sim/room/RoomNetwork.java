@@ -25,6 +25,9 @@ final class RoomNetwork {
   /** Node of the radiant star. */
   static final int STAR = 1;
 
+  /** Share of what a wall gives to a room that goes to the star; the air has the rest [-]. */
+  static final double WALL_TO_STAR = Facing.RADIATIVE_COEFFICIENT * Facing.WALL.surfaceResistance();
+
   /**
    * A heat input spread over the room.
    *
@@ -62,10 +65,7 @@ final class RoomNetwork {
     add(room.airCapacity());
     add(0);
     addOutdoor(AIR, room.ventilationConductance());
-    // Bridges lose heat through the same films as the surfaces that they are in.
-    double convective = Facing.WALL.convectiveCoefficient() * Facing.WALL.surfaceResistance();
-    addOutdoor(AIR, room.thermalBridges() * convective);
-    addOutdoor(STAR, room.thermalBridges() * (1 - convective));
+    addBehind(room.thermalBridges());
     for (Surface surface : room.surfaces()) {
       addSurface(surface, refinement);
     }
@@ -154,6 +154,16 @@ final class RoomNetwork {
     heldConductance.add(0.0);
     heldFlow.add(0.0);
     return capacity.size() - 1;
+  }
+
+  /**
+   * Adds what the room loses through the films of its walls beside what they conduct by themselves.
+   *
+   * @param g to outdoors [W/K]; below 0 where something before a wall insulates it
+   */
+  void addBehind(double g) {
+    addOutdoor(AIR, g * (1 - WALL_TO_STAR));
+    addOutdoor(STAR, g * WALL_TO_STAR);
   }
 
   private void addOutdoor(int node, double g) {

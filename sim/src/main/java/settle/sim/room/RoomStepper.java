@@ -32,6 +32,9 @@ public final class RoomStepper {
   /** By how much each heat input ends above its mean over the step [W]. */
   private final double[] rise;
 
+  /** What is lost of each behind its emitter over the step [W]. */
+  private final double[] behind;
+
   // What the inputs force, per room: those that seldom change, and all of them
   private final double[][] slowForce;
   private final boolean[] slowChanged;
@@ -40,6 +43,10 @@ public final class RoomStepper {
   // A step that is tried, and the inputs to come back to if it has to be tried again
   private final RoomTrial trial;
   private final double[][] keptInput;
+
+  // What is foreseen, as the rooms have it
+  private final double[] triedInRoom;
+  private final double[] slopeInRoom;
 
   // Where air and star are now, until something moves them, and what the modes have in it
   private final double[] airByModes;
@@ -86,6 +93,9 @@ public final class RoomStepper {
       beginAt(r, startTemperature);
     }
     rise = new double[fabric.heatRoom.length];
+    behind = new double[rise.length];
+    triedInRoom = new double[rise.length];
+    slopeInRoom = new double[rise.length];
     trial = new RoomTrial(fabric, agreement, z, input, rise);
   }
 
@@ -207,10 +217,12 @@ public final class RoomStepper {
     }
   }
 
-  /** Sets a heat input [W]. */
+  /** Sets a heat input [W], of which something may be lost before the room has it. */
   public void setHeat(int heat, double watts) {
     int r = fabric.heatRoom[heat];
-    input[r][fabric.heatSlot[heat]] = watts;
+    double kept = fabric.lostBehind[heat].kept(watts);
+    input[r][fabric.heatSlot[heat]] = kept;
+    behind[heat] = watts - kept;
     rise[heat] = 0;
     moved[r] = true;
   }
@@ -225,7 +237,10 @@ public final class RoomStepper {
    */
   public void setHeat(int heat, double mean, double endsAbove) {
     setHeat(heat, mean);
-    rise[heat] = trial.step().stiff[fabric.heatRoom[heat]] ? 0 : endsAbove;
+    rise[heat] =
+        trial.step().stiff[fabric.heatRoom[heat]]
+            ? 0
+            : endsAbove * fabric.lostBehind[heat].keptPerHeat(mean);
   }
 
   /**
@@ -299,7 +314,12 @@ public final class RoomStepper {
    */
   public void foresee(
       double[] tried, double[] slope, double[] reference, double[] radiantFraction) {
-    trial.foresee(tried, slope, reference, radiantFraction);
+    for (int i = 0; i < tried.length; i++) {
+      LostBehind lost = fabric.lostBehind[i];
+      triedInRoom[i] = lost.kept(tried[i]);
+      slopeInRoom[i] = slope[i] * lost.keptPerHeat(tried[i]);
+    }
+    trial.foresee(triedInRoom, slopeInRoom, reference, radiantFraction);
     Arrays.fill(moved, true);
   }
 
@@ -354,6 +374,7 @@ public final class RoomStepper {
       advanced[r] = true;
     }
     for (int i = 0; i < rise.length; i++) {
+      integrals.behind += step.length * behind[i];
       if (rise[i] != 0) {
         addRise(step, i);
       }
@@ -441,7 +462,7 @@ public final class RoomStepper {
     return sum;
   }
 
-  /** Heat lost to outdoors since the beginning [J]. */
+  /** Heat lost to outdoors since the beginning, what passed walls behind emitters included [J]. */
   public double outdoorLoss() {
     return integrals.outdoorLoss();
   }

@@ -82,6 +82,11 @@ public final class SteadyResponse {
     }
   }
 
+  /** What is lost of a heat input before its room has it. */
+  LostBehind lostBehind(int heat) {
+    return house.lostBehind[heat];
+  }
+
   /**
    * How far gains in all rooms lift one of them at rest [K]: its air or its star, whichever more.
    *
@@ -236,7 +241,7 @@ public final class SteadyResponse {
       input[r][RoomModes.RADIANT] = radiant[r];
     }
     for (int h = 0; h < heat.length; h++) {
-      input[house.heatRoom[h]][house.heatSlot[h]] = heat[h];
+      input[house.heatRoom[h]][house.heatSlot[h]] = house.lostBehind[h].kept(heat[h]);
     }
     solve(input, new double[rooms], new double[rooms]);
     return input;

@@ -2,7 +2,8 @@ package settle.sim.room;
 
 /**
  * All rooms at rest under weather and gains that stay as they are: where air and star settle for
- * any heats.
+ * any heats. Remembers what rooms have of the heats it was last asked about, so it belongs to one
+ * search.
  */
 public final class SteadyRooms {
 
@@ -12,6 +13,10 @@ public final class SteadyRooms {
   private final double[] airFree;
 
   private final double[] starFree;
+
+  // What rooms have of each heat that was asked about last [W]
+  private final double[] asked;
+  private final double[] kept;
 
   /**
    * @param response of the house
@@ -23,6 +28,8 @@ public final class SteadyRooms {
       SteadyResponse response, double outdoor, double[] convective, double[] radiant) {
     this.response = response;
     int rooms = response.rooms;
+    asked = new double[response.airByHeat.length];
+    kept = new double[asked.length];
     airFree = new double[rooms];
     starFree = new double[rooms];
     for (int r = 0; r < rooms; r++) {
@@ -49,20 +56,44 @@ public final class SteadyRooms {
     return combined(starFree, response.starByHeat, room, heat);
   }
 
-  /** By how much a heat input warms a room's air [K/W]. */
+  /** By how much what a room has of a heat input warms a room's air [K/W]. */
   public double airPer(int input, int room) {
     return response.airByHeat[input][room];
   }
 
-  /** By how much a heat input warms a room's star [K/W]. */
+  /** By how much what a room has of a heat input warms a room's star [K/W]. */
   public double starPer(int input, int room) {
     return response.starByHeat[input][room];
   }
 
-  private static double combined(double[] free, double[][] rise, int room, double[] heat) {
+  /** What a room has of a heat input [W]. */
+  public double kept(int input, double heat) {
+    if (heat != asked[input]) {
+      asked[input] = heat;
+      kept[input] = response.lostBehind(input).kept(heat);
+    }
+    return kept[input];
+  }
+
+  /** What a room has more per watt that a heat input gives more [-]. */
+  public double keptPerHeat(int input, double heat) {
+    return response.lostBehind(input).keptPerHeat(heat);
+  }
+
+  /** Whether something is lost of a heat input before its room has it. */
+  public boolean loses(int input) {
+    return response.lostBehind(input).perExcess() != 0;
+  }
+
+  /** Heat input of which a room has so much [W]. */
+  public double heatFor(int input, double had) {
+    return response.lostBehind(input).heatFor(had);
+  }
+
+  private double combined(double[] free, double[][] rise, int room, double[] heat) {
     double sum = free[room];
     for (int h = 0; h < rise.length; h++) {
-      sum += rise[h][room] * heat[h];
+      sum += rise[h][room] * kept(h, heat[h]);
     }
     return sum;
   }

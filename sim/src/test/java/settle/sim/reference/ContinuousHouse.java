@@ -171,6 +171,9 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
       exponent[b] = emitter.exponent();
       radiant[b] = emitter.radiantFraction();
       back[b] = emitter.backLoss();
+      if (emitter.fixedTo().stream().anyMatch(Fixing::isInsulated)) {
+        throw new IllegalArgumentException("only shares of back loss are known here");
+      }
       List<Fixing> outside = emitter.fixedTo().stream().filter(Fixing::outside).toList();
       backElement[b] = new Element[back[b] > 0 ? outside.size() : 0];
       backShare[b] = new double[backElement[b].length];

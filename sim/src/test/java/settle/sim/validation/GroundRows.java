@@ -32,6 +32,7 @@ final class GroundRows implements RowGroup {
           Row.claim("U-value of an uninsulated solid floor on clay")
               .source(Source.CIBSE_A, "table of solid ground floors after ISO 13370")
               .kind(Kind.MEMORY)
+              .bearingOn(MainResult.HEAT_LOSS)
               .given("perimeter over area " + solid[0] + " 1/m, walls 0.3 m")
               .expectsBetween(
                   solid[1] - 0.005, solid[1] + 0.005, "W/(m2 K)", "table gives " + solid[1])

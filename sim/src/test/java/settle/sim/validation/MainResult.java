@@ -23,7 +23,9 @@ enum MainResult {
   SEASON("season", "nothing measured on a heat pump; bins and hours only"),
   HEAT_LOSS("heat loss", "nothing measured room by room"),
   MASS("mass of walls", "nothing measured"),
-  BACK_LOSS("loss through the wall behind a run", "nothing measured"),
+  BACK_LOSS(
+      "loss through the wall behind a run",
+      "nothing measured; what solves two-dimensional conduction beside us is held by a case of a standard"),
   FLOWS("flows and pressures", "no table of a pipe maker or guide was at hand"),
   COMFORT("comfort", "nothing beyond the standard's own table");
 

@@ -21,6 +21,7 @@ enum Source {
       "Public textbook companion, book 1309",
       "Example 8.5: free convection from an oven side, inputs and method"),
   ISO_6946("ISO 6946:2017", "Thermal resistance and thermal transmittance, calculation methods"),
+  ISO_10211("ISO 10211:2017", "Thermal bridges: detailed calculations, test cases, from memory"),
   ISO_13370("ISO 13370:2017", "Heat transfer via the ground, from memory"),
   CIBSE_A("CIBSE Guide A 2006", "Environmental design, U-values of ground floors, from memory"),
   ISO_13786(

@@ -49,6 +49,7 @@ class ValidationTest {
           new SteppedRoomRows(),
           new LeafRows(),
           new GroundRows(),
+          new BackStripRows(),
           new SteppedEmitterRows(),
           new ValveRows(),
           new BenchRows(),
