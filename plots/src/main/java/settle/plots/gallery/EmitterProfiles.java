@@ -18,6 +18,7 @@ import settle.plots.drawing.Theme;
 import settle.plots.words.Comparison;
 import settle.plots.words.Focus;
 import settle.plots.words.Quantities;
+import settle.sim.emitter.Emitter;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.result.Profile;
@@ -67,11 +68,20 @@ record EmitterProfiles(Comparison comparison, int room) {
     Arrangement arrangement = result.arrangement();
     Branch branch = arrangement.branches().get(b);
     boolean run = branch.emitter().run().isPresent();
+    int tubes = branch.emitter().run().map(Emitter.Run::tubes).orElse(1);
     Axis way =
         branch
             .emitter()
             .run()
-            .map(r -> Axis.exact(0, r.length(), 6, "along the skirting from the inlet, m"))
+            .map(
+                r ->
+                    Axis.exact(
+                        0,
+                        r.length(),
+                        6,
+                        r.tubes() == 1
+                            ? "along the skirting from the inlet, m"
+                            : "along the skirting from its connections, m"))
             .orElseGet(
                 () -> Axis.exact(0, 100, 5, "way through the " + branch.emitter().noun() + ", %"));
     List<Profile> profiles = profiles(result);
@@ -81,14 +91,22 @@ record EmitterProfiles(Comparison comparison, int room) {
     for (int k = 0; k < profiles.size(); k++) {
       Profile p = profiles.get(k);
       String words = Quantities.duration(p.sinceCall());
-      Curve curve = curve(p, run ? 1 : 100);
-      panel = panel.line(words, curve, look(k, profiles.size()));
-      int front = run ? front(p) : -1;
+      Profile out = p.out(tubes);
+      Curve curve = curve(out, run ? 1 : 100);
+      Look look = look(k, profiles.size());
+      panel = panel.line(words, curve, look);
+      if (tubes > 1) {
+        panel = panel.line(words + ", back", curve(p.back(), 1), look.with(Stroke.THIN));
+      }
+      int front = run ? front(out) : -1;
       if (front < 0) {
         panel = panel.ended(curve.last(), words);
       } else {
         fronts.add(atFront(words, curve, front, temperature, k));
       }
+    }
+    if (tubes > 1) {
+      panel = panel.noted("thin: in the tube back");
     }
     return panel.with(apart(fronts, way, plotWidth));
   }

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
+import settle.sim.emitter.Emitter;
 import settle.sim.house.Branch;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
@@ -281,15 +282,17 @@ public record Meanings(Comparison comparison) {
 
   private static String front(RunResult result, int branch) {
     Branch b = result.arrangement().branches().get(branch);
-    double length = b.emitter().run().orElseThrow().length();
-    List<Profile> profiles =
+    Emitter.Run run = b.emitter().run().orElseThrow();
+    double length = run.length();
+    List<Profile> whole =
         result.profiles().stream()
             .filter(p -> p.branch() == branch)
             .sorted(Comparator.comparingDouble(Profile::sinceCall))
             .toList();
-    if (profiles.isEmpty()) {
+    if (whole.isEmpty()) {
       return "";
     }
+    List<Profile> profiles = whole.stream().map(p -> p.out(run.tubes())).toList();
     Profile last = profiles.get(profiles.size() - 1);
     double coldest =
         profiles.stream().flatMapToDouble(p -> Arrays.stream(p.temperature())).min().orElseThrow();
@@ -307,13 +310,17 @@ public record Meanings(Comparison comparison) {
             ? " has passed through by the first time shown"
             : " has come " + Listing.of(stations);
     double[] end = last.temperature();
+    double[] all = whole.get(whole.size() - 1).temperature();
     return say(
-        "In {} the hot front{}; after {} the far end, {} m along, is at {}.",
+        "In {} the hot front{}; after {} the far end, {} m along, is at {}{}.",
         b.room(),
         way,
         Quantities.duration(last.sinceCall()),
         Quantities.number(length, 1),
-        Quantities.temperature(end[end.length - 1]));
+        Quantities.temperature(end[end.length - 1]),
+        run.tubes() == 1
+            ? ""
+            : " and the water that comes back at " + Quantities.temperature(all[all.length - 1]));
   }
 
   /**

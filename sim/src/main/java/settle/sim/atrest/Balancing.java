@@ -121,7 +121,7 @@ public final class Balancing {
       Branch branch = given.branches().get(b);
       branchNode[b] = distribution.mainIndex(branch.fedFrom());
       designFlow[b] = design.flow(b);
-      branchPipe[b] = new PipeResistance(branch.pipe(), density, viscosity);
+      branchPipe[b] = new PipeResistance(branch.pipe(), branch.within(), density, viscosity);
       open[b] = !branch.isShut();
     }
     mainPipe = new PipeResistance[distribution.mains().size()];

@@ -312,8 +312,11 @@ final class RestNewton {
       perInlet = (emitters[b].atRest(c, inlet + BESIDE, ref) - there) / BESIDE;
       perReference = (emitters[b].atRest(c, inlet, ref + BESIDE) - there) / BESIDE;
     }
-    double aside = c > 0 ? BESIDE * c : BESIDE;
-    double perFlow = (emitters[b].atRest(c + aside, inlet, ref) - there) / aside;
+    double perFlow = c > 0 ? emitters[b].perFlowAtRest() : Double.NaN;
+    if (Double.isNaN(perFlow)) {
+      double aside = c > 0 ? BESIDE * c : BESIDE;
+      perFlow = (emitters[b].atRest(c + aside, inlet, ref) - there) / aside;
+    }
     double d = state.duty;
     off[b].set(d * there - state.heat[b]);
     off[b].addSlopes(d * perInlet, water.inlet[b]);

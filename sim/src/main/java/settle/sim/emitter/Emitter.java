@@ -3,6 +3,7 @@ package settle.sim.emitter;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import settle.sim.hydraulics.Pipe;
 
 /**
  * A heat emitter on the water side. All are rated as EN 442 rates a radiator: output at a mean
@@ -14,11 +15,18 @@ public interface Emitter {
   /**
    * A run along the foot of the walls.
    *
-   * @param length heated length of the water's path [m]
+   * @param length heated length along the walls [m]
    * @param outputPerMetre output at 75/65/20 [W/m]
    * @param faceHeight height of its face [m]
+   * @param tubes how often the water runs along it: 2 where it goes out and comes back
    */
-  record Run(double length, double outputPerMetre, double faceHeight) {}
+  record Run(double length, double outputPerMetre, double faceHeight, int tubes) {
+
+    /** Length of the water's way [m]. */
+    public double way() {
+      return tubes * length;
+    }
+  }
 
   /** What it is called. */
   String name();
@@ -63,6 +71,14 @@ public interface Emitter {
 
   /** Its run along the walls; empty for one that stands in one place. */
   Optional<Run> run();
+
+  /**
+   * What its water passes, as a pipe; empty where that takes too little pressure to be known, as in
+   * a radiator.
+   */
+  default Optional<Pipe> way() {
+    return Optional.empty();
+  }
 
   /** Length by which it is sold or cut [m]; empty for one of a single size. */
   OptionalDouble length();

@@ -41,6 +41,14 @@ public interface EmitterStepper {
     return Double.NaN;
   }
 
+  /**
+   * By how much it rises with the flow [W per W/K], where it was above nothing; not a number for
+   * one that has to be asked beside where it stands.
+   */
+  default double perFlowAtRest() {
+    return Double.NaN;
+  }
+
   /** Whether the attempt came to agree with itself; a step with one that did not is not to stay. */
   boolean agreed();
 

@@ -3,6 +3,7 @@ package settle.sim.emitter;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import settle.sim.hydraulics.Pipe;
 
 /**
  * Heated skirting: water runs along the foot of the walls, one way or out and back.
@@ -109,7 +110,12 @@ public record PerimeterEmitter(
 
   @Override
   public Optional<Run> run() {
-    return Optional.of(new Run(runLength, ratedOutputPerMetre, face.height));
+    return Optional.of(new Run(runLength, ratedOutputPerMetre, face.height, tubes.way().legs()));
+  }
+
+  @Override
+  public Optional<Pipe> way() {
+    return tubes.pipe(runLength);
   }
 
   @Override

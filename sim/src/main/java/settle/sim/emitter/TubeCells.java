@@ -168,9 +168,9 @@ final class TubeCells {
 
   /**
    * Solves for both stages of a step, y = (X_1 + i X_2)/2: X_1 + X_2 = 2 (Re y + Im y) is twice the
-   * mean over the step, X_2 its end. A step without end leads to rest.
+   * mean over the step, X_2 its end.
    *
-   * @param rate 1 over the step's length [1/s]; 0 for rest
+   * @param rate 1 over the step's length [1/s]
    * @param inlet [°C]
    * @param emission of every cell, what it gives per kelvin [W/K]
    * @param given the same times the temperature at which it would give nothing [W]
@@ -217,6 +217,98 @@ final class TubeCells {
     }
   }
 
+  /**
+   * Lets the film of a cell follow its tangent: thinner the more it passes.
+   *
+   * @param k which
+   * @param growth d ln g/d ln d [-]
+   * @param passed what it passes where its conductance was taken [W]
+   */
+  void followFilm(int k, double growth, double passed) {
+    film[k] *= 1 + growth;
+    ahead[k] = -growth * passed;
+  }
+
+  /**
+   * Solves for rest, which takes no complex numbers: what {@link #meanWater} and {@link #meanMetal}
+   * then tell.
+   *
+   * @param inlet [°C]
+   * @param emission of every cell, what it gives per kelvin [W/K]
+   * @param given the same times the temperature at which it would give nothing [W]
+   */
+  void solveRest(double inlet, double[] emission, double[] given) {
+    if (legs == 1) {
+      restOneWay(inlet, emission, given);
+      return;
+    }
+    double flow = capacityFlow;
+    double comes = 1;
+    double comesOwn = 0;
+    for (int i = cells - 1; i >= 0; i--) {
+      int j = cells + i;
+      double g1 = film[i];
+      double g2 = film[j];
+      double w = web[i];
+      double a1 = emission[i] + g1 + w;
+      double a2 = emission[j] + g2 + w;
+      double b1 = given[i] + ahead[i];
+      double b2 = given[j] + ahead[j];
+      double e1 = w * (g2 + emission[j]) + emission[i] * a2;
+      double e2 = w * (g1 + emission[i]) + emission[j] * a1;
+      double q = 1 / (g1 * a2 + e1);
+      double through = g1 * g2 * w * q;
+      double n2 = 1 / (flow + g2 * e2 * q);
+      double alpha = (through + flow * comes) * n2;
+      double gamma = (g2 * (a1 * b2 + w * b1) * q - ahead[j] + flow * comesOwn) * n2;
+      double n1 = 1 / (flow + g1 * e1 * q - through * alpha);
+      u[i] = flow * n1;
+      v[i] = (g1 * (a2 * b1 + w * b2) * q - ahead[i] + through * gamma) * n1;
+      determinant[i] = q;
+      across[i] = alpha;
+      own[i] = gamma;
+      comes = alpha * u[i];
+      comesOwn = alpha * v[i] + gamma;
+    }
+    perInlet = comes;
+    restOut(inlet, emission, given);
+  }
+
+  private void restOut(double inlet, double[] emission, double[] given) {
+    double in = inlet;
+    for (int i = 0; i < cells; i++) {
+      int j = cells + i;
+      in = u[i] * in + v[i];
+      double back2 = across[i] * in + own[i];
+      double w = web[i];
+      double f1 = film[i] * in + given[i] + ahead[i];
+      double f2 = film[j] * back2 + given[j] + ahead[j];
+      double q = determinant[i];
+      rest(i, in, ((emission[j] + film[j] + w) * f1 + w * f2) * q);
+      rest(j, back2, ((emission[i] + film[i] + w) * f2 + w * f1) * q);
+    }
+  }
+
+  private void restOneWay(double inlet, double[] emission, double[] given) {
+    double in = inlet;
+    perInlet = 1;
+    for (int i = 0; i < cells; i++) {
+      double a = 1 / (film[i] + emission[i]);
+      double d = 1 / (capacityFlow + film[i] * emission[i] * a);
+      double b = given[i] + ahead[i];
+      in = (capacityFlow * in - ahead[i] + film[i] * b * a) * d;
+      perInlet *= capacityFlow * d;
+      rest(i, in, (film[i] * in + b) * a);
+    }
+  }
+
+  private void rest(int k, double waterThere, double metalThere) {
+    water[k] = waterThere;
+    waterI[k] = 0;
+    metal[k] = metalThere;
+    metalI[k] = 0;
+  }
+
   private void sweepOneWay(
       double rate,
       double inlet,
@@ -226,7 +318,6 @@ final class TubeCells {
       double[] metal0) {
     double enter = capacityFlow * inlet / 2;
     double enterI = stages * enter;
-    double passed = 1;
     for (int i = 0; i < cells; i++) {
       double g = film[i];
       double still = rate * waterCapacity[i];
@@ -256,9 +347,7 @@ final class TubeCells {
       metalI[i] = (bI * a + b * slowI) * inverse;
       enter = capacityFlow * t;
       enterI = capacityFlow * tI;
-      passed *= capacityFlow * d * scale;
     }
-    perInlet = passed;
   }
 
   /**
@@ -276,7 +365,6 @@ final class TubeCells {
       drive(i, rate, emission, given, water0, metal0);
       comeBack(i);
     }
-    perInlet = back;
   }
 
   /**
@@ -428,7 +516,7 @@ final class TubeCells {
     return metal[k] + metalI[k];
   }
 
-  /** How the outlet follows the inlet, if what was solved last was rest [K/K]. */
+  /** How the outlet follows the inlet at rest, as it was solved last [K/K]. */
   double perInlet() {
     return perInlet;
   }

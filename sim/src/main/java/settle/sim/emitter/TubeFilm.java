@@ -41,6 +41,7 @@ public final class TubeFilm {
   // Last flow and temperature asked for
   private double forced;
   private double share;
+  private double growth;
 
   /**
    * @param bore of the tube [m]
@@ -127,7 +128,18 @@ public final class TubeFilm {
    * @param difference of wall and water here [K]
    */
   double conductance(double temperature, double difference) {
-    return share < 1 ? share * forced + (1 - share) * still(temperature, difference) : forced;
+    growth = 0;
+    if (share == 1) {
+      return forced;
+    }
+    double still = (1 - share) * still(temperature, difference);
+    growth *= still / (still + share * forced);
+    return still + share * forced;
+  }
+
+  /** How the conductance asked for last goes with the difference, d ln g/d ln d [-]. */
+  double growth() {
+    return growth;
   }
 
   private double still(double temperature, double difference) {
@@ -135,9 +147,10 @@ public final class TubeFilm {
     int i = (int) x;
     double part = x - i;
     double perRoot = natural[i] + (natural[i + 1] - natural[i]) * part;
-    return Math.max(
-        least[i] + (least[i + 1] - least[i]) * part,
-        perRoot * Math.sqrt(Math.sqrt(Math.abs(difference))));
+    double forcedLeast = least[i] + (least[i + 1] - least[i]) * part;
+    double free = perRoot * Math.sqrt(Math.sqrt(Math.abs(difference)));
+    growth = free > forcedLeast ? 0.25 : 0;
+    return Math.max(forcedLeast, free);
   }
 
   private static double at(double[] table, double temperature) {

@@ -1,6 +1,8 @@
 package settle.sim.emitter;
 
 import java.util.Arrays;
+import java.util.Optional;
+import settle.sim.hydraulics.Pipe;
 import settle.sim.water.Water;
 
 /**
@@ -44,6 +46,12 @@ public record Tubes(Way way, double bore, boolean film, double web) {
   /** Length of the last cell of two legs over that of the first. */
   private static final double GRADING = 5;
 
+  /** Roughness of a drawn or extruded tube [m]; handbook value for drawn copper. */
+  private static final double DRAWN = 1.5e-6;
+
+  /** zeta of what joins two tubes at the far end: two bends; common practice, no source. */
+  private static final double FAR_END = 2;
+
   public Tubes {
     if (film && !(bore > 0)) {
       throw new IllegalArgumentException("film in a tube of unknown bore");
@@ -51,6 +59,19 @@ public record Tubes(Way way, double bore, boolean film, double web) {
     if (way == Way.OUT_AND_BACK && !(web >= 0)) {
       throw new IllegalArgumentException("web between two tubes " + web + " W/(m K)");
     }
+  }
+
+  /**
+   * What the water passes in a run, as a pipe; empty where the bore is not known.
+   *
+   * @param run its length [m]
+   */
+  Optional<Pipe> pipe(double run) {
+    return bore > 0
+        ? Optional.of(
+            Pipe.withoutDelay(
+                "tubes", bore, DRAWN, way.legs * run, way == Way.OUT_AND_BACK ? FAR_END : 0))
+        : Optional.empty();
   }
 
   /** Whether all there is to know is that water runs along, as warm as its metal. */

@@ -23,7 +23,7 @@ final class TubesInMetal implements EmitterStepper {
   private static final double CLOSE = 1e-3;
 
   /** The same where what is sought is rest [K]. */
-  private static final double AT_REST = 1e-9;
+  private static final double AT_REST = 1e-8;
 
   /** How far a node may be beyond what acts on it [K]. */
   private static final double BEYOND = 2e-3;
@@ -36,8 +36,8 @@ final class TubesInMetal implements EmitterStepper {
   /** Film of water that has the temperature of its metal [W/(m K)]. */
   private static final double IN_CONTACT = 1e6;
 
-  /** How film and difference go together where natural convection makes the film: d ln g/d ln d. */
-  private static final double NATURAL = 0.25;
+  /** By how much more flow the slope with it is asked [-]. */
+  private static final double MORE_FLOW = 1e-4;
 
   // Model
   private final TubeCells cells;
@@ -66,6 +66,7 @@ final class TubesInMetal implements EmitterStepper {
   private final double[] behind;
   private final double[] meanMetal;
   private final double[] perMetre;
+  private final double[] growth;
   private final double[] emission;
   private final double[] given;
   private final double[] nextWater;
@@ -92,6 +93,9 @@ final class TubesInMetal implements EmitterStepper {
   private final double[] restDifference;
   private final double[] restWater;
   private double restSlope;
+  private double restFlow;
+  private double restInlet;
+  private double restOutput;
 
   /**
    * @param cells water and metal
@@ -123,6 +127,7 @@ final class TubesInMetal implements EmitterStepper {
     meanMetal = new double[all];
     restBehind = new double[all];
     perMetre = new double[all];
+    growth = new double[all];
     emission = new double[all];
     given = new double[all];
     content = new double[all];
@@ -270,6 +275,7 @@ final class TubesInMetal implements EmitterStepper {
       film.flow(capacityFlow / specificHeat, mean / whole);
       for (int k = leg * n; k < (leg + 1) * n; k++) {
         perMetre[k] = film.conductance(waterAt[k], differenceAt[k]);
+        growth[k] = film.growth();
       }
     }
     cells.conduct(capacityFlow, perMetre);
@@ -314,8 +320,8 @@ final class TubesInMetal implements EmitterStepper {
 
   @Override
   public double atRest(double capacityFlow, double inlet, double reference) {
-    restSlope = 0;
     if (!(capacityFlow > 0)) {
+      restSlope = 0;
       return 0;
     }
     // What the film of the state was is to be found anew.
@@ -326,7 +332,20 @@ final class TubesInMetal implements EmitterStepper {
       }
     }
     restSlope = capacityFlow * (1 - cells.perInlet());
-    return restOutput(capacityFlow, inlet);
+    restFlow = capacityFlow;
+    restInlet = inlet;
+    restOutput = restOutput(capacityFlow, inlet);
+    return restOutput;
+  }
+
+  /** With differences of water and metal as they are, which hardly change with it. */
+  @Override
+  public double perFlowAtRest() {
+    double more = restFlow * (1 + MORE_FLOW);
+    conduct(more, restWater, restDifference);
+    followFilm();
+    cells.solveRest(restInlet, emission, given);
+    return (restOutput(more, restInlet) - restOutput) / (more - restFlow);
   }
 
   @Override
@@ -355,8 +374,8 @@ final class TubesInMetal implements EmitterStepper {
   private double restOff(double capacityFlow, double inlet, double reference) {
     conduct(capacityFlow, restWater, restDifference);
     emit(restPowers, restExcess, restBehind, reference);
-    Arrays.fill(cells.ahead, 0);
-    cells.solve(0, inlet, emission, given, water, metal);
+    followFilm();
+    cells.solveRest(inlet, emission, given);
     double off = film == null ? 0 : filmOff(capacityFlow, inlet, restDifference);
     for (int k = 0; k < all; k++) {
       restBehind[k] = cells.behind(k, inlet);
@@ -366,6 +385,14 @@ final class TubesInMetal implements EmitterStepper {
       restWater[k] = cells.meanWater(k);
     }
     return off;
+  }
+
+  /** Lets the film follow what it passes, which comes to an end sooner than asking it again. */
+  private void followFilm() {
+    for (int k = 0; k < all; k++) {
+      cells.followFilm(
+          k, growth[k], perMetre[k] * cells.length[k % cells.cells] * restDifference[k]);
+    }
   }
 
   /**
@@ -381,11 +408,12 @@ final class TubesInMetal implements EmitterStepper {
       boolean out = k < n;
       double entering =
           out ? (i == 0 ? inlet : cells.meanWater(k - 1)) : cells.meanWater(i == n - 1 ? i : k + 1);
-      double passed = capacityFlow * Math.abs(entering - cells.meanWater(k)) / cells.length[i];
-      double ratio = passed / (perMetre[k] * differences[k]);
-      double moved = (Math.min(Math.max(ratio, 0.2), 5) - 1) / (1 + NATURAL);
-      double to = Math.max(differences[k] * (1 + moved), LEAST_DIFFERENCE);
-      off = Math.max(off, Math.abs(to - differences[k]) / (to + 0.01));
+      double passed = capacityFlow * (entering - cells.meanWater(k)) / cells.length[i];
+      double to = differences[k] + (passed / perMetre[k] - differences[k]) / (1 + growth[k]);
+      if (Math.abs(to) < LEAST_DIFFERENCE) {
+        to = to < 0 ? -LEAST_DIFFERENCE : LEAST_DIFFERENCE;
+      }
+      off = Math.max(off, Math.abs(to - differences[k]));
       differences[k] = to;
     }
     return off;

@@ -58,7 +58,7 @@ final class ProfileKeeper {
     }
     double[] temperatures = new double[POINTS];
     emitter.profile(positions, temperatures);
-    double length = branches.get(branch).emitter().run().map(Emitter.Run::length).orElse(1.0);
+    double length = branches.get(branch).emitter().run().map(Emitter.Run::way).orElse(1.0);
     for (int i = 0; i < POINTS; i++) {
       positions[i] *= length;
     }

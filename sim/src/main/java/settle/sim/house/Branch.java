@@ -1,5 +1,6 @@
 package settle.sim.house;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import settle.sim.emitter.Emitter;
 import settle.sim.hydraulics.Lockshield;
@@ -43,6 +44,11 @@ public record Branch(
       String fedFrom,
       OptionalDouble designFlow) {
     this(room, null, emitter, valve, lockshield, pipe, PipePlace.in(room), fedFrom, designFlow);
+  }
+
+  @Override
+  public Optional<Pipe> within() {
+    return emitter.way();
   }
 
   /** This branch with another emitter. */

@@ -1,5 +1,7 @@
 package settle.sim.hydraulics;
 
+import java.util.Optional;
+
 /**
  * Flow through one branch: valve, lockshield and pipe in series under a given pressure.
  *
@@ -40,9 +42,21 @@ public final class BranchFlow {
    * @param viscosity dynamic viscosity of the water [Pa s]
    */
   public BranchFlow(Pipe pipe, Lockshield lockshield, double density, double viscosity) {
+    this(pipe, Optional.empty(), lockshield, density, viscosity);
+  }
+
+  /**
+   * @param pipe the branch pipe
+   * @param within what the water passes in the emitter
+   * @param lockshield the balancing valve
+   * @param density of the water [kg/m³]
+   * @param viscosity dynamic viscosity of the water [Pa s]
+   */
+  public BranchFlow(
+      Pipe pipe, Optional<Pipe> within, Lockshield lockshield, double density, double viscosity) {
     this.density = density;
     lockshieldKv = lockshield.kv();
-    this.pipe = new PipeResistance(pipe, density, viscosity);
+    this.pipe = new PipeResistance(pipe, within, density, viscosity);
   }
 
   /**
@@ -64,8 +78,11 @@ public final class BranchFlow {
       valveDrop = kv == 0 ? pressure : 0;
       return 0;
     }
-    double resistance = FlowCoefficient.pressureDrop(1, series, density) + pipe.fittings;
-    if (pressure
+    double valves = FlowCoefficient.pressureDrop(1, series, density);
+    double resistance = valves + pipe.fittings;
+    if (pipe.further != null) {
+      flow = through(valves, pressure);
+    } else if (pressure
         <= (resistance + pipe.laminarFactor * pipe.friction)
             * pipe.laminarFlow
             * pipe.laminarFlow) {
@@ -121,6 +138,31 @@ public final class BranchFlow {
         // What is left is of the order of the square of this last step.
         break;
       }
+    }
+    return m;
+  }
+
+  /**
+   * R m² + p(m) = p of a pipe and what follows it: by Newton's method between bounds, since p(m) is
+   * not convex where laminar flow ends.
+   */
+  private double through(double valves, double pressure) {
+    double least = 0;
+    double most = Math.sqrt(pressure / valves);
+    double m = flow > 0 && flow < most ? flow : most / 2;
+    for (int i = 0; i < MOST_STEPS; i++) {
+      pipe.at(m);
+      double excess = pipe.drop() + valves * m * m - pressure;
+      if (excess > 0) {
+        most = m;
+      } else {
+        least = m;
+      }
+      double next = m - excess / (pipe.slope() + 2 * valves * m);
+      if (Math.abs(next - m) < 1e-13 * m) {
+        break;
+      }
+      m = next > least && next < most ? next : (least + most) / 2;
     }
     return m;
   }

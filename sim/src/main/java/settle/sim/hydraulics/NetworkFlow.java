@@ -2,6 +2,7 @@ package settle.sim.hydraulics;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Flows and pressures of a tree of mains with its branches, bypass and pump.
@@ -92,6 +93,11 @@ public final class NetworkFlow {
     /** Its pipe, flow and return. */
     Pipe pipe();
 
+    /** What its water passes beside pipe and valves, as a pipe. */
+    default Optional<Pipe> within() {
+      return Optional.empty();
+    }
+
     /** Its lockshield. */
     Lockshield lockshield();
 
@@ -133,7 +139,7 @@ public final class NetworkFlow {
     for (int b = 0; b < branches; b++) {
       Leaf leaf = leaves.get(b);
       branchNode[b] = node(names, leaf.fedFrom());
-      branchPipe[b] = new PipeResistance(leaf.pipe(), density, viscosity);
+      branchPipe[b] = new PipeResistance(leaf.pipe(), leaf.within(), density, viscosity);
       lockshieldKv[b] = leaf.lockshield().kv();
     }
     kv = new double[branches];

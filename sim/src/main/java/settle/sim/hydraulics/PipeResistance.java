@@ -1,7 +1,10 @@
 package settle.sim.hydraulics;
 
+import java.util.Optional;
+
 /**
- * Pressure that a pipe with its fittings takes at a flow, and how it rises with the flow.
+ * Pressure that a pipe with its fittings takes at a flow, and how it rises with the flow; others in
+ * series with it are added.
  *
  * <pre>
  *   p = (F + f(Re) B) m²,   F = zeta/(2 rho A²),   B = L/(2 D rho A²),   Re = c m
@@ -23,6 +26,9 @@ public final class PipeResistance {
   final double turbulentFactor;
   final double factorSlope;
 
+  /** What the water passes after it; null for nothing. */
+  final PipeResistance further;
+
   // Last flow asked for
   private double drop;
   private double slope;
@@ -33,6 +39,17 @@ public final class PipeResistance {
    * @param viscosity dynamic viscosity of the water [Pa s]
    */
   public PipeResistance(Pipe pipe, double density, double viscosity) {
+    this(pipe, Optional.empty(), density, viscosity);
+  }
+
+  /**
+   * @param pipe the pipe
+   * @param after what the water passes in series with it
+   * @param density of the water [kg/m³]
+   * @param viscosity dynamic viscosity of the water [Pa s]
+   */
+  public PipeResistance(Pipe pipe, Optional<Pipe> after, double density, double viscosity) {
+    further = after.map(p -> new PipeResistance(p, density, viscosity)).orElse(null);
     double area = pipe.area();
     fittings = pipe.fittings() / (2 * density * area * area);
     friction = pipe.length() / pipe.bore() / (2 * density * area * area);
@@ -62,6 +79,11 @@ public final class PipeResistance {
       slope = (2 * (fittings + f * friction) + factorSlope * friction * m) * m;
     } else {
       turbulent(m);
+    }
+    if (further != null) {
+      further.at(m);
+      drop += further.drop;
+      slope += further.slope;
     }
   }
 

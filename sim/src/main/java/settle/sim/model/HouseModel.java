@@ -384,7 +384,10 @@ public final class HouseModel {
   public BranchFlow[] branchFlows() {
     WaterProperties water = house.water();
     return arrangement.branches().stream()
-        .map(b -> new BranchFlow(b.pipe(), b.lockshield(), water.density(), water.viscosity()))
+        .map(
+            b ->
+                new BranchFlow(
+                    b.pipe(), b.within(), b.lockshield(), water.density(), water.viscosity()))
         .toArray(BranchFlow[]::new);
   }
 

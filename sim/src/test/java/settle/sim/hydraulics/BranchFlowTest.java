@@ -3,6 +3,7 @@ package settle.sim.hydraulics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
@@ -39,6 +40,33 @@ class BranchFlowTest {
       pressure += FlowCoefficient.pressureDrop(m, kv, DENSITY);
     }
     return pressure;
+  }
+
+  /** What the water passes in the emitter takes its share of the pressure. */
+  @Property(tries = 500, shrinking = ShrinkingMode.OFF)
+  void soItDoesWithTubesInTheEmitter(
+      @ForAll @DoubleRange(min = -2, max = 5.3) double decade,
+      @ForAll @DoubleRange(min = 0.01, max = 2) double kv,
+      @ForAll @DoubleRange(min = 0.1, max = 60) double length,
+      @ForAll @DoubleRange(min = 6, max = 30) double millimetres) {
+    double bore = millimetres / 1000;
+    double pressure = Math.pow(10, decade);
+    Pipe tubes = Pipe.withoutDelay("tubes", bore, 1.5e-6, length, 2);
+    BranchFlow branch =
+        new BranchFlow(
+            pipe(10, 8),
+            Optional.of(tubes),
+            new Lockshield("lockshield", 0, 1.3),
+            DENSITY,
+            VISCOSITY);
+    double m = branch.solve(kv, pressure);
+    double dynamic = m * m / (2 * DENSITY * tubes.area() * tubes.area());
+    double factor =
+        Friction.darcyFactor(Friction.reynolds(m, bore, VISCOSITY), tubes.roughness() / bore);
+    assertThat(taken(m, 10, 8, kv, 1.3) + dynamic * (2 + factor * length / bore))
+        .isEqualTo(pressure, within(1e-8 * pressure));
+    branch.solve(kv / 2, pressure / 3);
+    assertThat(branch.solve(kv, pressure)).isEqualTo(m, within(1e-11 * m));
   }
 
   /** From a hundredth of a pascal, laminar, to more than any pump makes. */
