@@ -67,7 +67,7 @@ public record PerimeterType(
               new Choice(List.of(ONE_WAY, OUT_AND_BACK)),
               "along the run in one tube, or out in one and back in another in the same face, both"
                   + " connections at one end")
-          .orElse(ONE_WAY, "a single path");
+          .orElse(OUT_AND_BACK, "both connections at one end, " + PRACTICE);
   private static final Key BORE =
       Key.optional(
               "bore",
