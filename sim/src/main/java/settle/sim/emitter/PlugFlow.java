@@ -234,16 +234,15 @@ public final class PlugFlow implements EmitterStepper {
     }
     double ageFrom = timeOf(moved - (cutFrom - length));
     double ageTo = timeOf(moved - (passed - length));
-    // In a flow that rises more leaves late; the line between both ages is moved to their mean.
+    // In a flow that rises more leaves late: the line is turned until it has the mean of the ages.
     double took = ageFrom - ageTo;
-    double later = gathers * took * took * took / (12 * (passed - cutFrom));
-    ageFrom = Math.max(ageFrom + later, 0);
-    ageTo = Math.max(ageTo + later, 0);
+    double out = passed - cutFrom;
+    ageFrom += out > 0 ? gathers * took * took * took / (6 * out) : 0;
     double exitUpperW = law.aged(cutW, ageFrom);
     double exitLowerW = law.aged(wl, ageTo);
     double exitUpper = cutY > LEAST_EXCESS ? law.outletY(exitUpperW) : cutY;
     double exitLower = yl > LEAST_EXCESS && ageTo > 1e-9 * step ? law.toY(exitLowerW) : yl;
-    left += (passed - cutFrom) * law.mean(exitUpper, exitLower, exitUpperW, exitLowerW);
+    left += out * law.mean(exitUpper, exitLower, exitUpperW, exitLowerW);
   }
 
   /** Heat emitted is what came in, less what left, less what is stored more. */

@@ -140,7 +140,8 @@ final class StepTrial {
     while (true) {
       boolean agreed = attempt(level, h);
       double longest = agreed ? mayLast(h, late) : h / 2;
-      if (h <= longest) {
+      // A step that ends where it was to is not tried again for ending a hair's breadth later.
+      if (h <= longest + late / 2) {
         return h;
       }
       if (agreed && longest < ladder.shortest()) {

@@ -44,8 +44,8 @@ final class ModalStep {
 
   final double[][] riseInMean;
 
-  /** What an even rise of each input adds to the mean of the outputs: [room][input][output]. */
-  final double[][][] meanOfRise;
+  /** What an even rise of each heat adds to the mean of its room's outputs: [heat][output]. */
+  final double[][] meanOfRise;
 
   /** Mean output per mode at the step's start: [room][output][mode]. */
   final double[][][] meanOutput;
@@ -85,7 +85,7 @@ final class ModalStep {
     meanForcing = new double[n][];
     riseAtEnd = new double[n][];
     riseInMean = new double[n][];
-    meanOfRise = new double[n][][];
+    meanOfRise = new double[fabric.heatRoom.length][];
     meanOutput = new double[n][][];
     meanDirect = new double[n][][];
     feltOutput = new double[n][][];
@@ -103,7 +103,6 @@ final class ModalStep {
       meanForcing[r] = new double[room.modes];
       riseAtEnd[r] = new double[room.modes];
       riseInMean[r] = new double[room.modes];
-      meanOfRise[r] = new double[room.inputs][room.outputs];
       feltByInput[r] = new double[room.inputs][room.outputs];
       meanOutput[r] = new double[room.outputs][room.modes];
       meanDirect[r] = new double[room.outputs][room.inputs];
@@ -112,6 +111,9 @@ final class ModalStep {
       drawn[r] = new double[room.outputs];
       ownOutput[r] = new double[room.outputs][];
       ownDirect[r] = new double[room.outputs][];
+    }
+    for (int i = 0; i < meanOfRise.length; i++) {
+      meanOfRise[i] = new double[fabric.rooms[fabric.heatRoom[i]].outputs];
     }
   }
 
@@ -127,6 +129,7 @@ final class ModalStep {
     for (int r = 0; r < drawn.length; r++) {
       prepare(fabric.rooms[r], r);
     }
+    rise();
     draw(conductance);
     for (int r = 0; r < drawn.length; r++) {
       stiff[r] = false;
@@ -151,7 +154,11 @@ final class ModalStep {
     for (int m = 0; m < modes; m++) {
       double x = room.rate[m] * length;
       double e = Math.exp(-x);
-      double p = x < 1e-5 ? 1 - x / 2 + x * x / 6 : -Math.expm1(-x) / x;
+      // (1 - E)/x, by its series where that would lose digits.
+      double p =
+          x < 2e-2
+              ? 1 - x / 2 * (1 - x / 3 * (1 - x / 4 * (1 - x / 5 * (1 - x / 6))))
+              : (1 - e) / x;
       // (1 - P)/lambda = h (1 - P)/x, by its series where x is small.
       double s = x < 1e-3 ? 0.5 - x / 6 + x * x / 24 - x * x * x / 120 : (1 - p) / x;
       decay[r][m] = e;
@@ -169,20 +176,22 @@ final class ModalStep {
       }
       for (int u = 0; u < room.inputs; u++) {
         meanDirect[r][y][u] = room.direct[y][u] + acted(room, y, u, meanForcing[r]);
-        meanOfRise[r][u][y] = -acted(room, y, u, riseInMean[r]);
+      }
+    }
+  }
+
+  private void rise() {
+    for (int i = 0; i < meanOfRise.length; i++) {
+      int r = fabric.heatRoom[i];
+      for (int y = 0; y < meanOfRise[i].length; y++) {
+        meanOfRise[i][y] = -acted(fabric.rooms[r], y, fabric.heatSlot[i], riseInMean[r]);
       }
     }
   }
 
   /** Output per input that acts on the modes so long, but for what shows at once. */
   private static double acted(RoomModes room, int y, int u, double[] acting) {
-    double sum = 0;
-    double[] c = room.output[y];
-    double[] b = room.forcing[u];
-    for (int m = 0; m < c.length; m++) {
-      sum += c[m] * acting[m] * b[m];
-    }
-    return sum;
+    return Vectors.dot(room.output[y], acting, room.forcing[u]);
   }
 
   /** Finds x of every output. */

@@ -147,7 +147,7 @@ final class RoomTrial {
     double change = rise[heat] - feltRise[heat];
     if (change != 0) {
       int r = fabric.heatRoom[heat];
-      Vectors.add(felt[r], step.meanOfRise[r][fabric.heatSlot[heat]], change);
+      Vectors.add(felt[r], step.meanOfRise[heat], change);
       feltRise[heat] = rise[heat];
     }
   }

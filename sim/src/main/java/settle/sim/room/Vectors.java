@@ -59,6 +59,26 @@ final class Vectors {
     return (s0 + s1) + (s2 + s3);
   }
 
+  /** Sum of products of three, summed likewise. */
+  static double dot(double[] a, double[] b, double[] c) {
+    double s0 = 0;
+    double s1 = 0;
+    double s2 = 0;
+    double s3 = 0;
+    int n = a.length;
+    int i = 0;
+    for (; i + 3 < n; i += 4) {
+      s0 += a[i] * b[i] * c[i];
+      s1 += a[i + 1] * b[i + 1] * c[i + 1];
+      s2 += a[i + 2] * b[i + 2] * c[i + 2];
+      s3 += a[i + 3] * b[i + 3] * c[i + 3];
+    }
+    for (; i < n; i++) {
+      s0 += a[i] * b[i] * c[i];
+    }
+    return (s0 + s1) + (s2 + s3);
+  }
+
   /** Adds a vector so many times. */
   static void add(double[] f, double[] b, double value) {
     for (int m = 0; m < f.length; m++) {
