@@ -77,7 +77,12 @@ public record LostBehind(
 
   /** What the room has more per watt that the emitter gives more [-]. */
   public double keptPerHeat(double heat) {
-    return heat > leastHeat ? 1 - lost(heat) / heat / exponent : 1 - share;
+    return keptPerHeat(heat, lost(heat));
+  }
+
+  /** The same of a heat of which it is known what is lost [W]. */
+  double keptPerHeat(double heat, double lost) {
+    return heat > leastHeat ? 1 - lost / heat / exponent : 1 - share;
   }
 
   /** Heat of which the room has so much [W]. */

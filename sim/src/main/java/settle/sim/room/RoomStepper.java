@@ -32,7 +32,9 @@ public final class RoomStepper {
   /** By how much each heat input ends above its mean over the step [W]. */
   private final double[] rise;
 
-  /** What is lost of each behind its emitter over the step [W]. */
+  /** Each heat input as it was set, and what is lost of it behind its emitter [W]. */
+  private final double[] set;
+
   private final double[] behind;
 
   // What the inputs force, per room: those that seldom change, and all of them
@@ -93,6 +95,7 @@ public final class RoomStepper {
       beginAt(r, startTemperature);
     }
     rise = new double[fabric.heatRoom.length];
+    set = new double[rise.length];
     behind = new double[rise.length];
     triedInRoom = new double[rise.length];
     slopeInRoom = new double[rise.length];
@@ -222,6 +225,7 @@ public final class RoomStepper {
     int r = fabric.heatRoom[heat];
     double kept = fabric.lostBehind[heat].kept(watts);
     input[r][fabric.heatSlot[heat]] = kept;
+    set[heat] = watts;
     behind[heat] = watts - kept;
     rise[heat] = 0;
     moved[r] = true;
@@ -240,7 +244,7 @@ public final class RoomStepper {
     rise[heat] =
         trial.step().stiff[fabric.heatRoom[heat]]
             ? 0
-            : endsAbove * fabric.lostBehind[heat].keptPerHeat(mean);
+            : endsAbove * fabric.lostBehind[heat].keptPerHeat(mean, behind[heat]);
   }
 
   /**
@@ -316,8 +320,9 @@ public final class RoomStepper {
       double[] tried, double[] slope, double[] reference, double[] radiantFraction) {
     for (int i = 0; i < tried.length; i++) {
       LostBehind lost = fabric.lostBehind[i];
-      triedInRoom[i] = lost.kept(tried[i]);
-      slopeInRoom[i] = slope[i] * lost.keptPerHeat(tried[i]);
+      double gone = tried[i] == set[i] ? behind[i] : tried[i] - lost.kept(tried[i]);
+      triedInRoom[i] = tried[i] - gone;
+      slopeInRoom[i] = slope[i] * lost.keptPerHeat(tried[i], gone);
     }
     trial.foresee(triedInRoom, slopeInRoom, reference, radiantFraction);
     Arrays.fill(moved, true);
