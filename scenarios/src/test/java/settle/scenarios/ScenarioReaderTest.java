@@ -18,6 +18,7 @@ import settle.sim.control.Timetable;
 import settle.sim.emitter.Fixing;
 import settle.sim.emitter.PanelEmitter;
 import settle.sim.emitter.PerimeterEmitter;
+import settle.sim.emitter.Tubes;
 import settle.sim.fabric.Boundary;
 import settle.sim.fabric.Facing;
 import settle.sim.fabric.Partition;
@@ -450,6 +451,45 @@ class ScenarioReaderTest {
     assertThat(house.source().flowSetPoint()).isEqualTo(60);
     assertThat(house.distribution().pump().head(0, house.water().density()))
         .isCloseTo(1.5 * 9806.65, within(1e-9));
+  }
+
+  @Test
+  void skirtingGoesBothWaysFromItsConnection() throws Exception {
+    String both = house("", FLOW).replace("length: 8 m", "length: 8 m, other run: 3 m");
+    Scenario scenario = read(both);
+    PerimeterEmitter skirting =
+        (PerimeterEmitter) scenario.house().arrangements().get(0).branches().get(0).emitter();
+    assertThat(skirting.runLength()).isCloseTo(11, within(EXACT));
+    assertThat(skirting.second()).isEqualTo(new PerimeterEmitter.Second(3, 8));
+    assertThat(skirting.tubes().way()).isEqualTo(Tubes.Way.OUT_AND_BACK);
+    assertThat(scenario.defaultsUsed())
+        .filteredOn(d -> d.key().equals("water of both runs"))
+        .hasSize(1)
+        .allSatisfy(d -> assertThat(d.value()).contains("to the run of 3 m"));
+  }
+
+  @Test
+  void skirtingThatSaysNothingGoesOutAndBackInTubesThatHoldItsWater() throws Exception {
+    String own =
+        "emitters: {own: {kind: perimeter, output per metre: 120 W/m, water per metre: 0.3 l/m,"
+            + " metal per metre: 2 kg/m, face height: 140 mm, face depth: 30 mm,"
+            + " lower connection: 40 mm, upper connection: 90 mm%s}}";
+    String text = house("", FLOW + "\n" + own).replace("skirting 140", "own");
+    Tubes tubes = tubes(read(text.formatted("")));
+    assertThat(tubes.way()).isEqualTo(Tubes.Way.OUT_AND_BACK);
+    assertThat(2 * Math.PI / 4 * tubes.bore() * tubes.bore()).isCloseTo(0.3e-3, within(EXACT));
+    assertThat(tubes.film()).isTrue();
+    assertThat(tubes.web()).isEqualTo(5);
+    assertThat(tubes(read(text.formatted(", way of the water: one way")))).isEqualTo(Tubes.PLAIN);
+    assertThat(tubes(read(text.formatted(", way of the water: one way, bore: 19 mm"))))
+        .isEqualTo(new Tubes(Tubes.Way.ONE_WAY, 0.019, true, 0));
+    assertThat(tubes(read(text.formatted(", film: no, web: 3 W/mK, bore: 12 mm"))))
+        .isEqualTo(new Tubes(Tubes.Way.OUT_AND_BACK, 0.012, false, 3));
+  }
+
+  private static Tubes tubes(Scenario scenario) {
+    return ((PerimeterEmitter) scenario.house().arrangements().get(0).branches().get(0).emitter())
+        .tubes();
   }
 
   @Test

@@ -77,7 +77,7 @@ record EmitterProfiles(Comparison comparison, int room) {
                 r ->
                     Axis.exact(
                         0,
-                        r.length(),
+                        r.longest(),
                         6,
                         r.tubes() == 1
                             ? "along the skirting from the inlet, m"

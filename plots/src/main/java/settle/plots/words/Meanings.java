@@ -283,7 +283,7 @@ public record Meanings(Comparison comparison) {
   private static String front(RunResult result, int branch) {
     Branch b = result.arrangement().branches().get(branch);
     Emitter.Run run = b.emitter().run().orElseThrow();
-    double length = run.length();
+    double length = run.longest();
     List<Profile> whole =
         result.profiles().stream()
             .filter(p -> p.branch() == branch)

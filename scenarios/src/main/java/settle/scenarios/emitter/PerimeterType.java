@@ -3,6 +3,7 @@ package settle.scenarios.emitter;
 import static settle.scenarios.format.Forms.PRACTICE;
 
 import java.util.List;
+import java.util.Optional;
 import settle.scenarios.definition.Definitions;
 import settle.scenarios.definition.Described;
 import settle.scenarios.definition.Kind;
@@ -15,11 +16,13 @@ import settle.scenarios.format.Table;
 import settle.scenarios.format.Typed;
 import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
+import settle.sim.emitter.EmissionLaw;
 import settle.sim.emitter.Emitter;
 import settle.sim.emitter.Fixing;
 import settle.sim.emitter.PerimeterEmitter;
 import settle.sim.emitter.PlainPlate;
 import settle.sim.emitter.Tubes;
+import settle.sim.water.Water;
 
 /**
  * Heated skirting, per metre.
@@ -248,6 +251,46 @@ public record PerimeterType(
 
   @Override
   public Emitter placed(double length, double backFraction, List<Fixing> fixedTo) {
+    return placed(length, PerimeterEmitter.Second.NONE, backFraction, fixedTo);
+  }
+
+  @Override
+  public boolean goesBothWays() {
+    return tubes.bore() > 0;
+  }
+
+  @Override
+  public Emitter placedBothWays(
+      double length, double shorter, double fittings, double backFraction, List<Fixing> fixedTo) {
+    return placed(length, new PerimeterEmitter.Second(shorter, fittings), backFraction, fixedTo);
+  }
+
+  /** A short run robs a long one. */
+  @Override
+  public Optional<String> remark(Emitter placed) {
+    PerimeterEmitter skirting = (PerimeterEmitter) placed;
+    double shorter = skirting.second().length();
+    if (shorter == 0) {
+      return Optional.empty();
+    }
+    double massFlow = EmissionLaw.ratedCapacityFlow(skirting.ratedOutput()) / Water.SPECIFIC_HEAT;
+    double share = skirting.shareOfShorter(massFlow);
+    return Optional.of(
+        Dimension.SHARE.show(Math.rint(share * 100) / 100)
+            + " to the run of "
+            + Dimension.LENGTH.show(shorter)
+            + ", "
+            + Dimension.SHARE.show(Math.rint((1 - share) * 100) / 100)
+            + " to that of "
+            + Dimension.LENGTH.show(skirting.runLength() - shorter)
+            + ", where their lengths would ask for "
+            + Dimension.SHARE.show(Math.rint(100 * shorter / skirting.runLength()) / 100)
+            + " and "
+            + Dimension.SHARE.show(1 - Math.rint(100 * shorter / skirting.runLength()) / 100));
+  }
+
+  private Emitter placed(
+      double length, PerimeterEmitter.Second second, double backFraction, List<Fixing> fixedTo) {
     return new PerimeterEmitter(
         described.name(),
         length,
@@ -259,6 +302,7 @@ public record PerimeterType(
         backFraction,
         fixedTo,
         tubes,
+        second,
         new PerimeterEmitter.Face(faceHeight, faceDepth, lowerConnection, upperConnection));
   }
 

@@ -43,6 +43,20 @@ public final class ArrangementKeys {
       Key.optional(
               "covered output", Forms.SHARE, "what it gives there, over what it gives in the open")
           .orElse("60 %", PRACTICE);
+  public static final Key OTHER_RUN =
+      Key.optional(
+              "other run",
+              LENGTH.form(),
+              "length of a second run of skirting, the other way from the same connection behind"
+                  + " the same valve, besides 'length'")
+          .orElse("none");
+  public static final Key RUN_FITTINGS =
+      Key.optional(
+              "run fittings",
+              Forms.of(Dimension.NUMBER, 0, 1000, "fittings of one run").usually(0, 60),
+              "sum of the loss coefficients (zeta) of what joins each of two runs, the bends at its"
+                  + " far end counted; with 'other run'")
+          .orElse("8", "a tee and a bend each for flow and return, and the far end, " + PRACTICE);
   public static final Key BACK_LOSS =
       Key.optional(
               "back loss",
@@ -131,6 +145,8 @@ public final class ArrangementKeys {
               NAME,
               EMITTER,
               LENGTH,
+              OTHER_RUN,
+              RUN_FITTINGS,
               WallRuns.FIXED_TO,
               COVERED,
               COVERED_OUTPUT,

@@ -155,6 +155,7 @@ final class ArrangementsReader {
     private final boolean balanced;
     private final EmitterType type;
     private final double length;
+    private final double other;
     private final List<String> walls;
     private List<Fixing> fixings = List.of();
 
@@ -165,7 +166,8 @@ final class ArrangementsReader {
       this.runs = runs;
       this.balanced = balanced;
       type = type();
-      length = length();
+      other = other();
+      length = length() + other;
       walls = runs.named(keys.with(WallRuns.FIXED_TO));
     }
 
@@ -189,7 +191,7 @@ final class ArrangementsReader {
     Branch read() {
       String name = name();
       double share = backLoss();
-      Emitter emitter = asCovered(type.placed(length, share, fixings));
+      Emitter emitter = asCovered(emitter(share));
       ValveType valveType = named(ArrangementKeys.VALVE, ValveKinds.SECTION);
       Branch branch =
           new Branch(
@@ -204,6 +206,33 @@ final class ArrangementsReader {
               designFlow());
       doubt(branch, valveType);
       return branch;
+    }
+
+    private Emitter emitter(double share) {
+      if (other == 0) {
+        keys.refuse("goes with 'other run'", ArrangementKeys.RUN_FITTINGS);
+        return type.placed(length, share, fixings);
+      }
+      double shorter = Math.min(other, length - other);
+      double fittings = keys.number(ArrangementKeys.RUN_FITTINGS);
+      Emitter both = type.placedBothWays(length, shorter, fittings, share, fixings);
+      type.remark(both)
+          .ifPresent(
+              said ->
+                  own.noteDefault(
+                      "water of both runs", said, "what lets it pass: bore, length and fittings"));
+      return both;
+    }
+
+    /** Length of a second run [m]; 0 for none. */
+    private double other() {
+      double written = keys.numberIfWritten(ArrangementKeys.OTHER_RUN).orElse(0);
+      if (written > 0 && !type.goesBothWays()) {
+        keys.value(ArrangementKeys.OTHER_RUN)
+            .ifPresent(v -> v.problem("goes with skirting of known 'bore'"));
+        return 0;
+      }
+      return written;
     }
 
     /** What is written and yet cannot be meant, or will not be done. */

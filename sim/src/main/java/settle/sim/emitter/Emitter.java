@@ -19,12 +19,14 @@ public interface Emitter {
    * @param outputPerMetre output at 75/65/20 [W/m]
    * @param faceHeight height of its face [m]
    * @param tubes how often the water runs along it: 2 where it goes out and comes back
+   * @param longest the longest part of it that water passes in one go [m]: less than the whole
+   *     where it goes both ways from its connection
    */
-  record Run(double length, double outputPerMetre, double faceHeight, int tubes) {
+  record Run(double length, double outputPerMetre, double faceHeight, int tubes, double longest) {
 
-    /** Length of the water's way [m]. */
+    /** Length of the water's way through its longest part [m]. */
     public double way() {
-      return tubes * length;
+      return tubes * longest;
     }
   }
 

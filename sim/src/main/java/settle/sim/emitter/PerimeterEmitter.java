@@ -4,12 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import settle.sim.hydraulics.Pipe;
+import settle.sim.water.Water;
 
 /**
  * Heated skirting: water runs along the foot of the walls, one way or out and back.
  *
  * @param name what it is called
- * @param runLength heated length of the path [m]
+ * @param runLength heated length along the walls, of both runs where there are two [m]
  * @param ratedOutputPerMetre output at 75/65/20 [W/m]
  * @param exponent n [-], 1 to 1.8
  * @param waterPerMetre water held [m³/m]
@@ -18,6 +19,7 @@ import settle.sim.hydraulics.Pipe;
  * @param backFraction share of output passing into an outside wall where one is behind [-]
  * @param fixedTo walls it is fixed to, in the order of its run
  * @param tubes what leads the water
+ * @param second the shorter of two runs, the other way from one connection
  * @param face what one sees of it
  */
 public record PerimeterEmitter(
@@ -31,6 +33,7 @@ public record PerimeterEmitter(
     double backFraction,
     List<Fixing> fixedTo,
     Tubes tubes,
+    Second second,
     Face face)
     implements Emitter {
 
@@ -44,12 +47,33 @@ public record PerimeterEmitter(
    */
   public record Face(double height, double depth, double lowerConnection, double upperConnection) {}
 
+  /**
+   * The shorter of two runs side by side, left and right of one connection behind one valve.
+   *
+   * @param length [m]; 0 for none
+   * @param fittings sum of the loss coefficients (zeta) of what joins each of both runs, its far
+   *     end counted [-]
+   */
+  public record Second(double length, double fittings) {
+
+    /** All is one run. */
+    public static final Second NONE = new Second(0, 0);
+
+    private boolean exists() {
+      return length > 0;
+    }
+  }
+
   public PerimeterEmitter {
     fixedTo = List.copyOf(fixedTo);
     EmitterChecks.positive(name, "length [m]", runLength);
     EmitterChecks.positive(name, "rated output [W/m]", ratedOutputPerMetre);
     EmitterChecks.positive(name, "water content [m³/m]", waterPerMetre);
     EmitterChecks.law(name, exponent, radiantFraction, backFraction);
+    if (second.exists() && !(tubes.bore() > 0 && second.length <= runLength / 2)) {
+      throw new IllegalArgumentException(
+          "emitter '" + name + "': two runs need a bore, and the second must be the shorter");
+    }
   }
 
   /** One way, water and metal of one temperature. */
@@ -75,6 +99,34 @@ public record PerimeterEmitter(
         backFraction,
         fixedTo,
         Tubes.PLAIN,
+        face);
+  }
+
+  /** All one run. */
+  public PerimeterEmitter(
+      String name,
+      double runLength,
+      double ratedOutputPerMetre,
+      double exponent,
+      double waterPerMetre,
+      double metalCapacityPerMetre,
+      double radiantFraction,
+      double backFraction,
+      List<Fixing> fixedTo,
+      Tubes tubes,
+      Face face) {
+    this(
+        name,
+        runLength,
+        ratedOutputPerMetre,
+        exponent,
+        waterPerMetre,
+        metalCapacityPerMetre,
+        radiantFraction,
+        backFraction,
+        fixedTo,
+        tubes,
+        Second.NONE,
         face);
   }
 
@@ -110,12 +162,20 @@ public record PerimeterEmitter(
 
   @Override
   public Optional<Run> run() {
-    return Optional.of(new Run(runLength, ratedOutputPerMetre, face.height, tubes.way().legs()));
+    return Optional.of(
+        new Run(
+            runLength,
+            ratedOutputPerMetre,
+            face.height,
+            tubes.way().legs(),
+            runLength - second.length));
   }
 
   @Override
   public Optional<Pipe> way() {
-    return tubes.pipe(runLength);
+    return second.exists()
+        ? Optional.of(tubes.bothWays(runLength - second.length, second.length, second.fittings))
+        : tubes.pipe(runLength);
   }
 
   @Override
@@ -123,8 +183,33 @@ public record PerimeterEmitter(
     return OptionalDouble.of(runLength);
   }
 
+  /**
+   * Share of its water that the shorter of two runs takes [-].
+   *
+   * @param massFlow through both [kg/s]
+   */
+  public double shareOfShorter(double massFlow) {
+    return second.exists() ? 1 - split().first(massFlow) : 0;
+  }
+
+  private FlowSplit split() {
+    return new FlowSplit(
+        tubes.joined(runLength - second.length, second.fittings),
+        tubes.joined(second.length, second.fittings));
+  }
+
   @Override
   public EmitterStepper stepper(double heatCapacity, double startTemperature, double parcels) {
+    if (second.exists()) {
+      PerimeterEmitter one = run(runLength - second.length);
+      PerimeterEmitter other = run(second.length);
+      double perMetre = heatCapacity / runLength;
+      return new TwoRuns(
+          one.stepper(perMetre * one.runLength, startTemperature, parcels),
+          other.stepper(perMetre * other.runLength, startTemperature, parcels),
+          split(),
+          Water.SPECIFIC_HEAT);
+    }
     if (!tubes.plain()) {
       return tubes.stepper(
           runLength,
@@ -151,12 +236,12 @@ public record PerimeterEmitter(
 
   @Override
   public PerimeterEmitter ofLength(double other) {
-    return with(other, ratedOutputPerMetre);
+    return with(other, ratedOutputPerMetre, other / runLength * second.length);
   }
 
   @Override
   public PerimeterEmitter withOutputPerMetre(double perMetre) {
-    return with(runLength, perMetre);
+    return with(runLength, perMetre, second.length);
   }
 
   @Override
@@ -164,7 +249,12 @@ public record PerimeterEmitter(
     return withOutputPerMetre(ratedOutputPerMetre * factor);
   }
 
-  private PerimeterEmitter with(double length, double perMetre) {
+  /** One of two runs by itself. */
+  private PerimeterEmitter run(double length) {
+    return with(length, ratedOutputPerMetre, 0);
+  }
+
+  private PerimeterEmitter with(double length, double perMetre, double shorter) {
     return new PerimeterEmitter(
         name,
         length,
@@ -176,6 +266,7 @@ public record PerimeterEmitter(
         backFraction,
         fixedTo,
         tubes,
+        new Second(shorter, second.fittings),
         face);
   }
 }

@@ -74,6 +74,25 @@ public record Tubes(Way way, double bore, boolean film, double web) {
         : Optional.empty();
   }
 
+  /**
+   * What the water passes in one of two runs, as a pipe.
+   *
+   * @param run its length [m]
+   * @param fittings sum of the loss coefficients of what joins it, its far end counted [-]
+   */
+  Pipe joined(double run, double fittings) {
+    return Pipe.withoutDelay("tubes", bore, DRAWN, way.legs * run, fittings);
+  }
+
+  /**
+   * What the water of two runs side by side passes, as one pipe: friction as of laminar flow, and
+   * fittings that each let half of it pass. Next to valve and lockshield what that neglects is
+   * little.
+   */
+  Pipe bothWays(double one, double other, double fittings) {
+    return joined(1 / (1 / one + 1 / other), fittings / 4);
+  }
+
   /** Whether all there is to know is that water runs along, as warm as its metal. */
   boolean plain() {
     return way == Way.ONE_WAY && !film;
