@@ -1,6 +1,7 @@
 package settle.scenarios;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
@@ -118,6 +119,23 @@ class SourceReadingTest {
     assertThat(source.defrost()).contains(new Defrost(-10, 6, 2700, 240, 3000, 800));
     assertThat(source.backup()).contains(new BackupHeater(3000, -2));
     assertThat(source.flowSetPoint()).isEqualTo(45);
+  }
+
+  @Test
+  void partLoadIsDeclaredInEveryPointOrInNone() throws Exception {
+    String points =
+        """
+        performance:
+          - {outdoor: 7 °C, flow: 35 °C, capacity: 6 kW, COP: 4.6, COP at least output: 5.1}
+          - {outdoor: 7 °C, flow: 55 °C, capacity: 5.4 kW, COP: 2.9%s}
+        """;
+    PerformanceMap map =
+        (PerformanceMap) heatPump(points.formatted(", COP at least output: 3")).performance();
+    assertThat(map.hasPartLoad()).isTrue();
+    assertThat(map.cop(7, 35, 0.5)).isCloseTo(4.85, within(EXACT));
+    assertThat(map.cop(7, 55, 0)).isEqualTo(3);
+    assertThatThrownBy(() -> heatPump(points.formatted("")))
+        .hasMessageContaining("has 'COP at least output' in some points; write it in all");
   }
 
   /** Half of 6 kW over 5 K: 6000/(4180 x 5)/2 = 0.14354 kg/s, 523 l/h. */

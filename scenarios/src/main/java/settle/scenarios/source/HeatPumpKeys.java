@@ -32,8 +32,20 @@ final class HeatPumpKeys {
                   "from less than an electric heater to the best there is")
               .usually(1, 8),
           "coefficient of performance there");
+  static final Key POINT_LEAST_COP =
+      Key.optional(
+              "COP at least output",
+              POINT_COP.form(),
+              "coefficient of performance there at the least output; in every point or in none")
+          .orElse("that at full output");
   static final Table POINT =
-      Table.of("a rating point, EN 14511", POINT_OUTDOOR, POINT_FLOW, POINT_CAPACITY, POINT_COP);
+      Table.of(
+          "a rating point, EN 14511",
+          POINT_OUTDOOR,
+          POINT_FLOW,
+          POINT_CAPACITY,
+          POINT_COP,
+          POINT_LEAST_COP);
   static final Key PERFORMANCE =
       Key.optional(
           "performance",

@@ -141,7 +141,9 @@ public record HeatPumpType(Described described, HeatPump pattern) implements Sou
       Point point =
           new Point(row.number(HeatPumpKeys.POINT_OUTDOOR), row.number(HeatPumpKeys.POINT_FLOW));
       double[] figures = {
-        row.number(HeatPumpKeys.POINT_CAPACITY), row.number(HeatPumpKeys.POINT_COP)
+        row.number(HeatPumpKeys.POINT_CAPACITY),
+        row.number(HeatPumpKeys.POINT_COP),
+        row.numberIfWritten(HeatPumpKeys.POINT_LEAST_COP).orElse(Double.NaN)
       };
       if (points.put(point, figures) != null) {
         value.problem("a second rating point at " + point.shown());
@@ -152,6 +154,8 @@ public record HeatPumpType(Described described, HeatPump pattern) implements Sou
     }
     double[][] capacity = new double[outdoors.size()][flows.size()];
     double[][] cop = new double[outdoors.size()][flows.size()];
+    double[][] least = new double[outdoors.size()][flows.size()];
+    int written = 0;
     int i = 0;
     for (double outdoor : outdoors) {
       int j = 0;
@@ -172,6 +176,8 @@ public record HeatPumpType(Described described, HeatPump pattern) implements Sou
         }
         capacity[i][j] = figures[0];
         cop[i][j] = figures[1];
+        least[i][j] = figures[2];
+        written += Double.isNaN(figures[2]) ? 0 : 1;
         j++;
       }
       i++;
@@ -180,7 +186,13 @@ public record HeatPumpType(Described described, HeatPump pattern) implements Sou
       return standIn();
     }
     warnOfOddCop(s, cop);
-    return new PerformanceMap(ascending(outdoors), ascending(flows), capacity, cop);
+    if (written > 0 && written < points.size()) {
+      s.value(HeatPumpKeys.PERFORMANCE)
+          .ifPresent(v -> v.problem("has 'COP at least output' in some points; write it in all"));
+      written = 0;
+    }
+    return new PerformanceMap(
+        ascending(outdoors), ascending(flows), capacity, cop, written > 0 ? least : cop);
   }
 
   /** COP falls with the flow temperature and rises with that outdoors; anything else is a slip. */
@@ -275,12 +287,16 @@ public record HeatPumpType(Described described, HeatPump pattern) implements Sou
     List<Typed> points = new ArrayList<>();
     for (int i = 0; i < map.outdoors().length; i++) {
       for (int j = 0; j < map.flows().length; j++) {
-        points.add(
+        Typed point =
             new Typed()
                 .put(HeatPumpKeys.POINT_OUTDOOR, map.outdoors()[i])
                 .put(HeatPumpKeys.POINT_FLOW, map.flows()[j])
                 .put(HeatPumpKeys.POINT_CAPACITY, map.capacity()[i][j])
-                .put(HeatPumpKeys.POINT_COP, map.cop()[i][j]));
+                .put(HeatPumpKeys.POINT_COP, map.cop()[i][j]);
+        points.add(
+            map.hasPartLoad()
+                ? point.put(HeatPumpKeys.POINT_LEAST_COP, map.copAtLeast()[i][j])
+                : point);
       }
     }
     return points;

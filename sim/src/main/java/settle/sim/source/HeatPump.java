@@ -173,16 +173,18 @@ public record HeatPump(
   }
 
   /**
-   * COP at part load is that at full load, as in a run. Where the coil ices, mean values over
-   * running and defrosting take the place of those without frost.
+   * COP at part load is as declared, as in a run. Where the coil ices, mean values over running and
+   * defrosting take the place of those without frost.
    */
   @Override
   public Delivery deliver(double outdoor, double load, double flow, double entering) {
     double asked = Math.min(flow, limits.highestFlow);
     double capacity = performance.capacity(outdoor, asked);
     double least = minimumModulation * capacity;
-    double cop = performance.cop(outdoor, asked);
-    if (ices(outdoor)) {
+    boolean icing = ices(outdoor);
+    double running = icing ? defrost.orElseThrow().powerFor(load) : load;
+    double cop = performance.cop(outdoor, asked, above(running, least, capacity));
+    if (icing) {
       Defrost cycle = defrost.orElseThrow();
       capacity = Math.max(cycle.meanHeat(capacity), 0);
       least = Math.max(cycle.meanHeat(least), 0);
@@ -194,6 +196,11 @@ public record HeatPump(
     input += load > 0 ? SeasonalPerformance.input(load, capacity, least, cop, degradation) : 0;
     double left = SeasonalPerformance.backup(load, capacity);
     return new Delivery(capacity, least, left, 0, OptionalDouble.of(input));
+  }
+
+  /** How far an output is above the least [-]. */
+  static double above(double output, double least, double capacity) {
+    return capacity > least ? (output - least) / (capacity - least) : 1;
   }
 
   /** Within its shortest running time it may pass its band, up to the highest it makes. */

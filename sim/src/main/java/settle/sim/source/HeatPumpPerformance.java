@@ -14,7 +14,19 @@ public sealed interface HeatPumpPerformance permits PerformanceMap, CarnotPerfor
   double capacity(double outdoor, double flow);
 
   /**
-   * COP [-], > 0.
+   * COP at part load [-], > 0: straight between least and full output where both are declared, that
+   * at full output otherwise.
+   *
+   * @param outdoor outdoor air [°C]
+   * @param flow water leaving [°C]
+   * @param above how far the output is above the least, 1 at full output [-]
+   */
+  default double cop(double outdoor, double flow, double above) {
+    return cop(outdoor, flow);
+  }
+
+  /**
+   * COP at full output [-], > 0.
    *
    * @param outdoor outdoor air [°C]
    * @param flow water leaving [°C]

@@ -17,8 +17,8 @@ package settle.sim.source;
  *
  * <p>Capacity is that at the step's outdoor temperature and the flow temperature reached, so far as
  * it is below set-point, straight over a kelvin; least output is that at set-point, so that it does
- * not depend on where in a swing a step begins. COP is that at the mean flow temperature of each
- * stretch, and the same at part load.
+ * not depend on where in a swing a step begins. COP is that at the mean flow temperature and output
+ * of each stretch.
  */
 public final class HeatPumpStepper extends SwitchedStepper {
 
@@ -131,7 +131,7 @@ public final class HeatPumpStepper extends SwitchedStepper {
    * as it rested, as EN 14825 has it in its bins, but no more than for {@link #LONGEST_PAUSE}.
    */
   private double startCost(double pause) {
-    double running = least / pump.performance().cop(outdoor, setPoint);
+    double running = least / pump.performance().cop(outdoor, setPoint, 0);
     return (1 - pump.degradation()) * running * Math.min(pause, LONGEST_PAUSE);
   }
 
@@ -155,7 +155,8 @@ public final class HeatPumpStepper extends SwitchedStepper {
             ? water.modulate(from, setPoint, capacity, capacity + backup, fall, stopAt, limit)
             : water.modulate(from, setPoint, least, capacity, fall, stopAt, limit);
     double byBackup = helped ? water.heat() - water.held(capacity, fall, from, stretch) : 0;
-    double cop = pump.performance().cop(outdoor, water.area() / stretch);
+    double above = HeatPump.above((water.heat() - byBackup) / stretch, least, capacity);
+    double cop = pump.performance().cop(outdoor, water.area() / stretch, above);
     s.backup += byBackup;
     s.input += (water.heat() - byBackup) / cop + byBackup;
     if (water.ranAt(least)) {

@@ -132,6 +132,33 @@ class HeatPumpStepperTest {
   }
 
   /**
+   * COP 5 at the least 2 kW, 4 at 8 kW: 5 kW, half way between, are made at 4.5, stepped as at
+   * rest.
+   */
+  @Test
+  void partLoadHasTheCopThatIsDeclaredForIt() {
+    sample.performance =
+        new PerformanceMap(
+            new double[] {7},
+            new double[] {35},
+            new double[][] {{8000}},
+            new double[][] {{4}},
+            new double[][] {{5}});
+    HeatPumpStepper stepper = sample.stepper(35, 7);
+    DrivenSource driven = new DrivenSource(stepper);
+    driven.run(7200, 60, FLOW, 30, true);
+    driven.run(600, 60, FLOW, 30, true);
+    assertThat(stepper.heatMade() / 60).isCloseTo(5000, within(1e-3));
+    assertThat(stepper.input() / 60).isCloseTo(5000 / 4.5, within(1e-3));
+    HeatPump pump = sample.build();
+    assertThat(pump.deliver(7, 5000, 35, 30).input().orElseThrow())
+        .isCloseTo(5000 / 4.5, within(1e-9));
+    assertThat(pump.deliver(7, 1000, 35, 30).input().orElseThrow())
+        .isCloseTo(1000 / SeasonalPerformance.cycling(5, 0.5), within(1e-9));
+    assertThat(pump.scaled(2).performance().cop(7, 35, 0)).isEqualTo(5);
+  }
+
+  /**
    * 2 kW at COP 4 take 500 W; after an hour of rest a start costs a tenth of that for 10 min, 30
    * kJ, whatever the rest before.
    */
