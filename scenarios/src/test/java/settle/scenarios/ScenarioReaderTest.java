@@ -279,6 +279,7 @@ class ScenarioReaderTest {
                   - {wall: outdoors, name: l, area: 1 m², layers: [{material: cork, thickness: 100 mm}, {resistance: 0.18 m²K/W}]}
                   - {wall: outdoors, name: u, area: 1 m², U-value: 0.5 W/m²K, mass: heavy, mass at: inside}
                   - {wall: outdoors, name: b, area: 1 m², U-value: 0.5 W/m²K, leaf: brick}
+                  - {wall: outdoors, name: e, area: 1 m², U-value: 0.5 W/m²K, mass: heavy}
                   - {wall: outdoors, name: o, area: 1 m², construction: mine}
                 """,
                 FLOW
@@ -299,6 +300,9 @@ class ScenarioReaderTest {
     assertThat(surface(kitchen, "u").construction().arealCapacity())
         .isCloseTo(175_000, within(1e-9));
     assertThat(surface(kitchen, "u").construction().layers().get(0).resistance()).isZero();
+    // A class without its place is spread evenly, an eighth of it at the face.
+    assertThat(surface(kitchen, "e").construction().layers().get(0).arealCapacity())
+        .isCloseTo(175_000 / 8.0, within(1e-9));
     assertThat(surface(kitchen, "b").construction().layers().get(0).name()).isEqualTo("brick");
     assertThat(surface(kitchen, "o").construction().uValue(Facing.WALL))
         .isCloseTo(1.2, within(EXACT));

@@ -58,13 +58,14 @@ public sealed interface MakeUp extends Defined {
       Key.optional(
           "mass",
           new Choice(words(MassClass.values(), MakeUp::word)),
-          "mass class of an element known by its U-value, ISO 52016-1:2017, with 'mass at' and"
-              + " instead of 'leaf'");
+          "mass class of an element known by its U-value, ISO 52016-1:2017, instead"
+              + " of 'leaf'");
   Key MASS_AT =
       Key.optional(
-          "mass at",
-          new Choice(words(MassPlace.values(), MakeUp::word)),
-          "where the mass sits: class I, E, IE, D or M of ISO 52016-1:2017");
+              "mass at",
+              new Choice(words(MassPlace.values(), MakeUp::word)),
+              "where the mass of 'mass' sits: class I, E, IE, D or M of ISO 52016-1:2017")
+          .orElse("even (" + PRACTICE + "; it decides as much as how much mass there is)");
   Key LAYERS_FROM =
       Key.optional(
               "layers from",
@@ -267,17 +268,20 @@ public sealed interface MakeUp extends Defined {
         Leaf leaf = named(Leaf.values(), Leaf::word, s.choice(LEAF));
         return new ByUValue(described, uValue, Optional.of(leaf), Optional.empty(), isSuspended(s));
       }
-      if (s.has(MASS) && s.has(MASS_AT)) {
-        Mass mass =
-            new Mass(
-                named(MassClass.values(), MakeUp::word, s.choice(MASS)),
-                named(MassPlace.values(), MakeUp::word, s.choice(MASS_AT)));
+      if (s.has(MASS)) {
+        if (!s.has(MASS_AT)) {
+          s.note(MASS_AT, word(MassPlace.EVEN));
+        }
+        MassPlace at =
+            s.has(MASS_AT)
+                ? named(MassPlace.values(), MakeUp::word, s.choice(MASS_AT))
+                : MassPlace.EVEN;
+        Mass mass = new Mass(named(MassClass.values(), MakeUp::word, s.choice(MASS)), at);
         return new ByUValue(described, uValue, Optional.empty(), Optional.of(mass), isSuspended(s));
       }
-      if (s.has(MASS) || s.has(MASS_AT)) {
-        s.problem(
-            "'mass' and 'mass at' go together: where the mass sits decides as much as how much it"
-                + " is; or name the 'leaf'");
+      Optional<Value> nowhere = s.value(MASS_AT);
+      if (nowhere.isPresent()) {
+        nowhere.get().problem("goes with 'mass'; or name the 'leaf'");
       } else {
         s.note(LEAF, taken);
       }
