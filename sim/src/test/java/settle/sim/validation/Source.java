@@ -10,6 +10,11 @@ enum Source {
   PLUG_FLOW(
       "Plug-flow energy balance",
       "m c dy/dx = -K' y^n and C' dy/dt = -K' y^n, elementary integrals"),
+  TWO_TUBES(
+      "Heat balance of two tubes in one metal",
+      "water, two halves of metal, web and film, integrated from the far end by separate code"),
+  MORCOS("Morcos and Bergles 1975", "J. Heat Transfer 97: mixed convection in horizontal tubes"),
+  BASEBOARD("Trade literature on baseboard", "Correction of output for the flow of water"),
   CHURCHILL_CHU(
       "Churchill and Chu 1975", "Int. J. Heat Mass Transfer 18, pages 1049-1053 and 1323-1329"),
   INCROPERA(

@@ -37,6 +37,7 @@ class ValidationTest {
       List.of(
           new EmitterRows(),
           new PlainFaceRows(),
+          new FilmRows(),
           new FabricRows(),
           new ConductionRows(),
           new HeatLossRows(),
