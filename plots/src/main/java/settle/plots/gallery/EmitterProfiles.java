@@ -6,6 +6,7 @@ import java.util.List;
 import settle.plots.chart.Axis;
 import settle.plots.chart.Chart;
 import settle.plots.chart.Curve;
+import settle.plots.chart.Key;
 import settle.plots.chart.Look;
 import settle.plots.chart.Mark;
 import settle.plots.chart.Mark.Side;
@@ -53,7 +54,11 @@ record EmitterProfiles(Comparison comparison, int room) {
         name,
         title,
         meaning,
-        List.of(),
+        shown.stream().anyMatch(this::comesBack)
+            ? List.of(
+                Key.line("on the way out", look(0, 1)),
+                Key.line("on the way back, in the same face", look(0, 1).with(Stroke.THIN)))
+            : List.of(),
         columns,
         shown.stream().map(r -> panel(r, temperature, WIDTHS[columns - 1])).toList());
   }
@@ -63,12 +68,22 @@ record EmitterProfiles(Comparison comparison, int room) {
     return comparison.results().stream().filter(r -> !profiles(r).isEmpty()).toList();
   }
 
+  /** Whether the water comes back in the face in which it went out. */
+  private boolean comesBack(RunResult result) {
+    int b = new Focus(comparison).emitter(result, room).orElseThrow();
+    return tubes(result.arrangement().branches().get(b)) > 1;
+  }
+
+  private static int tubes(Branch branch) {
+    return branch.emitter().run().map(Emitter.Run::tubes).orElse(1);
+  }
+
   private Panel panel(RunResult result, Axis temperature, double plotWidth) {
     int b = new Focus(comparison).emitter(result, room).orElseThrow();
     Arrangement arrangement = result.arrangement();
     Branch branch = arrangement.branches().get(b);
     boolean run = branch.emitter().run().isPresent();
-    int tubes = branch.emitter().run().map(Emitter.Run::tubes).orElse(1);
+    int tubes = tubes(branch);
     Axis way =
         branch
             .emitter()
@@ -104,9 +119,6 @@ record EmitterProfiles(Comparison comparison, int room) {
       } else {
         fronts.add(atFront(words, curve, front, temperature, k));
       }
-    }
-    if (tubes > 1) {
-      panel = panel.noted("thin: in the tube back");
     }
     return panel.with(apart(fronts, way, plotWidth));
   }
