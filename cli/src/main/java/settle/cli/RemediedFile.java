@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import settle.scenarios.ScenarioException;
 import settle.scenarios.edit.RemediedScenario;
 import settle.scenarios.file.ScenarioFiles;
@@ -17,7 +18,6 @@ import settle.sim.study.Judgement;
 import settle.sim.study.Lift;
 import settle.sim.study.Remedies;
 import settle.sim.study.Verdict;
-import settle.sim.study.WarmUps;
 
 /**
  * Writes the house with its remedies: the least set for each arrangement that does not keep up, one
@@ -55,9 +55,15 @@ final class RemediedFile {
    * @param typed the scenario's text
    * @param house its house
    * @param verdicts what was found of its arrangements, in their order
+   * @param anew finds the verdict on an arrangement of a changed house
    * @return what was written, or why nothing was, in a sentence
    */
-  String write(String typed, House house, List<Verdict> verdicts) throws Failure {
+  String write(
+      String typed,
+      House house,
+      List<Verdict> verdicts,
+      BiFunction<House, Arrangement, Verdict> anew)
+      throws Failure {
     String text = typed;
     House changed = house;
     List<String> names = new ArrayList<>();
@@ -66,7 +72,9 @@ final class RemediedFile {
       if (verdict.outcome() == Verdict.Outcome.YES) {
         continue;
       }
-      Optional<List<Measure>> measures = names.isEmpty() ? found(verdict) : looked(changed, name);
+      // What was changed for one arrangement may have changed source or control of the next.
+      Optional<List<Measure>> measures =
+          found(names.isEmpty() ? verdict : anew.apply(changed, changed.arrangement(name)));
       if (measures.isEmpty()) {
         return "Nothing was written to "
             + file
@@ -86,24 +94,16 @@ final class RemediedFile {
     return written(text, names);
   }
 
-  /** What makes it a yes; where nothing does, what holds it as stated. */
+  /** What makes it a yes, nothing if it is one; else what holds it as stated. */
   private static Optional<List<Measure>> found(Verdict verdict) {
+    if (verdict.outcome() == Verdict.Outcome.YES) {
+      return Optional.of(List.of());
+    }
     return verdict
         .lift()
         .filter(Lift::enough)
         .map(Lift::measures)
         .or(() -> verdict.remedies().cure().map(Remedies.Cure::measures));
-  }
-
-  /** Once more, since what was changed for one arrangement may have changed source or control. */
-  private static Optional<List<Measure>> looked(House house, String name) {
-    Arrangement as = house.arrangement(name);
-    Judgement judgement = Judgement.of(house, as);
-    WarmUps warmUps = WarmUps.of(house, as);
-    Remedies remedies = Remedies.of(house, as, judgement, warmUps);
-    return remedies.tried().isEmpty()
-        ? Optional.of(List.of())
-        : remedies.cure().map(Remedies.Cure::measures);
   }
 
   private String written(String text, List<String> names) throws Failure {

@@ -74,7 +74,14 @@ final class VerdictRun {
       return Optional.empty();
     }
     progress.stage("writing the house with its remedies");
-    return Optional.of(remedied.get().write(text, house, verdicts));
+    return Optional.of(remedied.get().write(text, house, verdicts, this::anew));
+  }
+
+  private Verdict anew(House house, Arrangement arrangement) {
+    Verdict verdict = Verdict.of(house, arrangement, Processors.ALL);
+    return houses == 0
+        ? verdict
+        : verdict.tried(house, Odds.samples(houses), SEED, Processors.ALL, done -> {});
   }
 
   /** Asks about all arrangements at once, then tries houses, one arrangement after the other. */

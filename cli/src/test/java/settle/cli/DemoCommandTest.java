@@ -70,7 +70,7 @@ class DemoCommandTest {
     assertThat(out.resolve("plots/droop.png")).isNotEmptyFile();
     assertThat(out.resolve("plots/droop.svg"))
         .content()
-        .contains("Why is the room cooler", "before 22", "after 20", "want 21 °C");
+        .contains("Why is the room cooler", "before 21.8", "after 19.8", "want 21 °C");
     assertThat(out.resolve("report.html")).content().contains("<svg", "Proportional droop");
     for (String side : List.of("before", "after")) {
       Path scenario = out.resolve("scenarios/droop-" + side + ".yaml");

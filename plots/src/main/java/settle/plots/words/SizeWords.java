@@ -67,8 +67,9 @@ public record SizeWords(House house, List<SizedProfile> profiles, List<LaidRoom>
     return Double.isFinite(at.length())
         ? say("{} needs {} and has {}", room.room(), metres(at.length()), metres(room.freeWall()))
         : say(
-            "{} is held by no length, its water being {}",
+            "{} is held by no length, {} l/h at {} bringing too little",
             room.room(),
+            Quantities.number(house.water().litresPerHour(at.massFlow()), 0),
             Quantities.temperature(at.inlet()));
   }
 

@@ -37,7 +37,7 @@ public final class Sizing {
   /** Lengths between which one is sought [m]: beyond, none is said to suffice. */
   private static final double SHORTEST = 0.01;
 
-  private static final double LONGEST = 200;
+  private static final double LONGEST = 100;
 
   /** Accuracy asked of a length [m]. */
   private static final double LENGTH_ACCURACY = 1e-3;
@@ -45,7 +45,13 @@ public final class Sizing {
   /** Longer runs take other water, so lengths are sought again until they stay within this [m]. */
   private static final double STAYS = 0.01;
 
-  private static final int ROUNDS = 12;
+  private static final int ROUNDS = 40;
+
+  /** From this round on, what no length held stays so: longer runs leave each other less water. */
+  private static final int SETTLED = 3;
+
+  /** From this round on, lengths move half as far as they would: some go to and fro. */
+  private static final int HALVED = 6;
 
   private final House house;
   private final Arrangement arrangement;
@@ -216,13 +222,16 @@ public final class Sizing {
   /** Length of every run at a flow temperature [m]; infinite where none suffices. */
   private double[] lengths(Profile profile, double flow, double[] guess) {
     double[] known = guess;
+    boolean[] hopeless = new boolean[sized.length];
     for (int round = 0; round < ROUNDS; round++) {
       Water water = new Water(profile, known);
       AtWant at = water.at(flow);
       double[] found = new double[sized.length];
       double moved = 0;
       for (int b = 0; b < sized.length; b++) {
-        if (sized[b]) {
+        if (hopeless[b]) {
+          found[b] = Double.POSITIVE_INFINITY;
+        } else if (sized[b]) {
           int r = prepared.branchRoom(b);
           double need = (design.load(r) - water.others(r, at)) * share[b];
           found[b] = length(profile, b, need, at);
@@ -231,6 +240,10 @@ public final class Sizing {
       }
       if (moved <= STAYS) {
         return found;
+      }
+      for (int b = 0; b < sized.length; b++) {
+        hopeless[b] |= round >= SETTLED && Double.isInfinite(found[b]);
+        found[b] = round >= HALVED ? (found[b] + known[b]) / 2 : found[b];
       }
       known = usable(found, known);
     }
