@@ -69,7 +69,12 @@ public record BenchWords(BenchFindings findings) {
           valve.switches() ? "{}, its thermostat set to {}" : "{} set to {}", valve.name(), set);
     }
     String bias =
-        valve.bias() == 0 ? "" : ", head " + kelvin(valve.bias()) + " warmer than its room";
+        valve.bias() == 0
+            ? ""
+            : say(
+                ", head {} {} than its room",
+                kelvin(Math.abs(valve.bias())),
+                valve.bias() > 0 ? "warmer" : "cooler");
     return say("{} set to {} (nominal flow there){}", valve.name(), set, bias);
   }
 
