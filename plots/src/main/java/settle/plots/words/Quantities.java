@@ -114,13 +114,16 @@ public final class Quantities {
     return number(pascals / 1000, 1) + " kPa";
   }
 
+  /** What of a per cent is no more than rounding, which differs from machine to machine. */
+  private static final double ROUNDING = 1e-7;
+
   /** A share [-] in per cent; 0 and 100 only when that is what it is. */
   public static String share(double ratio) {
     double percent = 100 * ratio;
-    if (percent > 0 && percent < 0.5) {
+    if (percent > ROUNDING && percent < 0.5) {
       return "under 1 %";
     }
-    if (percent < 100 && percent >= 99.5) {
+    if (percent < 100 - ROUNDING && percent >= 99.5) {
       return "over 99 %";
     }
     return Math.round(percent) + " %";
