@@ -49,6 +49,7 @@ class QuantitiesTest {
     assertThat(Quantities.share(0.001)).isEqualTo("under 1 %");
     assertThat(Quantities.share(0.93)).isEqualTo("93 %");
     assertThat(Quantities.share(0.999)).isEqualTo("over 99 %");
+    assertThat(Quantities.share(1 - 1e-12)).isEqualTo("100 %");
     assertThat(Quantities.share(1)).isEqualTo("100 %");
   }
 
