@@ -82,4 +82,16 @@ public interface EmitterStepper {
    * @param temperatures receives the temperatures [°C], same length
    */
   void profile(double[] shares, double[] temperatures);
+
+  /**
+   * Temperature that its face has somewhere along its run in the accepted state [°C]: where water
+   * goes out and comes back, between both.
+   *
+   * @param share where, as a share of the run from where the water comes in [-]
+   */
+  default double face(double share) {
+    double[] there = new double[1];
+    profile(new double[] {share}, there);
+    return there[0];
+  }
 }

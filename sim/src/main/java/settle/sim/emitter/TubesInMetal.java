@@ -519,4 +519,25 @@ final class TubesInMetal implements EmitterStepper {
       }
     }
   }
+
+  /** Between the middles of two cells' metal, the halves about both tubes taken together. */
+  @Override
+  public double face(double share) {
+    int n = cells.cells;
+    double at = share * cells.legLength();
+    double middle = cells.length[0] / 2;
+    int c = 0;
+    while (c + 2 < n && at > middle + (cells.length[c] + cells.length[c + 1]) / 2) {
+      middle += (cells.length[c] + cells.length[c + 1]) / 2;
+      c++;
+    }
+    double apart = (cells.length[c] + cells.length[c + 1]) / 2;
+    double part = (at - middle) / apart;
+    double sum = 0;
+    for (int leg = 0; leg < cells.legs; leg++) {
+      double here = metal[leg * n + c];
+      sum += here + part * (metal[leg * n + c + 1] - here);
+    }
+    return sum / cells.legs;
+  }
 }

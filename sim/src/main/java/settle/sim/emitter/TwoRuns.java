@@ -96,4 +96,10 @@ final class TwoRuns implements EmitterStepper {
   public void profile(double[] shares, double[] temperatures) {
     longer.profile(shares, temperatures);
   }
+
+  /** That of the longer run. */
+  @Override
+  public double face(double share) {
+    return longer.face(share);
+  }
 }

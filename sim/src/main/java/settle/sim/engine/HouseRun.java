@@ -416,8 +416,47 @@ public final class HouseRun {
     return lastLength;
   }
 
+  /**
+   * Steps on to an instant, recording nothing.
+   *
+   * @param end [s]
+   */
+  public void goOnTo(double end) {
+    goOnTo(end, () -> {});
+  }
+
+  /** Temperature of the water that leaves an emitter, its mean over the last step [°C]. */
+  public double leaving(int branch) {
+    return circuit.emitters()[branch].meanReturn();
+  }
+
+  /**
+   * Temperature of an emitter's face now [°C].
+   *
+   * @param branch which
+   * @param share where along its run, from where the water comes in [-]
+   */
+  public double face(int branch, double share) {
+    return circuit.emitters()[branch].face(share);
+  }
+
+  /** Temperature of the water that goes into the mains, its mean over the last step [°C]. */
+  public double flowTemperature() {
+    return trial.flowTemperature();
+  }
+
+  /** Mean output of an emitter over the last step [W]. */
+  public double heat(int branch) {
+    return circuit.heat(branch);
+  }
+
+  /** Flow through a branch over the last step [kg/s]. */
+  public double massFlow(int branch) {
+    return circuit.network().flow(branch);
+  }
+
   /** Air temperature of a room now [°C]. */
-  double air(int room) {
+  public double air(int room) {
     return rooms.air(room);
   }
 

@@ -93,6 +93,26 @@ class TubesInMetalTest {
     assertThat(farAndReturn(stepper)[1]).isCloseTo(leaving, within(0.03));
   }
 
+  /**
+   * What the face gives by its own law is what is given: the integral of K' (face - T_ref)^n along
+   * both legs, which the water, warmer by its film, would exceed by far. Where both halves differ,
+   * their mean gives a little less than they.
+   */
+  @ParameterizedTest
+  @CsvSource({"1, 535.75", "0.3, 324.32"})
+  void theFaceIsAsWarmAsWhatItGives(double flow, double heat) {
+    TubesInMetal stepper = (TubesInMetal) stepper(TWO, 1);
+    run(stepper, 4 * 3600, 20, flow(flow));
+    double byFace = 0;
+    int pieces = 400;
+    for (int i = 0; i < pieces; i++) {
+      double excess = stepper.face((i + 0.5) / pieces) - REFERENCE;
+      byFace += 2 * stepper.coefficient() * Math.pow(excess, N) * RUN / pieces;
+    }
+    assertThat(byFace).isCloseTo(heat, within(0.01 * heat));
+    assertThat(stepper.face(1)).isLessThan(farAndReturn(stepper)[0] - 1);
+  }
+
   /** Far end and return are within 3 K of rest after some six and seven, 16 and 16 minutes. */
   @ParameterizedTest
   @CsvSource({"1, 49.18, 47.22, 5.4, 6.8", "0.3, 37.15, 39.29, 16.4, 15.9"})
