@@ -189,7 +189,7 @@ final class TubeCells {
     sweep(rate, inlet, emission, given, water0, metal0);
   }
 
-  /** The same by the implicit Euler method, y = X/2. */
+  /** Solves for a step of the implicit Euler method instead, y = X/2. */
   void solveOneStage(
       double rate,
       double inlet,

@@ -22,19 +22,42 @@ final class TubesInMetal implements EmitterStepper {
   /** What counts as agreed however small an excess is [K]. */
   private static final double CLOSE = 1e-3;
 
-  /** The same where what is sought is rest [K]. */
+  /**
+   * Excess at which metal gives nothing worth counting [K]: about there the tangent turns from
+   * nothing to steep, and a mean over the step goes to and fro.
+   */
+  private static final double NOTHING = 0.01;
+
+  /** How closely metal is to stay where it is for that to be rest [K]. */
   private static final double AT_REST = 1e-8;
 
   /** How far a node may be beyond what acts on it [K]. */
   private static final double BEYOND = 2e-3;
 
-  private static final int MOST_ROUNDS = 60;
+  /** Most by which a cell's metal is behind, over its excess [-]. */
+  private static final double MOST_BEHIND = 2;
+
+  /** Least of the same, where metal further on is warmer [-]. */
+  private static final double LEAST_BEHIND = -0.9;
+
+  private static final int MOST_ROUNDS = 200;
+
+  /**
+   * From this round on, what metal is behind moves by a share of what it would: at a trickle, which
+   * gives all its heat in the first cell, it goes to and fro.
+   */
+  private static final int SLOWED = 12;
+
+  private static final double SLOW_SHARE = 0.3;
 
   /** Difference of water and metal below which the film is no thicker [K]. */
   private static final double LEAST_DIFFERENCE = 1e-3;
 
   /** Film of water that has the temperature of its metal [W/(m K)]. */
   private static final double IN_CONTACT = 1e6;
+
+  /** Heat brought by water below which it gives all of it [W]. */
+  private static final double TRICKLE = 1e-5;
 
   /** By how much more flow the slope with it is asked [-]. */
   private static final double MORE_FLOW = 1e-4;
@@ -63,7 +86,10 @@ final class TubesInMetal implements EmitterStepper {
   // Attempt
   private final CellPowers powers;
   private final double[] excess;
-  private final double[] behind;
+
+  /** Excess of what stands for a cell's metal over that of its mean [-]. */
+  private final double[] factor;
+
   private final double[] meanMetal;
   private final double[] perMetre;
   private final double[] growth;
@@ -89,13 +115,14 @@ final class TubesInMetal implements EmitterStepper {
   // At rest: where the last answer was, from which the next is looked for
   private final CellPowers restPowers;
   private final double[] restExcess;
-  private final double[] restBehind;
+  private final double[] restFactor;
   private final double[] restDifference;
   private final double[] restWater;
   private double restSlope;
   private double restFlow;
   private double restInlet;
   private double restOutput;
+  private boolean gaveAll;
 
   /**
    * @param cells water and metal
@@ -123,9 +150,11 @@ final class TubesInMetal implements EmitterStepper {
     nextMetal = new double[all];
     difference = new double[all];
     excess = new double[all];
-    behind = new double[all];
+    factor = new double[all];
+    Arrays.fill(factor, 1);
     meanMetal = new double[all];
-    restBehind = new double[all];
+    restFactor = new double[all];
+    Arrays.fill(restFactor, 1);
     perMetre = new double[all];
     growth = new double[all];
     emission = new double[all];
@@ -160,13 +189,19 @@ final class TubesInMetal implements EmitterStepper {
         EmissionLaw.distributedCoefficient(ratedOutput, exponent)
             / (cells.legs * cells.legLength());
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      double off = restOff(flow, inlet, 20);
+      double off = restOff(flow, inlet, 20, round);
       double ratio = ratedOutput / restOutput(flow, inlet);
       coefficient *= ratio;
       if (off < AT_REST && Math.abs(ratio - 1) < 1e-12) {
         return;
       }
     }
+    throw new ArithmeticException(
+        "skirting cannot give its rated "
+            + Math.round(ratedOutput)
+            + " W at 75/65/20: the film of water in its tubes lets no more than "
+            + Math.round(restOutput(flow, inlet))
+            + " W through");
   }
 
   /** K' of one leg [W/(m K^n)]. */
@@ -288,15 +323,19 @@ final class TubesInMetal implements EmitterStepper {
    */
   private boolean settle(double rate, double reference, double[] began) {
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      emit(powers, excess, behind, reference);
+      emit(powers, excess, factor, reference);
       cells.solve(rate, triedInlet, emission, given, began, metal);
       boolean close = true;
       for (int k = 0; k < all; k++) {
         meanMetal[k] = cells.meanMetal(k);
-        behind[k] = cells.behind(k, triedInlet);
-        double y = meanMetal[k] + behind[k] - reference;
+        double above = meanMetal[k] - reference;
+        turn(factor, k, triedInlet, above, round);
+        double y = factor[k] * above;
         double off = Math.abs(y - excess[k]);
-        close &= off < CLOSE + AGREEMENT * excess[k] || (y <= 0 && excess[k] <= 0);
+        close &=
+            off < CLOSE + AGREEMENT * excess[k]
+                || (y <= 0 && excess[k] <= 0)
+                || (Math.abs(y) < NOTHING && Math.abs(excess[k]) < NOTHING);
         excess[k] = y;
       }
       if (close) {
@@ -306,31 +345,54 @@ final class TubesInMetal implements EmitterStepper {
     return false;
   }
 
-  /** Finds the tangents of emission. */
-  private void emit(CellPowers by, double[] at, double[] above, double reference) {
+  /**
+   * Takes anew how the excess of what stands for a cell's metal is to that of its mean.
+   *
+   * @return by how much that moves it [K]
+   */
+  private double turn(double[] factors, int k, double inlet, double above, int round) {
+    if (!(above > 0)) {
+      return 0;
+    }
+    double ratio = cells.behind(k, inlet) / above;
+    double turn = 1 + Math.min(Math.max(ratio, LEAST_BEHIND), MOST_BEHIND) - factors[k];
+    factors[k] += round < SLOWED ? turn : SLOW_SHARE * turn;
+    return Math.abs(turn) * above;
+  }
+
+  /**
+   * Finds the tangents of emission. What is behind is a share of the excess, so that metal warmer
+   * than the room gives heat, and none else, whatever the last round left.
+   */
+  private void emit(CellPowers by, double[] at, double[] factors, double reference) {
     double lead = 1 - 1 / exponent;
     for (int k = 0; k < all; k++) {
       double y = at[k];
       double slope =
           y > 0 ? exponent * coefficient * cells.length[k % cells.cells] * by.at(k, y) : 0;
-      emission[k] = slope;
-      given[k] = slope * (reference + lead * y - above[k]);
+      emission[k] = slope * factors[k];
+      given[k] = slope * (factors[k] * reference + lead * y);
     }
   }
 
   @Override
   public double atRest(double capacityFlow, double inlet, double reference) {
-    if (!(capacityFlow > 0)) {
+    if (!(capacityFlow > 0 && inlet > reference)) {
+      // Water that is no warmer than the room passes unchanged.
       restSlope = 0;
+      restOutput = 0;
       return 0;
+    }
+    gaveAll = capacityFlow * (inlet - reference) < TRICKLE;
+    if (gaveAll) {
+      restSlope = capacityFlow;
+      restFlow = capacityFlow;
+      restOutput = capacityFlow * (inlet - reference);
+      return restOutput;
     }
     // What the film of the state was is to be found anew.
     conductedFlow = Double.NaN;
-    for (int round = 0; round < MOST_ROUNDS; round++) {
-      if (restOff(capacityFlow, inlet, reference) < AT_REST) {
-        break;
-      }
-    }
+    comeToRest(capacityFlow, inlet, reference);
     restSlope = capacityFlow * (1 - cells.perInlet());
     restFlow = capacityFlow;
     restInlet = inlet;
@@ -338,9 +400,29 @@ final class TubesInMetal implements EmitterStepper {
     return restOutput;
   }
 
+  /** Comes nearer to rest, from where the last answer was, until it moves no more. */
+  private void comeToRest(double capacityFlow, double inlet, double reference) {
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      if (restOff(capacityFlow, inlet, reference, round) < AT_REST) {
+        return;
+      }
+    }
+    throw new ArithmeticException(
+        "skirting finds no rest at "
+            + capacityFlow
+            + " W/K, "
+            + inlet
+            + " °C, "
+            + reference
+            + " °C");
+  }
+
   /** With differences of water and metal as they are, which hardly change with it. */
   @Override
   public double perFlowAtRest() {
+    if (gaveAll || restOutput == 0) {
+      return restOutput == 0 ? 0 : restOutput / restFlow;
+    }
     double more = restFlow * (1 + MORE_FLOW);
     conduct(more, restWater, restDifference);
     followFilm();
@@ -371,17 +453,18 @@ final class TubesInMetal implements EmitterStepper {
   }
 
   /** Comes nearer to rest, from where the last answer was; returns by how much it moved. */
-  private double restOff(double capacityFlow, double inlet, double reference) {
+  private double restOff(double capacityFlow, double inlet, double reference, int round) {
     conduct(capacityFlow, restWater, restDifference);
-    emit(restPowers, restExcess, restBehind, reference);
+    emit(restPowers, restExcess, restFactor, reference);
     followFilm();
     cells.solveRest(inlet, emission, given);
     double off = film == null ? 0 : filmOff(capacityFlow, inlet, restDifference);
     for (int k = 0; k < all; k++) {
-      restBehind[k] = cells.behind(k, inlet);
-      double y = cells.meanMetal(k) + restBehind[k] - reference;
+      double above = cells.meanMetal(k) - reference;
+      double y = restFactor[k] * above;
       off = Math.max(off, y > 0 || restExcess[k] > 0 ? Math.abs(y - restExcess[k]) : 0);
       restExcess[k] = y;
+      off = Math.max(off, turn(restFactor, k, inlet, above, round));
       restWater[k] = cells.meanWater(k);
     }
     return off;
@@ -411,7 +494,7 @@ final class TubesInMetal implements EmitterStepper {
       double passed = capacityFlow * (entering - cells.meanWater(k)) / cells.length[i];
       double to = differences[k] + (passed / perMetre[k] - differences[k]) / (1 + growth[k]);
       if (Math.abs(to) < LEAST_DIFFERENCE) {
-        to = to < 0 ? -LEAST_DIFFERENCE : LEAST_DIFFERENCE;
+        to = LEAST_DIFFERENCE;
       }
       off = Math.max(off, Math.abs(to - differences[k]));
       differences[k] = to;
@@ -438,7 +521,7 @@ final class TubesInMetal implements EmitterStepper {
   public double emissionNow(double reference) {
     double sum = 0;
     for (int k = 0; k < all; k++) {
-      double y = nextMetal[k] + behind[k] - reference;
+      double y = factor[k] * (nextMetal[k] - reference);
       if (y > 0) {
         sum += coefficient * cells.length[k % cells.cells] * y * powers.at(k, y);
       }

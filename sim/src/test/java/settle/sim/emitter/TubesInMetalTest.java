@@ -204,9 +204,10 @@ class TubesInMetalTest {
     assertThat(stepper.stored()).isCloseTo(cold, within(1e-6 * cold));
   }
 
-  @Property(tries = 100)
+  /** At any flow from a trickle on. */
+  @Property(tries = 200)
   void nothingLeavesTheRangeOfWhatActsOnIt(
-      @ForAll @DoubleRange(min = 0, max = 3) double litres,
+      @ForAll @DoubleRange(min = -4, max = 0.5) double flowByTens,
       @ForAll @DoubleRange(min = 5, max = 80) double inlet,
       @ForAll @DoubleRange(min = 5, max = 80) double other,
       @ForAll @DoubleRange(min = 5, max = 30) double reference,
@@ -219,6 +220,7 @@ class TubesInMetalTest {
       shares[i] = i / 100.0;
     }
     double[] found = new double[shares.length];
+    double litres = Math.pow(10, flowByTens);
     for (int i = 0; i < 40; i++) {
       stepper.attempt(h, i % 7 == 0 ? 0 : flow(litres), i % 20 < 10 ? inlet : other, reference);
       stepper.accept();
@@ -229,6 +231,24 @@ class TubesInMetalTest {
       assertThat(stepper.agreed()).isTrue();
       assertThat(stepper.emitted()).isNotNegative();
     }
+  }
+
+  /** From any last answer, at any flow: what rest gives is between nothing and all there is. */
+  @Property(tries = 400)
+  void restIsFoundWhereverItIsLookedFor(
+      @ForAll @DoubleRange(min = -9, max = 1) double flowByTens,
+      @ForAll @DoubleRange(min = 5, max = 90) double inlet,
+      @ForAll @DoubleRange(min = -10, max = 35) double reference,
+      @ForAll @DoubleRange(min = 5, max = 90) double before,
+      @ForAll Tubes.Way way,
+      @ForAll boolean film) {
+    EmitterStepper stepper = stepper(new Tubes(way, BORE, film, 5), 1);
+    stepper.atRest(flow(1), before, REFERENCE);
+    double capacityFlow = flow(Math.pow(10, flowByTens));
+    double heat = stepper.atRest(capacityFlow, inlet, reference);
+    assertThat(heat).isBetween(-1e-6, 1e-6 + Math.max(0, capacityFlow * (inlet - reference)));
+    EmitterStepper fresh = stepper(new Tubes(way, BORE, film, 5), 1);
+    assertThat(fresh.atRest(capacityFlow, inlet, reference)).isCloseTo(heat, within(1e-4));
   }
 
   /** Water colder than the room passes unchanged. */
