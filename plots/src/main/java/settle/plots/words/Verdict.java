@@ -65,25 +65,27 @@ public record Verdict(House house, RunResult result) {
     if (result.keepsUp()) {
       return (one ? "the room keeps up: " : "the rooms keep up: ") + warmth();
     }
-    boolean allWarm = heatedRooms().stream().allMatch(r -> r.warmUp().isPresent());
+    boolean allWarm = allWarm();
     return (one ? "the room does not keep up" : "the rooms do not keep up")
         + (allWarm ? ", although " : ": ")
         + warmth()
         + (allWarm ? coldLater() : "");
   }
 
+  private boolean allWarm() {
+    return heatedRooms().stream().allMatch(r -> r.warmUp().isPresent());
+  }
+
   /** Which room, once warm, does not stay so. */
   private String coldLater() {
-    return heatedRooms().stream()
-        .max(Comparator.comparingDouble(RoomFigures::shortfallOnceWarm))
-        .filter(r -> r.shortfallOnceWarm() > 0)
-        .map(
-            r ->
-                say(
-                    " Later {} falls short of want, by {} in all.",
-                    r.name(),
-                    Quantities.degreeHours(r.shortfallOnceWarm())))
-        .orElse("");
+    List<RoomFigures> falling = fallingShort(Double.MIN_VALUE);
+    return falling.isEmpty()
+        ? ""
+        : say(
+            " Later {} falls short of want by {}{}.",
+            falling.get(0).name(),
+            shortfall(falling.get(0)),
+            andOthers(fallingShort(NOTABLE_SHORTFALL).size() - 1));
   }
 
   private String warmth() {
@@ -204,11 +206,11 @@ public record Verdict(House house, RunResult result) {
   }
 
   private void addHolding(List<String> sentences) {
-    List<RoomFigures> falling =
-        heatedRooms().stream()
-            .filter(r -> r.warmUp().isPresent() && r.shortfallOnceWarm() >= NOTABLE_SHORTFALL)
-            .sorted(Comparator.comparingDouble(RoomFigures::shortfallOnceWarm).reversed())
-            .toList();
+    if (!result.keepsUp() && allWarm()) {
+      // The answer has named the room.
+      return;
+    }
+    List<RoomFigures> falling = fallingShort(NOTABLE_SHORTFALL);
     if (falling.isEmpty()) {
       return;
     }
@@ -222,15 +224,26 @@ public record Verdict(House house, RunResult result) {
               falling.size() > 1 ? ", more than any other room" : ""));
       return;
     }
-    String others = counted(falling.size() - 1, "other room");
     sentences.add(
         say(
             "Once warm, {} falls short again by {}{}.",
             worst.name(),
             shortfall(worst),
-            falling.size() == 1
-                ? ""
-                : ", and so " + (falling.size() == 2 ? "does " : "do ") + others));
+            andOthers(falling.size() - 1)));
+  }
+
+  /** Rooms that were warm and fell short of want by so many degree-hours, the worst first. */
+  private List<RoomFigures> fallingShort(double atLeast) {
+    return heatedRooms().stream()
+        .filter(r -> r.warmUp().isPresent() && r.shortfallOnceWarm() >= atLeast)
+        .sorted(Comparator.comparingDouble(RoomFigures::shortfallOnceWarm).reversed())
+        .toList();
+  }
+
+  private static String andOthers(int rooms) {
+    return rooms <= 0
+        ? ""
+        : ", and so " + (rooms == 1 ? "does " : "do ") + counted(rooms, "other room");
   }
 
   /** Degree-hours once warm; over a run of weeks what that is on an average day, too. */

@@ -60,7 +60,8 @@ class VerdictTest {
             run.notices());
     assertThat(new Verdict(house, later).answer())
         .startsWith("the rooms do not keep up, although every room is warm within")
-        .endsWith("Later " + first.name() + " falls short of want, by 3.2 K h in all.");
+        .endsWith("Later " + first.name() + " falls short of want by 3.2 K h.");
+    assertThat(String.join(" ", new Verdict(house, later).sentences())).containsOnlyOnce("3.2 K h");
   }
 
   private static RoomFigures shortOnceWarm(RoomFigures room, double all, double onceWarm) {

@@ -65,7 +65,7 @@ public sealed interface MakeUp extends Defined {
               "mass at",
               new Choice(words(MassPlace.values(), MakeUp::word)),
               "where the mass of 'mass' sits: class I, E, IE, D or M of ISO 52016-1:2017")
-          .orElse("even (" + PRACTICE + "; it decides as much as how much mass there is)");
+          .orElse("even", PRACTICE + "; it decides as much as how much mass there is");
   Key LAYERS_FROM =
       Key.optional(
               "layers from",
@@ -269,13 +269,7 @@ public sealed interface MakeUp extends Defined {
         return new ByUValue(described, uValue, Optional.of(leaf), Optional.empty(), isSuspended(s));
       }
       if (s.has(MASS)) {
-        if (!s.has(MASS_AT)) {
-          s.note(MASS_AT, word(MassPlace.EVEN));
-        }
-        MassPlace at =
-            s.has(MASS_AT)
-                ? named(MassPlace.values(), MakeUp::word, s.choice(MASS_AT))
-                : MassPlace.EVEN;
+        MassPlace at = named(MassPlace.values(), MakeUp::word, s.choice(MASS_AT));
         Mass mass = new Mass(named(MassClass.values(), MakeUp::word, s.choice(MASS)), at);
         return new ByUValue(described, uValue, Optional.empty(), Optional.of(mass), isSuspended(s));
       }

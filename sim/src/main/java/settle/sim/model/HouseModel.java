@@ -189,7 +189,7 @@ public final class HouseModel {
   }
 
   /**
-   * The same house with other lockshields and another pump; the fabric is shared.
+   * Sets this house with other lockshields and another pump; the fabric is shared.
    *
    * @param arrangement the arrangement with its lockshields elsewhere
    * @param pump the pump as it is set

@@ -119,7 +119,7 @@ public final class Trace {
   }
 
   /**
-   * The same run at equal intervals: states are interpolated, step means averaged over each
+   * Takes this run at equal intervals: states are interpolated, step means averaged over each
    * interval (times without a value left out).
    *
    * @param interval [s], > 0

@@ -38,7 +38,7 @@ public record RunResult(
     int stepsUnagreed,
     List<Notice> notices) {
 
-  /** The same with other notices. */
+  /** This run with other notices. */
   public RunResult with(List<Notice> other) {
     return new RunResult(
         arrangement,

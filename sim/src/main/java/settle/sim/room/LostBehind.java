@@ -85,17 +85,21 @@ public record LostBehind(
     return heat > leastHeat ? 1 - lost / heat / exponent : 1 - share;
   }
 
-  /** Heat of which the room has so much [W]. */
+  /**
+   * Heat of which the room has so much [W].
+   *
+   * @throws ArithmeticException if none is found
+   */
   public double heatFor(double kept) {
     double heat = kept;
     for (int round = 0; round < MOST_ROUNDS; round++) {
       double step = (kept - kept(heat)) / keptPerHeat(heat);
       heat += step;
       if (Math.abs(step) <= 1e-12 * Math.abs(heat)) {
-        break;
+        return heat;
       }
     }
-    return heat;
+    throw new ArithmeticException("no heat found of which " + kept + " W are kept: " + this);
   }
 
   /** Newton's steps on a slope between a half and one; five do. */
