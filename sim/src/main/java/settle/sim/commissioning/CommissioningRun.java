@@ -1,6 +1,7 @@
 package settle.sim.commissioning;
 
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
 import settle.sim.control.Control;
@@ -133,7 +134,7 @@ public final class CommissioningRun {
     return point.time() + LOOK * (i / (SAMPLES - 1.0) - 0.5);
   }
 
-  private static int samplesWithin(TreeSet<Double> instants, Point point) {
+  private static int samplesWithin(NavigableSet<Double> instants, Point point) {
     return instants.subSet(sample(point, 0), true, sample(point, SAMPLES - 1), true).size();
   }
 
