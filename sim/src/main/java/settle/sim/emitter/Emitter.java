@@ -129,4 +129,14 @@ public interface Emitter {
    * @param factor by which its output is multiplied [-], > 0
    */
   Emitter withOutputTimes(double factor);
+
+  /**
+   * This emitter with air left in it. In one that stands in one place the top stays cold, and gives
+   * nothing.
+   *
+   * @param share of its length or height [-], below 1
+   */
+  default Emitter withAir(double share) {
+    return withOutputTimes(1 - share);
+  }
 }

@@ -249,12 +249,22 @@ public record PerimeterEmitter(
     return withOutputPerMetre(ratedOutputPerMetre * factor);
   }
 
+  /** Air gathers from the far end on; there the water hardly warms the metal any more. */
+  @Override
+  public PerimeterEmitter withAir(double share) {
+    return with(runLength, ratedOutputPerMetre, second.length, tubes.withAir(share));
+  }
+
   /** One of two runs by itself. */
   private PerimeterEmitter run(double length) {
     return with(length, ratedOutputPerMetre, 0);
   }
 
   private PerimeterEmitter with(double length, double perMetre, double shorter) {
+    return with(length, perMetre, shorter, tubes);
+  }
+
+  private PerimeterEmitter with(double length, double perMetre, double shorter, Tubes leading) {
     return new PerimeterEmitter(
         name,
         length,
@@ -265,7 +275,7 @@ public record PerimeterEmitter(
         radiantFraction,
         backFraction,
         fixedTo,
-        tubes,
+        leading,
         new Second(shorter, second.fittings),
         face);
   }

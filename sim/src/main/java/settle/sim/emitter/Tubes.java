@@ -3,6 +3,7 @@ package settle.sim.emitter;
 import java.util.Arrays;
 import java.util.Optional;
 import settle.sim.hydraulics.Pipe;
+import settle.sim.units.Range;
 import settle.sim.water.Water;
 
 /**
@@ -12,8 +13,10 @@ import settle.sim.water.Water;
  * @param bore inside diameter of a tube [m]; 0 where it is not known
  * @param film whether water and metal differ by the film between them
  * @param web G_w, what joins the halves of the metal about the two tubes [W/(m K)]
+ * @param air over what share of the run, from its far end, air stands in the tubes and water runs
+ *     along their bottom [-]
  */
-public record Tubes(Way way, double bore, boolean film, double web) {
+public record Tubes(Way way, double bore, boolean film, double web, double air) {
 
   /** How the water goes. */
   public enum Way {
@@ -37,6 +40,12 @@ public record Tubes(Way way, double bore, boolean film, double web) {
   /** One way, of one temperature with the metal. */
   public static final Tubes PLAIN = new Tubes(Way.ONE_WAY, 0, false, 0);
 
+  /**
+   * How many times as much friction water meets where it runs along the bottom of a tube, under air
+   * [-]: some half of the cross-section, less of the hydraulic diameter; assumed, no source.
+   */
+  private static final double NARROWED = 8;
+
   /** Cells of a leg that the water goes and comes along. */
   private static final int CELLS = 18;
 
@@ -59,6 +68,26 @@ public record Tubes(Way way, double bore, boolean film, double web) {
     if (way == Way.OUT_AND_BACK && !(web >= 0)) {
       throw new IllegalArgumentException("web between two tubes " + web + " W/(m K)");
     }
+    Range.within("air in the tubes", air, 0, 1, "1");
+  }
+
+  /** Tubes full of water. */
+  public Tubes(Way way, double bore, boolean film, double web) {
+    this(way, bore, film, web, 0);
+  }
+
+  /**
+   * These tubes with air left in them.
+   *
+   * @param share over what share of the run, from its far end [-]
+   */
+  public Tubes withAir(double share) {
+    return new Tubes(way, bore, film, web, share);
+  }
+
+  /** Length of tube that takes as much pressure as a run [m]. */
+  private double friction(double run) {
+    return way.legs * run * (1 + air * (NARROWED - 1));
   }
 
   /**
@@ -70,7 +99,7 @@ public record Tubes(Way way, double bore, boolean film, double web) {
     return bore > 0
         ? Optional.of(
             Pipe.withoutDelay(
-                "tubes", bore, DRAWN, way.legs * run, way == Way.OUT_AND_BACK ? FAR_END : 0))
+                "tubes", bore, DRAWN, friction(run), way == Way.OUT_AND_BACK ? FAR_END : 0))
         : Optional.empty();
   }
 
@@ -81,7 +110,7 @@ public record Tubes(Way way, double bore, boolean film, double web) {
    * @param fittings sum of the loss coefficients of what joins it, its far end counted [-]
    */
   Pipe joined(double run, double fittings) {
-    return Pipe.withoutDelay("tubes", bore, DRAWN, way.legs * run, fittings);
+    return Pipe.withoutDelay("tubes", bore, DRAWN, friction(run), fittings);
   }
 
   /**
@@ -95,7 +124,7 @@ public record Tubes(Way way, double bore, boolean film, double web) {
 
   /** Whether all there is to know is that water runs along, as warm as its metal. */
   boolean plain() {
-    return way == Way.ONE_WAY && !film;
+    return way == Way.ONE_WAY && !film && air == 0;
   }
 
   /**
@@ -130,12 +159,15 @@ public record Tubes(Way way, double bore, boolean film, double web) {
       lengths[i] *= run / all;
     }
     TubeCells cells = new TubeCells(legs, lengths, waterPerMetre / legs, metalPerMetre / legs, web);
-    return new TubesInMetal(
-        cells,
-        film ? new TubeFilm(bore) : null,
-        Water.SPECIFIC_HEAT,
-        exponent,
-        ratedOutput,
-        startTemperature);
+    TubesInMetal stepper =
+        new TubesInMetal(
+            cells,
+            film ? new TubeFilm(bore) : null,
+            Water.SPECIFIC_HEAT,
+            exponent,
+            ratedOutput,
+            startTemperature);
+    stepper.leaveAir(air);
+    return stepper;
   }
 }

@@ -59,6 +59,15 @@ final class TubesInMetal implements EmitterStepper {
   /** Heat brought by water below which it gives all of it [W]. */
   private static final double TRICKLE = 1e-5;
 
+  /**
+   * Share of its film that is left where water runs along the bottom of a tube full of air [-];
+   * assumed, no source.
+   */
+  private static final double UNDER_AIR = 0.05;
+
+  /** Film of water that otherwise has the temperature of its metal, in a full tube [W/(m K)]. */
+  private static final double USUAL_FILM = 10;
+
   /** By how much more flow the slope with it is asked [-]. */
   private static final double MORE_FLOW = 1e-4;
 
@@ -69,6 +78,9 @@ final class TubesInMetal implements EmitterStepper {
   private final double exponent;
   private double coefficient;
   private final int all;
+
+  /** What share of each cell's film air leaves [-]. */
+  private final double[] wetted;
 
   // State: means of water and metal of each cell
   private double[] content;
@@ -144,6 +156,7 @@ final class TubesInMetal implements EmitterStepper {
     this.specificHeat = specificHeat;
     this.exponent = exponent;
     all = cells.legs * cells.cells;
+    wetted = new double[all];
     water = new double[all];
     metal = new double[all];
     nextWater = new double[all];
@@ -167,6 +180,7 @@ final class TubesInMetal implements EmitterStepper {
     restDifference = new double[all];
     powers = new CellPowers(exponent, all);
     restPowers = new CellPowers(exponent, all);
+    Arrays.fill(wetted, 1);
     Arrays.fill(water, startTemperature);
     Arrays.fill(content, startTemperature);
     Arrays.fill(metal, startTemperature);
@@ -202,6 +216,23 @@ final class TubesInMetal implements EmitterStepper {
             + " W at 75/65/20: the film of water in its tubes lets no more than "
             + Math.round(restOutput(flow, inlet))
             + " W through");
+  }
+
+  /**
+   * Leaves air in the tubes.
+   *
+   * @param share of the run that it takes, from the far end [-]
+   */
+  void leaveAir(double share) {
+    double from = (1 - share) * cells.legLength();
+    double at = 0;
+    for (int i = 0; i < cells.cells; i++) {
+      double dry = Math.min(Math.max((at + cells.length[i] - from) / cells.length[i], 0), 1);
+      at += cells.length[i];
+      for (int leg = 0; leg < cells.legs; leg++) {
+        wetted[leg * cells.cells + i] = 1 - dry * (1 - UNDER_AIR);
+      }
+    }
   }
 
   /** K' of one leg [W/(m K^n)]. */
@@ -295,7 +326,9 @@ final class TubesInMetal implements EmitterStepper {
   /** Finds film and web at a flow from how warm the water is and how it differs from the metal. */
   private void conduct(double capacityFlow, double[] waterAt, double[] differenceAt) {
     if (film == null) {
-      Arrays.fill(perMetre, IN_CONTACT);
+      for (int k = 0; k < all; k++) {
+        perMetre[k] = wetted[k] == 1 ? IN_CONTACT : USUAL_FILM * wetted[k];
+      }
       cells.conduct(capacityFlow, perMetre);
       return;
     }
@@ -309,7 +342,7 @@ final class TubesInMetal implements EmitterStepper {
       }
       film.flow(capacityFlow / specificHeat, mean / whole);
       for (int k = leg * n; k < (leg + 1) * n; k++) {
-        perMetre[k] = film.conductance(waterAt[k], differenceAt[k]);
+        perMetre[k] = wetted[k] * film.conductance(waterAt[k], differenceAt[k]);
         growth[k] = film.growth();
       }
     }

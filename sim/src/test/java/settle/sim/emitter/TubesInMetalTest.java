@@ -113,6 +113,41 @@ class TubesInMetalTest {
     assertThat(stepper.face(1)).isLessThan(farAndReturn(stepper)[0] - 1);
   }
 
+  /**
+   * Air over a share of the run, where a twentieth of the film is left: there the face is colder,
+   * all of it gives less, and what is full of water gives what it gave.
+   */
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void whereAirStandsTheFaceStaysCold(boolean film) {
+    Tubes tubes = new Tubes(Tubes.Way.OUT_AND_BACK, BORE, film, 5);
+    EmitterStepper full = stepper(tubes, 1);
+    EmitterStepper airy = stepper(tubes.withAir(0.4), 1);
+    run(full, 4 * 3600, 20, flow(1));
+    run(airy, 4 * 3600, 20, flow(1));
+    assertThat(airy.face(1)).isLessThan(full.face(1) - 5);
+    // Water comes back warmer past what is full.
+    assertThat(airy.face(0.1)).isBetween(full.face(0.1), full.face(0.1) + 2);
+    assertThat(airy.emitted()).isBetween(0.6 * full.emitted(), 0.92 * full.emitted());
+    assertThat(airy.meanReturn()).isGreaterThan(full.meanReturn());
+    assertThat(stepper(tubes.withAir(0), 1).atRest(flow(1), INLET, REFERENCE))
+        .isEqualTo(stepper(tubes, 1).atRest(flow(1), INLET, REFERENCE));
+  }
+
+  /**
+   * Where g is 10 W/(m K) over 20, the metal has the excess y at which K' y^n = 0.5 (water - y).
+   */
+  @Test
+  void fullOfAirItGivesWhatItsFilmLetsPass() {
+    TubesInMetal stepper =
+        (TubesInMetal) stepper(new Tubes(Tubes.Way.ONE_WAY, BORE, false, 0).withAir(1), 1);
+    run(stepper, 4 * 3600, 20, flow(20));
+    double excess = stepper.face(0.5) - REFERENCE;
+    double water = (INLET + stepper.meanReturn()) / 2 - REFERENCE;
+    assertThat(stepper.coefficient() * Math.pow(excess, N))
+        .isCloseTo(0.5 * (water - excess), within(0.1));
+  }
+
   /** Far end and return are within 3 K of rest after some six and seven, 16 and 16 minutes. */
   @ParameterizedTest
   @CsvSource({"1, 49.18, 47.22, 5.4, 6.8", "0.3, 37.15, 39.29, 16.4, 15.9"})
