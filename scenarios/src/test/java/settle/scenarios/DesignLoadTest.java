@@ -52,7 +52,7 @@ class DesignLoadTest {
   @Test
   void bridgesAreFiveHundredthsAndTheirEffectIsTold() throws Exception {
     Scenario scenario = ScenarioFiles.read(EXAMPLE);
-    assertThat(scenario.house().rooms().get(0).thermalBridges())
+    assertThat(scenario.house().rooms().get(0).directLoss().conductance())
         .isCloseTo(0.05 * 10.8, within(1e-9));
     assertThat(scenario.defaultsUsed())
         .anySatisfy(

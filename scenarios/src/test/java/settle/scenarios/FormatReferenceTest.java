@@ -110,6 +110,8 @@ class FormatReferenceTest {
               .map(u -> u.symbol().isEmpty() ? "no unit" : u.symbol())
               .collect(Collectors.joining(", "));
       return quantity.dimension().article().replaceFirst("^an? ", "") + " (" + units + ")";
+    } else if (form instanceof Form.EitherQuantity either) {
+      return value(either.usual()) + "; or " + value(either.other());
     } else if (form instanceof Form.Words) {
       return "words";
     } else if (form instanceof Form.Choice choice) {

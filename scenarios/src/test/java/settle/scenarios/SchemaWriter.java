@@ -102,6 +102,10 @@ final class SchemaWriter {
   private ObjectNode form(Form form) {
     if (form instanceof Form.Quantity quantity) {
       return quantity(quantity);
+    } else if (form instanceof Form.EitherQuantity either) {
+      ObjectNode node = json.createObjectNode();
+      node.putArray("anyOf").add(form(either.usual())).add(form(either.other()));
+      return node;
     } else if (form instanceof Form.Words) {
       return text(".*\\S.*");
     } else if (form instanceof Form.Choice choice) {

@@ -90,8 +90,16 @@ public final class Inputs {
         + " m³"
         + ", air change "
         + Dimension.AIR_CHANGE.show(room.airChangesPerHour())
+        + heatLoss(room)
         + ", want "
         + want(room.want());
+  }
+
+  private static String heatLoss(Room room) {
+    double whole = room.directLoss().conductance() + room.ventilationConductance();
+    return room.directLoss().whole()
+        ? ", heat loss " + Dimension.CONDUCTANCE.show(whole) + " with it"
+        : "";
   }
 
   private static String want(Timetable want) {

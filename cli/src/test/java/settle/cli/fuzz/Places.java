@@ -66,6 +66,8 @@ final class Places {
       }
     } else if (form instanceof Form.Either either) {
       walk(part, part.kind == Tree.Kind.KEYS ? either.keys() : either.plain());
+    } else if (form instanceof Form.EitherQuantity either && part.kind == Tree.Kind.TEXT) {
+      walk(part, part.text.contains("/") ? either.other() : either.usual());
     } else if (part.kind == Tree.Kind.TEXT) {
       values.add(new Place(part, form));
     }
@@ -75,6 +77,8 @@ final class Places {
   static Tree sound(Form form, Tree scenario, Random random) {
     if (form instanceof Form.Quantity q) {
       return Tree.text(quantity(q, random));
+    } else if (form instanceof Form.EitherQuantity either) {
+      return sound(random.nextBoolean() ? either.usual() : either.other(), scenario, random);
     } else if (form instanceof Form.YesNo) {
       return Tree.text(random.nextBoolean() ? "yes" : "no");
     } else if (form instanceof Form.Choice choice) {

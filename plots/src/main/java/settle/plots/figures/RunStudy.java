@@ -45,10 +45,11 @@ public record RunStudy(
   }
 
   /** What the trade argues about and no run reckons. */
-  private static final List<String> NOT_RECKONED =
-      List.of(
-          Answer.notReckoned()
-              + " What they come to in design weather is in the comfort of verdict.");
+  private List<String> notReckoned() {
+    return List.of(
+        Answer.notReckoned() + " What they come to in design weather is in the comfort of verdict.",
+        Answer.notKnown(house));
+  }
 
   /** The whole answer. */
   public Study study() {
@@ -74,7 +75,7 @@ public record RunStudy(
             .table(figures.heats())
             .table(figures.plants())
             .tables(figures.cycling().stream().toList())
-            .notes(Stream.concat(comparison.water().stream(), NOT_RECKONED.stream()).toList()));
+            .notes(Stream.concat(comparison.water().stream(), notReckoned().stream()).toList()));
     if (comparison.heads().isPresent()) {
       sections.add(
           Section.full("Balance of the water")

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import settle.plots.figures.Section.Extent;
 import settle.plots.figures.Section.Look;
+import settle.plots.words.Answer;
 import settle.plots.words.Quantities;
 import settle.plots.words.SizeWords;
 import settle.plots.words.Unit;
@@ -67,7 +68,7 @@ public record SizeStudy(
     }
     sections.add(
         Section.of(Extent.SHORT, Look.PLAIN, "")
-            .notes(SizeWords.ABOUT, SizeWords.MARKED, words.pipes())
+            .notes(SizeWords.ABOUT, SizeWords.MARKED, words.pipes(), Answer.notKnown(house))
             .charts("metres"));
     if (!laid.isEmpty()) {
       sections.add(

@@ -46,6 +46,7 @@ public record VerdictStudy(
                 Answer.heldMeans(house),
                 Answer.notRun(),
                 Answer.notReckoned(),
+                Answer.notKnown(house),
                 written.orElse("")));
     sections.add(Section.otherCharts());
     sections.add(Section.beware(doubts));

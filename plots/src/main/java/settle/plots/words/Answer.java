@@ -14,6 +14,7 @@ import settle.sim.atrest.RestStatus;
 import settle.sim.house.House;
 import settle.sim.measure.Measure;
 import settle.sim.notice.Notice;
+import settle.sim.room.Room;
 import settle.sim.study.BesideWindow;
 import settle.sim.study.ComfortAtRest;
 import settle.sim.study.Holding;
@@ -453,6 +454,18 @@ public record Answer(House house, Verdict verdict) {
   /** What the trade argues about and is reckoned nowhere. */
   public static String notReckoned() {
     return "Not reckoned: air warmer under the ceiling than at the floor; furniture and curtains in front of emitters, but for what the key 'covered' says. Draught and the cold side by a window move no temperature.";
+  }
+
+  /** What a heat loss leaves open about the rooms of which nothing else is known; else empty. */
+  public static String notKnown(House house) {
+    List<String> rooms =
+        house.rooms().stream().filter(r -> r.directLoss().whole()).map(Room::name).toList();
+    if (rooms.isEmpty()) {
+      return "";
+    }
+    return say(
+        "Known by heat loss alone, and so not answered: in {} the sun, draught and cold beside windows, and what emitters lose through the walls behind them; warm-up follows the class of mass.",
+        rooms.size() == house.rooms().size() ? "every room" : String.join(", ", rooms));
   }
 
   /** What is meant by a season, for a note beside the figures. */

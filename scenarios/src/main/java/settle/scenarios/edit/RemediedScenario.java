@@ -25,6 +25,7 @@ import settle.sim.house.House;
 import settle.sim.hydraulics.Bypass;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.measure.Measure;
+import settle.sim.room.Room;
 import settle.sim.source.Buffer;
 
 /**
@@ -83,9 +84,7 @@ public final class RemediedScenario {
       case FLOW_TEMPERATURE -> editor.flowTemperature(measure.to());
       case PUMP ->
           editor.put(at(ScenarioFormat.DISTRIBUTION), DistributionKeys.PUMP_HEAD, measure.to());
-      case AIR_CHANGE ->
-          editor.put(
-              further(at(ScenarioFormat.ROOMS), measure.room()), RoomKeys.AIR_CHANGE, measure.to());
+      case AIR_CHANGE -> airChange(measure.room(), measure.to());
       case BYPASS -> house.distribution().bypass().ifPresent(this::bypass);
       case BUFFER -> house.buffer().ifPresent(this::buffer);
       case PROFILE, LENGTH, RADIATOR -> emitters(before);
@@ -193,6 +192,17 @@ public final class RemediedScenario {
   }
 
   // Rooms
+
+  /** A heat loss that is known as one figure contains the air change, so it falls with it. */
+  private void airChange(String name, double to) {
+    List<Object> place = further(at(ScenarioFormat.ROOMS), name);
+    editor.put(place, RoomKeys.AIR_CHANGE, to);
+    Room room = house.rooms().get(house.roomIndex(name));
+    if (room.directLoss().whole()) {
+      double loss = room.directLoss().conductance() + room.ventilationConductance();
+      editor.put(place, RoomKeys.HEAT_LOSS, Typed.text(Dimension.CONDUCTANCE, loss));
+    }
+  }
 
   /** One cut to another length stays what it is; any other is described anew. */
   private void emitters(House before) {

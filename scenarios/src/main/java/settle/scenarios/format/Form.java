@@ -45,6 +45,14 @@ public sealed interface Form {
     }
   }
 
+  /**
+   * A number whose unit says which of two things it measures.
+   *
+   * @param usual the usual one
+   * @param other the other, with units of its own
+   */
+  record EitherQuantity(Quantity usual, Quantity other) implements Form {}
+
   /** Yes or no; true and false are understood. */
   record YesNo() implements Form {
 

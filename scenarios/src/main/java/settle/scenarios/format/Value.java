@@ -126,6 +126,31 @@ public final class Value {
     }
   }
 
+  /** Whether its unit is one of the second kind. */
+  public boolean isOther(Form.EitherQuantity form) {
+    try {
+      form.other().dimension().parse(text(""));
+      return true;
+    } catch (QuantityException e) {
+      return false;
+    }
+  }
+
+  /** Number in SI of the kind that {@link #isOther} tells, within its limits. */
+  public double number(Form.EitherQuantity form) {
+    Form.Quantity other = form.other();
+    if (isOther(form)) {
+      return number(other);
+    }
+    try {
+      form.usual().dimension().parse(text(form.usual().dimension().expected()));
+    } catch (QuantityException e) {
+      problem(e.getMessage() + ", or " + other.dimension().expected());
+      return standIn(form.usual());
+    }
+    return number(form.usual());
+  }
+
   /** Text on one line. */
   public String words() {
     try {

@@ -332,7 +332,13 @@ final class ArrangementsReader {
         keys.numberIfWritten(insulation);
         own.value(share)
             .or(() -> own.value(insulation))
-            .ifPresent(v -> v.warn("has no effect: no wall to outdoors is behind it"));
+            .ifPresent(
+                v ->
+                    v.warn(
+                        room.isKnownByHeatLoss()
+                            ? "has no effect: of a room known by its 'heat loss' no wall to"
+                                + " outdoors is known"
+                            : "has no effect: no wall to outdoors is behind it"));
         return 0;
       }
       Section section = keys.with(share, insulation);

@@ -2,11 +2,13 @@ package settle.scenarios.room;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import settle.scenarios.format.Section;
 import settle.sim.control.Timetable;
 import settle.sim.fabric.Facing;
 import settle.sim.fabric.Surface;
 import settle.sim.fabric.Window;
+import settle.sim.room.DirectLoss;
 import settle.sim.room.Room;
 
 /**
@@ -30,6 +32,10 @@ public final class RoomDraft {
   final WallFeet feet;
 
   public final double want;
+
+  /** Its heat loss, where that is known instead of surfaces. */
+  final Optional<KnownLoss> loss;
+
   final double airChange;
   final double furnishing;
   public final Timetable wantOverTime;
@@ -59,7 +65,7 @@ public final class RoomDraft {
       double longestWall,
       WallFeet feet,
       double want,
-      double airChange,
+      Optional<KnownLoss> loss,
       double furnishing,
       Timetable wantOverTime,
       Programmes.Gains gains) {
@@ -71,7 +77,8 @@ public final class RoomDraft {
     this.longestWall = longestWall;
     this.feet = feet;
     this.want = want;
-    this.airChange = airChange;
+    this.loss = loss;
+    airChange = loss.map(KnownLoss::airChange).orElseGet(() -> section.number(RoomKeys.AIR_CHANGE));
     this.furnishing = furnishing;
     this.wantOverTime = wantOverTime;
     this.gains = gains;
@@ -80,6 +87,11 @@ public final class RoomDraft {
   /** Whole area that faces so [m2]. */
   double area(Facing facing) {
     return facing == Facing.WALL ? perimeter * height : floorArea;
+  }
+
+  /** Area of walls, floor and ceiling together [m2]. */
+  double area() {
+    return perimeter * height + 2 * floorArea;
   }
 
   void cover(Facing facing, double area) {
@@ -93,6 +105,11 @@ public final class RoomDraft {
   /** Whether it is meant to be heated: unless it says that it is not. */
   public boolean heated() {
     return !section.has(RoomKeys.HEATED) || section.yesNo(RoomKeys.HEATED);
+  }
+
+  /** Whether its heat loss is known instead of its surfaces. */
+  public boolean isKnownByHeatLoss() {
+    return loss.isPresent();
   }
 
   /** Whether its setback is warmer than its want, which is doubted elsewhere. */
@@ -137,7 +154,8 @@ public final class RoomDraft {
         furnishing,
         surfaces,
         windows,
-        thermalBridges,
+        loss.map(l -> DirectLoss.ofWholeRoom(l.fabric()))
+            .orElseGet(() -> DirectLoss.bridges(thermalBridges)),
         wantOverTime,
         gains.convective(),
         gains.radiant());

@@ -6,7 +6,9 @@ import settle.scenarios.fabric.Glazing;
 import settle.scenarios.fabric.MakeUp;
 import settle.scenarios.format.Form.Area;
 import settle.scenarios.format.Form.Beyond;
+import settle.scenarios.format.Form.Choice;
 import settle.scenarios.format.Form.Either;
+import settle.scenarios.format.Form.EitherQuantity;
 import settle.scenarios.format.Form.Keys;
 import settle.scenarios.format.Form.Named;
 import settle.scenarios.format.Form.Quantity;
@@ -205,8 +207,27 @@ public final class RoomKeys {
               "air change",
               Forms.of(Dimension.AIR_CHANGE, 0, 100, "sealed to all windows open in a gale")
                   .usually(0.1, 4),
-              "outdoor air let in, in room volumes")
+              "outdoor air let in, in room volumes; part of 'heat loss' where that is written")
           .orElse("0.5 /h", "habitable rooms, EN 12831:2003 Table D.6, from memory");
+  public static final Key HEAT_LOSS =
+      Key.optional(
+              "heat loss",
+              new EitherQuantity(
+                  Forms.of(Dimension.POWER, 0, 100_000, "from an inner cupboard to a hall")
+                      .usually(20, 10_000),
+                  Forms.of(Dimension.CONDUCTANCE, 0, 5000, "from an inner cupboard to a hall")
+                      .usually(1, 400)),
+              "all that leaves the room by fabric and ventilation, instead of surfaces: at the"
+                  + " design outdoor temperature and the room's want, or per kelvin")
+          .orElse("by its surfaces and air change");
+  public static final Key MASS =
+      Key.optional(
+              "mass",
+              new Choice(KnownLoss.MASSES),
+              "mass class of a room known by its heat loss, ISO 13790:2008 Table 12, from memory")
+          .orElse(
+              "medium",
+              "some brick or block, " + PRACTICE + "; it decides warm-up by a factor of two");
   public static final Key FURNISHING =
       Key.optional(
               "furnishing multiplier",
@@ -247,6 +268,8 @@ public final class RoomKeys {
               EXCLUDED,
               HEATED,
               WANT,
+              HEAT_LOSS,
+              MASS,
               AIR_CHANGE,
               FURNISHING,
               SURFACES,

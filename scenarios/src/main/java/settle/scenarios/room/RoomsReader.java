@@ -25,6 +25,7 @@ import settle.scenarios.quantity.Dimension;
 import settle.scenarios.weather.SiteSection;
 import settle.sim.fabric.Behind;
 import settle.sim.fabric.Boundary;
+import settle.sim.fabric.Construction;
 import settle.sim.fabric.Facing;
 import settle.sim.fabric.FromUValue;
 import settle.sim.fabric.Leaf;
@@ -156,7 +157,7 @@ public final class RoomsReader {
         longest,
         feet,
         want,
-        s.number(RoomKeys.AIR_CHANGE),
+        KnownLoss.read(s, want, site.designOutdoor(), floorArea * height),
         s.number(RoomKeys.FURNISHING),
         programmes.want(s, want),
         Programmes.gains(s));
@@ -187,6 +188,9 @@ public final class RoomsReader {
       beyond.problem("found the room itself, expected what lies behind the " + part.name());
     } else if (roomNames.contains(what)) {
       toRooms.add(new ToRoom(room, s, facing, beyond, what));
+    } else if (room.loss.isPresent() && !what.equals(Form.Beyond.ADIABATIC)) {
+      beyond.problem(
+          "is in 'heat loss' already; with that, surfaces lead to other rooms or are adiabatic");
     } else {
       surfaceTo(beyond, what, room, s, facing);
     }
@@ -509,16 +513,7 @@ public final class RoomsReader {
       double whole = room.area(facing);
       double rest = whole - room.covered(facing);
       if (rest > WORTH_A_SURFACE) {
-        MakeUp.Layered makeUp =
-            (MakeUp.Layered)
-                known.of(MakeUp.SECTION).get(facing == Facing.WALL ? INNER_WALL : INNER_FLOOR);
-        String what =
-            facing == Facing.WALL ? "inner walls" : facing == Facing.FLOOR ? "floor" : "ceiling";
-        room.surfaces.add(
-            new Surface(
-                room.freeName(what), facing, rest, makeUp.half(facing), new Boundary.Adiabatic()));
-        room.section.noteDefault(
-            what, Dimension.AREA.show(rest) + " of " + makeUp.described().name(), AS_WARM);
+        closeWith(room, facing, rest);
       } else if (room.covered(facing) > whole * ROUNDING) {
         String what =
             facing == Facing.WALL ? "walls" : facing == Facing.FLOOR ? "floors" : "ceilings";
@@ -531,6 +526,27 @@ public final class RoomsReader {
                 + Dimension.AREA.show(whole));
       }
     }
+  }
+
+  /**
+   * Closes a room with what is as warm behind, or with the mass that is all that is known of it.
+   */
+  private void closeWith(RoomDraft room, Facing facing, double area) {
+    String what =
+        facing == Facing.WALL ? "inner walls" : facing == Facing.FLOOR ? "floor" : "ceiling";
+    Construction inside;
+    if (room.loss.isPresent()) {
+      inside = room.loss.get().mass().spread("mass of the room", room.floorArea, room.area());
+    } else {
+      MakeUp.Layered makeUp =
+          (MakeUp.Layered)
+              known.of(MakeUp.SECTION).get(facing == Facing.WALL ? INNER_WALL : INNER_FLOOR);
+      inside = makeUp.half(facing);
+      room.section.noteDefault(
+          what, Dimension.AREA.show(area) + " of " + makeUp.described().name(), AS_WARM);
+    }
+    room.surfaces.add(
+        new Surface(room.freeName(what), facing, area, inside, new Boundary.Adiabatic()));
   }
 
   /** The rooms with their surfaces. */

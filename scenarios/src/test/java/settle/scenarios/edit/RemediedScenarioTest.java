@@ -192,4 +192,24 @@ class RemediedScenarioTest {
         .isCloseTo(450, within(1e-9));
     assertThat(back.source().maximumPower(0, 0)).isCloseTo(1200, within(1e-9));
   }
+
+  /** The heat loss contains the air change: less of one is less of the other. */
+  @Test
+  void aTighterRoomKnownByItsHeatLossLosesLess() throws Exception {
+    String text =
+        """
+        rooms:
+          lounge: {size: 5 x 4 x 2.5 m, heat loss: 1450 W, air change: 1.2 /h}
+        arrangements: {one: {rooms: {lounge: {emitter: skirting 140, length: 8 m}}}}
+        source: {fixed flow: 45 °C}
+        """;
+    House tight = roundTrip(text, "one", new LessAirChange("lounge", 1.2, 0.5));
+    assertThat(tight.rooms().get(0).airChangesPerHour()).isEqualTo(0.5);
+    double whole = 1450 / 24.0;
+    double less = 0.7 * 1224 * 50 / 3600;
+    assertThat(
+            tight.rooms().get(0).directLoss().conductance()
+                + tight.rooms().get(0).ventilationConductance())
+        .isCloseTo(whole - less, within(1e-9));
+  }
 }

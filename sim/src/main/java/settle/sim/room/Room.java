@@ -4,7 +4,6 @@ import java.util.List;
 import settle.sim.control.Timetable;
 import settle.sim.fabric.Surface;
 import settle.sim.fabric.Window;
-import settle.sim.units.Range;
 
 /**
  * A heated (or unheated) room.
@@ -19,7 +18,7 @@ import settle.sim.units.Range;
  *     together [-]
  * @param surfaces opaque surfaces, partitions to other rooms not included
  * @param windows glazing
- * @param thermalBridges conductance to outdoors beside surfaces and windows [W/K]
+ * @param directLoss what it loses to outdoors beside surfaces and windows
  * @param want want-temperature over time, operative [°C]
  * @param convectiveGain heat given to the air by people and things [W]
  * @param radiantGain heat given to the surfaces by people and things [W]
@@ -33,7 +32,7 @@ public record Room(
     double furnishingMultiplier,
     List<Surface> surfaces,
     List<Window> windows,
-    double thermalBridges,
+    DirectLoss directLoss,
     Timetable want,
     Timetable convectiveGain,
     Timetable radiantGain) {
@@ -55,10 +54,11 @@ public record Room(
       throw new IllegalArgumentException(
           "room '" + name + "': air changes " + airChangesPerHour + " /h must be >= 0");
     }
-    Range.notNegative("thermal bridges of room '" + name + "'", thermalBridges, "W/K");
   }
 
-  /** A room without thermal bridges whose walls have nothing at their foot. */
+  /**
+   * A room that loses nothing beside surfaces and windows, whose walls have nothing at their foot.
+   */
   public Room(
       String name,
       double floorArea,
@@ -80,7 +80,7 @@ public record Room(
         furnishingMultiplier,
         surfaces,
         windows,
-        0,
+        DirectLoss.NONE,
         want,
         convectiveGain,
         radiantGain);
@@ -96,7 +96,7 @@ public record Room(
     return volume == other.volume
         && airChangesPerHour == other.airChangesPerHour
         && furnishingMultiplier == other.furnishingMultiplier
-        && thermalBridges == other.thermalBridges
+        && directLoss.equals(other.directLoss)
         && surfaces.equals(other.surfaces)
         && windows.equals(other.windows);
   }
@@ -108,10 +108,19 @@ public record Room(
     return copy.room();
   }
 
-  /** This room with other thermal bridges [W/K]. */
-  public Room withThermalBridges(double other) {
+  /** This room losing otherwise beside surfaces and windows. */
+  public Room withDirectLoss(DirectLoss other) {
     Copy copy = new Copy(this);
-    copy.thermalBridges = other;
+    copy.directLoss = other;
+    return copy.room();
+  }
+
+  /** This room with so many times the U-value of all that parts it from outdoors. */
+  public Room withUValuesTimes(double factor) {
+    Copy copy = new Copy(this);
+    copy.surfaces = surfaces.stream().map(s -> s.withUValueTimes(factor)).toList();
+    copy.windows = windows.stream().map(w -> w.withUValueTimes(factor)).toList();
+    copy.directLoss = directLoss.times(factor);
     return copy.room();
   }
 
@@ -119,13 +128,6 @@ public record Room(
   public Room withWindows(List<Window> others) {
     Copy copy = new Copy(this);
     copy.windows = others;
-    return copy.room();
-  }
-
-  /** This room with other opaque surfaces. */
-  public Room withSurfaces(List<Surface> others) {
-    Copy copy = new Copy(this);
-    copy.surfaces = others;
     return copy.room();
   }
 
@@ -154,7 +156,7 @@ public record Room(
     private final double furnishingMultiplier;
     private List<Surface> surfaces;
     private List<Window> windows;
-    private double thermalBridges;
+    private DirectLoss directLoss;
     private Timetable want;
     private Timetable convectiveGain;
     private Timetable radiantGain;
@@ -168,7 +170,7 @@ public record Room(
       furnishingMultiplier = room.furnishingMultiplier;
       surfaces = room.surfaces;
       windows = room.windows;
-      thermalBridges = room.thermalBridges;
+      directLoss = room.directLoss;
       want = room.want;
       convectiveGain = room.convectiveGain;
       radiantGain = room.radiantGain;
@@ -184,7 +186,7 @@ public record Room(
           furnishingMultiplier,
           surfaces,
           windows,
-          thermalBridges,
+          directLoss,
           want,
           convectiveGain,
           radiantGain);

@@ -64,8 +64,7 @@ final class RoomNetwork {
   RoomNetwork(Room room, double refinement) {
     add(room.airCapacity());
     add(0);
-    addOutdoor(AIR, room.ventilationConductance());
-    addBehind(room.thermalBridges());
+    addDirect(room.directLoss(), room.ventilationConductance());
     for (Surface surface : room.surfaces()) {
       addSurface(surface, refinement);
     }
@@ -73,6 +72,17 @@ final class RoomNetwork {
       int face = addFace(window.name(), Facing.WALL, window.area());
       double resistance = 1 / window.uValue() - Facing.WALL.surfaceResistance();
       addOutdoor(face, window.area() / resistance);
+    }
+  }
+
+  private void addDirect(DirectLoss direct, double ventilation) {
+    if (direct.whole()) {
+      double half = (direct.conductance() + ventilation) / 2;
+      addOutdoor(AIR, half);
+      addOutdoor(STAR, half);
+    } else {
+      addOutdoor(AIR, ventilation);
+      addBehind(direct.conductance());
     }
   }
 

@@ -142,8 +142,7 @@ public final class DrawnHouse {
     List<Room> rooms = new ArrayList<>();
     for (Room room : house.rooms()) {
       rooms.add(
-          room.withSurfaces(room.surfaces().stream().map(s -> s.withUValueTimes(uFactor)).toList())
-              .withWindows(room.windows().stream().map(w -> w.withUValueTimes(uFactor)).toList())
+          room.withUValuesTimes(uFactor)
               .withAirChange(room.airChangesPerHour() * airFactor)
               .withWant(room.want().raised(warmer)));
     }

@@ -462,7 +462,7 @@ public final class SampleHouses {
         r.furnishingMultiplier(),
         r.surfaces(),
         r.windows(),
-        r.thermalBridges(),
+        r.directLoss(),
         want,
         convective,
         radiant);

@@ -70,7 +70,7 @@ class StartErrorTest {
         furnishing,
         r.surfaces(),
         r.windows(),
-        r.thermalBridges(),
+        r.directLoss(),
         Timetable.constant(r.want().maximum()),
         r.convectiveGain(),
         r.radiantGain());

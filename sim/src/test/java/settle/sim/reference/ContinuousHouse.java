@@ -44,8 +44,8 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
   private final int rooms;
   private final List<Element> elements = new ArrayList<>();
   private final double[] airCapacity;
-  private final double[] ventilation;
-  private final double[] bridges;
+  private final double[] outdoorToAir;
+  private final double[] outdoorToStar;
   private final double flowSetPoint;
   private final double specificHeat;
 
@@ -122,14 +122,13 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
     flowSetPoint = ((IdealSource) house.source()).flowSetPoint();
     specificHeat = house.water().specificHeat();
     airCapacity = new double[rooms];
-    ventilation = new double[rooms];
-    bridges = new double[rooms];
+    outdoorToAir = new double[rooms];
+    outdoorToStar = new double[rooms];
     int n = rooms;
     for (int r = 0; r < rooms; r++) {
       Room room = house.rooms().get(r);
       airCapacity[r] = room.airCapacity();
-      ventilation[r] = room.ventilationConductance();
-      bridges[r] = room.thermalBridges();
+      setDirectLoss(r, room);
       for (Surface s : room.surfaces()) {
         n = addSurface(r, s, refinement, n);
       }
@@ -248,9 +247,12 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
     return n + ladder.lumps();
   }
 
-  /** Thermal bridges see air and star as a wall does. */
-  private double bridgesToAir(int r) {
-    return bridges[r] * 2.5 / (2.5 + 5.13);
+  /** Thermal bridges see air and star as a wall does; what is known as one loss both alike. */
+  private void setDirectLoss(int r, Room room) {
+    double direct = room.directLoss().conductance();
+    double all = direct + room.ventilationConductance();
+    outdoorToStar[r] = room.directLoss().whole() ? all / 2 : direct * 5.13 / (2.5 + 5.13);
+    outdoorToAir[r] = all - outdoorToStar[r];
   }
 
   private Element outerElement(int room, String name) {
@@ -369,7 +371,7 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
     solveStars(y, outdoor);
     java.util.Arrays.fill(dy, 0);
     for (int r = 0; r < rooms; r++) {
-      dy[r] += (ventilation[r] + bridgesToAir(r)) * (outdoor - y[r]) + convective[r];
+      dy[r] += outdoorToAir[r] * (outdoor - y[r]) + convective[r];
     }
     for (AirExchange e : house.airExchanges()) {
       int a = house.roomIndex(e.firstRoom());
@@ -433,7 +435,7 @@ public final class ContinuousHouse implements FirstOrderDifferentialEquations {
         e.backHeat = 0;
       }
       for (int r = 0; r < rooms; r++) {
-        denominator[r] = bridges[r] - bridgesToAir(r);
+        denominator[r] = outdoorToStar[r];
         numerator[r] = radiantGain[r] + denominator[r] * outdoor;
       }
       for (int b = 0; b < branches.size(); b++) {

@@ -26,6 +26,7 @@ import settle.sim.fabric.Leaf;
 import settle.sim.fabric.MassClass;
 import settle.sim.fabric.MassPlace;
 import settle.sim.fabric.Partition;
+import settle.sim.fabric.RoomMass;
 import settle.sim.fabric.Surface;
 import settle.sim.fabric.Window;
 import settle.sim.house.Aims;
@@ -51,6 +52,7 @@ import settle.sim.hydraulics.PumpPlace;
 import settle.sim.hydraulics.Tube;
 import settle.sim.model.HouseModel;
 import settle.sim.room.AirExchange;
+import settle.sim.room.DirectLoss;
 import settle.sim.room.Room;
 import settle.sim.source.BackupHeater;
 import settle.sim.source.Boiler;
@@ -74,8 +76,9 @@ import settle.sim.weather.Weather;
 
 /**
  * An invented house such as one might meet, drawn at random: one to six rooms of light to heavy
- * fabric, skirting or radiators or both, any source, control, valve and way of the water. Sizes go
- * with the heat loss, from somewhat too small to much too large. One seed is one house, for good.
+ * fabric, some of which are known by their heat loss alone, skirting or radiators or both, any
+ * source, control, valve and way of the water. Sizes go with the heat loss, from somewhat too small
+ * to much too large. One seed is one house, for good.
  *
  * @param seed it was drawn by
  * @param house the house, its programmes at their day value, no gains
@@ -131,6 +134,9 @@ public record PlausibleHouse(
     /** For what leads the water through skirting, without changing what else is drawn. */
     private final SplittableRandom emitters;
 
+    /** For rooms of which a survey knows no more than their heat loss, likewise. */
+    private final SplittableRandom surveys;
+
     private String sourceKind;
     private String controlKind;
     private String valveKind;
@@ -142,6 +148,7 @@ public record PlausibleHouse(
       random = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + 0x632BE59BD9B4E019L);
       further = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + 0x5851F42D4C957F2DL);
       emitters = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + 0x14057B7EF767814FL);
+      surveys = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + 0x2545F4914F6CDD1DL);
     }
 
     private double between(double low, double high) {
@@ -315,21 +322,64 @@ public record PlausibleHouse(
         }
         double want = any(18, 19, 20, 21, 21, 22);
         rooms.add(
-            new Room(
-                    "room " + (i + 1),
-                    area,
-                    4 * side,
-                    area * 2.4,
-                    between(0.3, 1.2),
-                    4,
-                    surfaces,
-                    List.of(new Window("window", glass, between(1, 2.8), 0.6)),
-                    Timetable.constant(want),
-                    Timetable.constant(0),
-                    Timetable.constant(0))
-                .withThermalBridges(bridges * (Math.max(walls, 2) + glass)));
+            asSurveyed(
+                new Room(
+                        "room " + (i + 1),
+                        area,
+                        4 * side,
+                        area * 2.4,
+                        between(0.3, 1.2),
+                        4,
+                        surfaces,
+                        List.of(new Window("window", glass, between(1, 2.8), 0.6)),
+                        Timetable.constant(want),
+                        Timetable.constant(0),
+                        Timetable.constant(0))
+                    .withDirectLoss(DirectLoss.bridges(bridges * (Math.max(walls, 2) + glass)))));
       }
       return rooms;
+    }
+
+    /** One room in five is known by its heat loss, which is about that of the room as drawn. */
+    private Room asSurveyed(Room drawn) {
+      boolean surveyed = surveys.nextInt(5) == 0;
+      RoomMass mass = RoomMass.values()[surveys.nextInt(RoomMass.values().length)];
+      double share = 0.8 + 0.4 * surveys.nextDouble();
+      if (!surveyed) {
+        return drawn;
+      }
+      double loss = drawn.directLoss().conductance();
+      for (Surface s : drawn.surfaces()) {
+        loss += s.area() * s.construction().uValue(s.facing());
+      }
+      for (Window w : drawn.windows()) {
+        loss += w.area() * w.uValue();
+      }
+      double walls = 4 * Math.sqrt(drawn.floorArea()) * 2.4;
+      Construction inner = mass.spread("mass", drawn.floorArea(), walls + 2 * drawn.floorArea());
+      List<Surface> inert = new ArrayList<>();
+      for (Facing facing : Facing.values()) {
+        double area = facing == Facing.WALL ? walls : drawn.floorArea();
+        inert.add(new Surface("inner " + facing, facing, area, inner, new Boundary.Adiabatic()));
+      }
+      return new Room(
+          drawn.name(),
+          drawn.floorArea(),
+          drawn.walls(),
+          drawn.volume(),
+          drawn.airChangesPerHour(),
+          drawn.furnishingMultiplier(),
+          inert,
+          List.of(),
+          DirectLoss.ofWholeRoom(share * loss),
+          drawn.want(),
+          drawn.convectiveGain(),
+          drawn.radiantGain());
+    }
+
+    /** What may be behind an emitter; nobody knows where only the heat loss is known. */
+    private static List<Fixing> behind(Room room, List<Fixing> fixings) {
+      return room.directLoss().whole() ? List.of() : fixings;
     }
 
     /** The ground in one house of two; in others ground that follows the weather, or a void. */
@@ -402,7 +452,7 @@ public record PlausibleHouse(
         branches.add(
             new Branch(
                 room.name(),
-                radiator("radiator", 1000),
+                radiator(room, "radiator", 1000),
                 new FixedOpening("open", 1),
                 LockshieldScale.TYPICAL.open(),
                 Pipe.withoutDelay("pipe", 0.01, 1.5e-6, 10, 5),
@@ -412,7 +462,7 @@ public record PlausibleHouse(
       return branches;
     }
 
-    private Emitter radiator(String name, double watts) {
+    private Emitter radiator(Room room, String name, double watts) {
       return new PanelEmitter(
           name,
           watts,
@@ -421,11 +471,11 @@ public record PlausibleHouse(
           watts * 0.015 * 450,
           between(0.2, 0.4),
           0.03,
-          Fixing.outside("outer wall"),
+          behind(room, Fixing.outside("outer wall")),
           5);
     }
 
-    private Emitter skirting(String name, double watts) {
+    private Emitter skirting(Room room, String name, double watts) {
       double perMetre = between(90, 190);
       return new PerimeterEmitter(
           name,
@@ -436,7 +486,7 @@ public record PlausibleHouse(
           1.4 * 880,
           between(0.3, 0.6),
           0.05,
-          behindSkirting(),
+          behind(room, behindSkirting()),
           tubes(),
           new PerimeterEmitter.Face(0.14, 0.03, 0.05, 0.11));
     }
@@ -478,7 +528,9 @@ public record PlausibleHouse(
         for (int e = 0; e < emittersHere; e++) {
           boolean perimeter = emitters.equals("skirting") || (emitters.equals("both") && one(0.5));
           Emitter emitter =
-              perimeter ? skirting("skirting " + e, watts) : radiator("radiator " + e, watts);
+              perimeter
+                  ? skirting(rooms.get(r), "skirting " + e, watts)
+                  : radiator(rooms.get(r), "radiator " + e, watts);
           double massFlow = load[r] / emittersHere / 4180 / drop;
           if (valve == null || one(0.5)) {
             valve = valve(want, massFlow);
