@@ -23,6 +23,7 @@ import settle.sim.study.Odds;
 import settle.sim.study.RoomAnswer;
 import settle.sim.study.Shortage;
 import settle.sim.study.Verdict;
+import settle.sim.units.Times;
 
 /**
  * What is found about an arrangement, in a designer's words.
@@ -223,6 +224,10 @@ public record Answer(House house, Verdict verdict) {
           say(
               "The cause is the source: it does not reach the flow temperature asked for, {}.",
               asked);
+      case HOT_WATER ->
+          say(
+              "The cause is hot water: it takes the source away for {} of the day, and without it the room would be held.",
+              Quantities.duration((1 - house.shareForRooms()) * Times.DAY));
       case UNBALANCED ->
           "The cause is its water: the room gets less than its share, and balanced it would be held.";
       case THERMOSTAT ->
@@ -307,6 +312,7 @@ public record Answer(House house, Verdict verdict) {
       case NOT_FOUND -> Optional.of("no rest was found");
       case BLOCKED -> Optional.of("too little water keeps the source off at times");
       case STARTS_AND_STOPS -> Optional.of("the source starts and stops");
+      case HOT_WATER -> Optional.of("hot water takes the source away at times");
       case DEFROSTS -> Optional.of("the source defrosts");
       case THERMOSTAT -> Optional.of("the room thermostat stops the source");
       case INTERLOCK -> Optional.of("electric valves stop the source");

@@ -39,7 +39,7 @@ record SeasonWords(House house, Season season) {
             : "",
         house.hotWater().isConstant()
             ? ""
-            : " Hot water is left out, there and in every weather that is held: simulate and compare let it take the source away.");
+            : " Hot water is left out of it; whether rooms are held is told with hot water at its hours.");
   }
 
   private String sums(Season.Year year) {

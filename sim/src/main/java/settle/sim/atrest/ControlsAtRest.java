@@ -33,6 +33,9 @@ final class ControlsAtRest {
   private final double outdoor;
   private final int branches;
 
+  /** Share of the time in which hot water leaves the source to the rooms [-]. */
+  private final double available;
+
   // State
   private final RestSweep sweep;
   private final RestState state;
@@ -51,6 +54,7 @@ final class ControlsAtRest {
     this.outcome = outcome;
     house = model.house();
     branches = model.branches();
+    available = Math.max(house.shareForRooms(), LEAST_DUTY);
     state = sweep.state;
     flow = new FlowAtRest(model, outdoor, sweep, outcome);
   }
@@ -92,7 +96,10 @@ final class ControlsAtRest {
 
   private void begin() {
     outcome.begin();
-    state.duty = 1;
+    state.duty = available;
+    if (available < 1) {
+      outcome.because(Kind.HOT_WATER, 1 - available, 1);
+    }
   }
 
   private void letActuatorsSwitch() {
@@ -153,7 +160,7 @@ final class ControlsAtRest {
     return flow.total();
   }
 
-  /** Lets the pump run and the water be hot for a share of the time only. */
+  /** Lets the pump run and the water be hot for a share of the time that there is only. */
   void share(double duty, double hot) {
     if (duty < LEAST_DUTY) {
       sweep.withoutWater();
@@ -161,7 +168,7 @@ final class ControlsAtRest {
       outcome.flowTemperature = hot;
       return;
     }
-    state.duty = duty;
+    state.duty = duty * available;
     flow.take(hot);
   }
 

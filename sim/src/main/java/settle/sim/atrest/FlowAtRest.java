@@ -45,7 +45,7 @@ final class FlowAtRest {
 
   /** Flow through the source as it stands [kg/s]. */
   double throughSource() {
-    source.feed(outcome.flowTemperature, total(), outcome.sourceHeat);
+    source.feed(outcome.flowTemperature, total(), whileHot());
     return source.massFlow();
   }
 
@@ -126,7 +126,12 @@ final class FlowAtRest {
 
   private void feed(double mains) {
     take(mains);
-    source.feed(mains, total(), outcome.sourceHeat);
+    source.feed(mains, total(), whileHot());
+  }
+
+  /** Heat that the mains take while water is hot [W]. */
+  private double whileHot() {
+    return sweep.state.duty > 0 ? outcome.sourceHeat / sweep.state.duty : outcome.sourceHeat;
   }
 
   private double lackingAt(double mains) {
@@ -208,10 +213,10 @@ final class FlowAtRest {
       return;
     }
     double time = source.defrost().duration();
-    double taken = source.defrost().heatTaken() + outcome.sourceHeat / duty;
+    double taken = source.defrost().heatTaken() + whileHot();
     double through = throughSource() * house.water().specificHeat();
     double depth = taken / through + warming(taken, time);
-    double spare = source.mostRunning() - outcome.sourceHeat / duty;
+    double spare = source.mostRunning() - whileHot();
     double period = source.defrost().runningTime() + time;
     double back = spare > 0 ? Math.min(taken * time / spare, period) : period;
     double lower = depth * Math.min((time + back) / period, 1);

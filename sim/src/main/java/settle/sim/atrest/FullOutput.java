@@ -10,7 +10,7 @@ import settle.sim.room.Room;
 
 /**
  * What the emitters of each room can give at most: every valve open, every room at its want, water
- * at a flow temperature. Heat lost on the way is not counted.
+ * at a flow temperature, while hot water leaves it to them. Heat lost on the way is not counted.
  */
 public final class FullOutput {
 
@@ -31,7 +31,8 @@ public final class FullOutput {
       Room room = house.rooms().get(model.branchRoom(b));
       double capacityFlow = network.flow(b) * house.water().specificHeat();
       double want = room.want().maximum();
-      output[model.branchRoom(b)] += emitters[b].atRest(capacityFlow, flow, want);
+      output[model.branchRoom(b)] +=
+          house.shareForRooms() * emitters[b].atRest(capacityFlow, flow, want);
     }
   }
 

@@ -32,6 +32,8 @@ public record RestStatus(double uncertainty, List<Reason> reasons) {
     BLOCKED,
     /** The source starts and stops: heat taken [W], least it makes while running [W]. */
     STARTS_AND_STOPS,
+    /** Hot water takes the source away: share of the time [-]; 1. */
+    HOT_WATER,
     /** The source defrosts: mean of what that lowers the flow temperature by, at most [K]; 0. */
     DEFROSTS,
     /** The room thermostat stops the source: share of the time that it calls [-]; 1. */

@@ -17,9 +17,9 @@ import settle.sim.units.Times;
 import settle.sim.weather.Weather;
 
 /**
- * A house run in weather that stays as it is, every room wanting its day value all the time, no
- * sun, no other gains and no hot water, until it rests or goes round and round: the judge of what
- * {@link SettledHouse} says of it at rest.
+ * A house run in weather that stays as it is, every room wanting its day value all the time, no sun
+ * and no other gains, hot water at its hours, until it rests or goes round and round: the judge of
+ * what {@link SettledHouse} says of it at rest.
  *
  * <p>The fabric begins where it would rest by that, and its slow parts then go faster until no mean
  * of eight hours moves any more; so a heavy house needs no month. The last days are at its own
@@ -170,11 +170,7 @@ public final class HeldRun {
             as.longestStep(),
             List.of());
     House still =
-        house
-            .withRooms(steady)
-            .withWeather(new Weather.Constant(outdoor))
-            .withHotWater(Timetable.constant(0))
-            .withRun(settings);
+        house.withRooms(steady).withWeather(new Weather.Constant(outdoor)).withRun(settings);
     HouseModel model = prepared.like(still, prepared.arrangement());
     double[] none = new double[steady.size()];
     SettledHouse rest = new SettledHouse(model, outdoor, none, none).asControlled();
@@ -190,12 +186,13 @@ public final class HeldRun {
 
   private static Day of(HouseModel model, HouseRun run, Asker asker) {
     int rooms = model.house().rooms().size();
-    Watch today = new Watch(run, rooms);
+    boolean daily = !model.house().hotWater().isConstant();
+    Watch today = new Watch(run, rooms, daily);
     run.hasten(true);
     DailyCourse faster = new DailyCourse(rooms);
     double begun = run.time();
     do {
-      double length = run.time() < begun + FASTER_DAYS ? FASTER_DAY : Times.DAY;
+      double length = !daily && run.time() < begun + FASTER_DAYS ? FASTER_DAY : Times.DAY;
       today.begin(length);
       run.goOnTo(run.time() + length, today::see);
       add(today, faster);
@@ -299,10 +296,12 @@ public final class HeldRun {
 
   /**
    * Means and extremes of every room over the day looked at. The middle of the day weighs most, by
-   * sin²: where in its swing the day begins and ends then hardly matters.
+   * sin²: where in its swing the day begins and ends then hardly matters. Where something happens
+   * by the clock every hour counts alike.
    */
   private static final class Watch {
     private final HouseRun run;
+    private final boolean daily;
     private final double[] lastOperative;
     private final double[] lastAir;
     private final double[] sum;
@@ -313,8 +312,9 @@ public final class HeldRun {
     private double length;
     private double weight;
 
-    Watch(HouseRun run, int rooms) {
+    Watch(HouseRun run, int rooms, boolean daily) {
       this.run = run;
+      this.daily = daily;
       lastOperative = new double[rooms];
       lastAir = new double[rooms];
       sum = new double[rooms];
@@ -341,7 +341,7 @@ public final class HeldRun {
     void see() {
       double h = run.lastLength();
       double sine = Math.sin(Math.PI * (run.time() - h / 2 - begun) / length);
-      double share = sine * sine * h;
+      double share = daily ? h : sine * sine * h;
       weight += share;
       for (int r = 0; r < sum.length; r++) {
         double operative = run.operative(r);

@@ -113,6 +113,11 @@ public record House(
     return heating.hotWater();
   }
 
+  /** Share of the time in which hot water leaves the source to the rooms [-]. */
+  public double shareForRooms() {
+    return 1 - hotWater().mean();
+  }
+
   /** How far below want still counts as warm [K]. */
   public double wantTolerance() {
     return aims.tolerance();

@@ -42,7 +42,7 @@ public record Demand(double outdoor, double need, double delivery) {
         need += Math.max(needs.load(r), 0);
         delivery += full.of(r) + settled.pipeHeat(r);
       }
-      double source = house.source().maximumPower(outdoor, flow);
+      double source = house.shareForRooms() * house.source().maximumPower(outdoor, flow);
       demand.add(new Demand(outdoor, need, Math.min(delivery, source)));
     }
     return demand;

@@ -252,7 +252,7 @@ public final class Holding {
   boolean overloadsSource(double outdoor) {
     double asked = asked(outdoor);
     return settled(outdoor).at(asked).sourceHeat()
-        > house.source().maximumPower(outdoor, asked) * WEAK;
+        > house.shareForRooms() * house.source().maximumPower(outdoor, asked) * WEAK;
   }
 
   /** Heat a room needs at an outdoor temperature [W]. */

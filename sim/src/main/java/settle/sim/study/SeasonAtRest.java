@@ -8,6 +8,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import settle.sim.atrest.SettledHouse;
+import settle.sim.control.Timetable;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
@@ -22,8 +23,8 @@ import settle.sim.units.Times;
 
 /**
  * Settles the house in every bin and adds up what its source takes. The house is settled on a
- * source of any power, so that what the source lacks shows as such and not as cold rooms; what its
- * water lets it give holds.
+ * source of any power that no hot water takes away, so that what the source lacks shows as such and
+ * not as cold rooms; what its water lets it give holds.
  */
 final class SeasonAtRest {
 
@@ -44,7 +45,8 @@ final class SeasonAtRest {
     this.climate = climate;
     source = house.source();
     heatOfWater = house.water().density() * house.water().specificHeat();
-    holding = new Holding(house.withSource(new UnlimitedSource(source)), arrangement);
+    House alone = house.withHotWater(Timetable.constant(0));
+    holding = new Holding(alone.withSource(new UnlimitedSource(source)), arrangement);
     highestFlow = source.highestFlow();
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import settle.sim.atrest.Balancing;
+import settle.sim.control.Timetable;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
 
@@ -63,6 +64,8 @@ public record Shortage(
   public enum Cause {
     /** The source is called and never runs. */
     NEVER_RUNS,
+    /** Hot water takes the source away; without it the room would be held. */
+    HOT_WATER,
     /** Too little flow keeps the called source off for part of the time. */
     BLOCKED,
     /** The house takes more than the source has. */
@@ -122,6 +125,9 @@ public record Shortage(
     if (weather.run().filter(day -> day.supply().neverRan()).isPresent()) {
       return Optional.of(Cause.NEVER_RUNS);
     }
+    if (heldWithoutHotWater(as, room, weather.outdoor())) {
+      return Optional.of(Cause.HOT_WATER);
+    }
     if (blocked(weather) > NOTABLE) {
       return Optional.of(Cause.BLOCKED);
     }
@@ -148,6 +154,12 @@ public record Shortage(
 
   private static boolean thermostatElsewhere(House house, String room) {
     return house.control().thermostat().isFitted() && !house.control().referenceRoom().equals(room);
+  }
+
+  private static boolean heldWithoutHotWater(Case as, Judgement.Asked room, double outdoor) {
+    House alone = as.house().withHotWater(Timetable.constant(0));
+    return !as.house().hotWater().isConstant()
+        && as.holding().like(alone, as.arrangement()).shortfall(outdoor, room.index()) <= 0;
   }
 
   private static boolean unbalanced(Case as, Judgement.Asked room, double outdoor) {
