@@ -43,6 +43,15 @@ public final class ArrangementKeys {
       Key.optional(
               "covered output", Forms.SHARE, "what it gives there, over what it gives in the open")
           .orElse("60 %", PRACTICE);
+  public static final Key STRATIFICATION =
+      Key.optional(
+              "stratification",
+              Forms.of(Dimension.TEMPERATURE_DIFFERENCE, 0, 10, "rooms of a house").usually(0, 3),
+              "how much warmer the air along walls, windows and roof is than people feel, with the"
+                  + " emitter 50 K warmer than the room; the room loses more by it. Radiators:"
+                  + " about 0.8 K (0.7 K at 42.5 K and 0.5 K at 30 K, EN 15316-2:2017, from"
+                  + " memory); the standard has no figure for skirting")
+          .orElse("0 K", "not counted: air is taken as evenly mixed");
   public static final Key OTHER_RUN =
       Key.optional(
               "other run",
@@ -148,6 +157,7 @@ public final class ArrangementKeys {
               OTHER_RUN,
               RUN_FITTINGS,
               WallRuns.FIXED_TO,
+              STRATIFICATION,
               COVERED,
               COVERED_OUTPUT,
               BACK_LOSS,

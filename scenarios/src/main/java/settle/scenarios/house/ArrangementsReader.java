@@ -203,7 +203,8 @@ final class ArrangementsReader {
               pipe(),
               pipePlace(),
               fedFrom(),
-              designFlow());
+              designFlow(),
+              keys.number(ArrangementKeys.STRATIFICATION));
       doubt(branch, valveType);
       return branch;
     }

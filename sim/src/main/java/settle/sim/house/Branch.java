@@ -21,6 +21,9 @@ import settle.sim.valve.Valve;
  * @param pipePlace where that pipe runs
  * @param fedFrom name of the mains at whose end it begins; null at the source
  * @param designFlow flow it is to have [kg/s]; empty to derive it from the room's heat load
+ * @param stratification how much warmer the air along walls, windows and roof is than people feel,
+ *     at an excess of 50 K of this emitter [K]: by that the room loses more, in proportion to the
+ *     excess
  */
 public record Branch(
     String room,
@@ -31,8 +34,23 @@ public record Branch(
     Pipe pipe,
     PipePlace pipePlace,
     String fedFrom,
-    OptionalDouble designFlow)
+    OptionalDouble designFlow,
+    double stratification)
     implements NetworkFlow.Leaf {
+
+  /** A branch whose emitter leaves the air evenly mixed. */
+  public Branch(
+      String room,
+      String name,
+      Emitter emitter,
+      Valve valve,
+      Lockshield lockshield,
+      Pipe pipe,
+      PipePlace pipePlace,
+      String fedFrom,
+      OptionalDouble designFlow) {
+    this(room, name, emitter, valve, lockshield, pipe, pipePlace, fedFrom, designFlow, 0);
+  }
 
   /** A branch that goes by its emitter's name and whose pipe runs in the room it heats. */
   public Branch(
@@ -68,7 +86,16 @@ public record Branch(
 
   private Branch with(Emitter anEmitter, Valve aValve, Lockshield aLockshield) {
     return new Branch(
-        room, name, anEmitter, aValve, aLockshield, pipe, pipePlace, fedFrom, designFlow);
+        room,
+        name,
+        anEmitter,
+        aValve,
+        aLockshield,
+        pipe,
+        pipePlace,
+        fedFrom,
+        designFlow,
+        stratification);
   }
 
   /** Whether it was shut by hand, so that no water ever flows: whoever sets things leaves it so. */

@@ -129,7 +129,7 @@ public final class HouseModel {
               emitter.radiantFraction(),
               back(emitter),
               mostConductance(emitter),
-              behind(house.rooms().get(branchRoom[b]), emitter)));
+              behind(branches.get(b))));
     }
     pipeHeatInput = new int[house.rooms().size()];
     pipeConductance = new double[pipeHeatInput.length];
@@ -152,25 +152,33 @@ public final class HouseModel {
         .toList();
   }
 
-  /** What a run loses through the walls behind it. */
-  private static LostBehind behind(Room room, Emitter emitter) {
+  /** What an emitter loses through the walls behind it, and by the warm air above it. */
+  private LostBehind behind(Branch branch) {
+    Room room = house.rooms().get(house.roomIndex(branch.room()));
+    Emitter emitter = branch.emitter();
     List<Fixing> fixings =
-        emitter.fixedTo().stream().filter(f -> f.outside() && f.isInsulated()).toList();
-    if (fixings.isEmpty() || emitter.run().isEmpty()) {
+        emitter.run().isEmpty()
+            ? List.of()
+            : emitter.fixedTo().stream().filter(f -> f.outside() && f.isInsulated()).toList();
+    if (fixings.isEmpty() && branch.stratification() == 0) {
       return LostBehind.NONE;
     }
-    Emitter.Run run = emitter.run().get();
     double n = emitter.exponent();
     double output =
         EmissionLaw.distributedCoefficient(emitter.ratedOutput(), n)
             * Math.pow(EmissionLaw.RATED_MEAN_EXCESS, n);
-    double perExcess = 0;
+    double perExcess =
+        branch.stratification()
+            / EmissionLaw.RATED_MEAN_EXCESS
+            * room.conductanceToOutdoors()
+            * shareInRoom(branch);
     double perRoom = 0;
     double returned = 0;
     for (Fixing fixing : fixings) {
       BackStrip strip =
-          new BackStrip(wall(room, fixing.wall()), fixing.insulation(), run.faceHeight());
-      double length = fixing.share() * run.length();
+          new BackStrip(
+              wall(room, fixing.wall()), fixing.insulation(), emitter.run().get().faceHeight());
+      double length = fixing.share() * emitter.run().get().length();
       perExcess += length * strip.extraPerExcess();
       perRoom += length * strip.extraPerRoom();
       double metal = USUAL_ROOM + USUAL_EXCESS;
@@ -178,6 +186,16 @@ public final class HouseModel {
     }
     double usual = output * EmissionLaw.ratedFactor(USUAL_EXCESS, n);
     return LostBehind.of(perExcess, perRoom, output, n, Math.min(Math.max(returned / usual, 0), 1));
+  }
+
+  /** What of all that the emitters of its room are rated for it has [-]. */
+  private double shareInRoom(Branch branch) {
+    double all =
+        arrangement.branches().stream()
+            .filter(b -> b.room().equals(branch.room()))
+            .mapToDouble(b -> b.emitter().ratedOutput())
+            .sum();
+    return branch.emitter().ratedOutput() / all;
   }
 
   private static Construction wall(Room room, String name) {

@@ -1,11 +1,12 @@
 package settle.sim.room;
 
 /**
- * What an emitter loses to outdoors through the walls behind it before its room has it. The metal's
- * excess over the room follows from the heat, y = 50 K (Q/Phi)^(1/n), and what is lost from that, G
- * y; what the wall loses more because of the profile in front of it, whether that is warm or not,
- * is a conductance of the room. Below an excess of a kelvin, and where more than half the heat
- * would be lost, the loss is a share of the heat.
+ * What an emitter loses to outdoors before its room has it: through the walls behind it, and by air
+ * that it warms above where people are. The metal's excess over the room follows from the heat, y =
+ * 50 K (Q/Phi)^(1/n), and what is lost from that, G y; what the wall loses more because of the
+ * profile in front of it, whether that is warm or not, is a conductance of the room. Below an
+ * excess of a kelvin, and where more than half the heat would be lost, the loss is a share of the
+ * heat.
  *
  * @param perExcess G, loss per kelvin that the metal is warmer than the room [W/K]
  * @param perRoom loss per kelvin that the room is warmer than outdoors [W/K]; may be below 0

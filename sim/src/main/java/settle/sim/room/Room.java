@@ -198,6 +198,24 @@ public record Room(
     return AIR_HEAT_CAPACITY * airChangesPerHour * volume / 3600;
   }
 
+  /**
+   * Conductance to outdoor air of all that the air along walls, windows and roof warms [W/K]:
+   * without neighbours, and without floors on the ground.
+   */
+  public double conductanceToOutdoors() {
+    double sum = ventilationConductance() + directLoss.conductance();
+    for (Window window : windows) {
+      sum += window.area() * window.uValue();
+    }
+    for (Surface surface : surfaces) {
+      if (surface.boundary().isOutdoors()) {
+        double near = surface.facing().surfaceResistance() + surface.construction().resistance();
+        sum += surface.area() / (near + surface.boundary().farResistance());
+      }
+    }
+    return sum;
+  }
+
   /** Heat capacity of air and furnishings [J/K]. */
   public double airCapacity() {
     return AIR_HEAT_CAPACITY * volume * furnishingMultiplier;

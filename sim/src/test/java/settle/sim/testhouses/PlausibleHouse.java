@@ -571,7 +571,8 @@ public record PlausibleHouse(
           pipe,
           place(rooms, room),
           from,
-          OptionalDouble.empty());
+          OptionalDouble.empty(),
+          one(0.2) ? between(0.3, 1.5) : 0);
     }
 
     private PipePlace place(List<Room> rooms, int room) {
