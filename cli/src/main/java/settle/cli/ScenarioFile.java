@@ -77,4 +77,19 @@ final class ScenarioFile {
     }
     return known.get(index);
   }
+
+  /**
+   * One of a house's arrangements.
+   *
+   * @param name which; null for the first with skirting, else the first
+   * @throws Failure if there is none of that name
+   */
+  static Arrangement withSkirting(House house, String name) throws Failure {
+    return name == null
+        ? house.arrangements().stream()
+            .filter(a -> a.branches().stream().anyMatch(b -> b.emitter().run().isPresent()))
+            .findFirst()
+            .orElse(house.arrangements().get(0))
+        : arrangement(house, name);
+  }
 }

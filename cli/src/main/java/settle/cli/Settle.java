@@ -41,6 +41,7 @@ import settle.scenarios.house.ScenarioFormat;
       TuneCommand.class,
       SimulateCommand.class,
       SizeCommand.class,
+      CommissionCommand.class,
       ValveCommand.class,
       CheckCommand.class,
       NewCommand.class,

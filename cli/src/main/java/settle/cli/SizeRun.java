@@ -54,8 +54,7 @@ final class SizeRun {
   private static StudyRun.Answer answer(
       Scenario scenario, String arrangement, List<Double> flows, Progress progress) throws Failure {
     House house = scenario.house();
-    Arrangement chosen =
-        arrangement == null ? withSkirting(house) : ScenarioFile.arrangement(house, arrangement);
+    Arrangement chosen = ScenarioFile.withSkirting(house, arrangement);
     Sizing sizing = new Sizing(house, chosen);
     if (!sizing.hasRooms()) {
       throw new Failure(
@@ -84,13 +83,6 @@ final class SizeRun {
             scenario.warnings().stream().map(Finding::toString).toList());
     return new StudyRun.Answer(
         study.study(), study.fits(), () -> new SizePicture(profiles, asked).all(), null);
-  }
-
-  private static Arrangement withSkirting(House house) {
-    return house.arrangements().stream()
-        .filter(a -> a.branches().stream().anyMatch(b -> b.emitter().run().isPresent()))
-        .findFirst()
-        .orElse(house.arrangements().get(0));
   }
 
   private static double[] flows(double asked, List<Double> named) {

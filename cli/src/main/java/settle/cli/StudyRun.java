@@ -28,8 +28,25 @@ final class StudyRun {
    * @param good whether the answer is yes
    * @param charts draws its pictures
    * @param traces writes what was simulated; null for nothing
+   * @param sheets makes files by their names that stand in place of report and pictures; null for
+   *     those
    */
-  record Answer(Study study, boolean good, Supplier<List<Picture>> charts, Traces traces) {}
+  record Answer(
+      Study study,
+      boolean good,
+      Supplier<List<Picture>> charts,
+      Traces traces,
+      Supplier<Map<String, String>> sheets) {
+
+    Answer(Study study, boolean good, Supplier<List<Picture>> charts, Traces traces) {
+      this(study, good, charts, traces, null);
+    }
+
+    /** An answer on sheets of its own. */
+    static Answer on(Supplier<Map<String, String>> sheets, Study study) {
+      return new Answer(study, true, List::of, null, sheets);
+    }
+  }
 
   /** Writes columns of what was simulated. */
   @FunctionalInterface
@@ -94,6 +111,15 @@ final class StudyRun {
 
   private void write(Answer answer, String json) throws Failure {
     try (OutputFolder folder = new OutputFolder(options.out())) {
+      if (answer.sheets() != null) {
+        for (Map.Entry<String, String> sheet : answer.sheets().get().entrySet()) {
+          folder.write(sheet.getKey(), sheet.getValue());
+        }
+        folder.write("summary.txt", StudyText.write(answer.study(), Layout.FILE));
+        folder.write("summary.json", json);
+        folder.publish();
+        return;
+      }
       CompletableFuture<List<Picture>> charts = CompletableFuture.supplyAsync(answer.charts());
       CompletableFuture<Map<String, byte[]>> plots = charts.thenApplyAsync(PictureFiles::of);
       if (answer.traces() != null) {

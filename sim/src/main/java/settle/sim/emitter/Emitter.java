@@ -75,6 +75,16 @@ public interface Emitter {
   Optional<Run> run();
 
   /**
+   * Share of its water that the shorter of two runs takes [-]; 0 for one that goes one way only
+   * from its connection.
+   *
+   * @param massFlow through both [kg/s]
+   */
+  default double shareOfShorter(double massFlow) {
+    return 0;
+  }
+
+  /**
    * What its water passes, as a pipe; empty where that takes too little pressure to be known, as in
    * a radiator.
    */

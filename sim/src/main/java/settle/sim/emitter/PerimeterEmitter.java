@@ -183,11 +183,7 @@ public record PerimeterEmitter(
     return OptionalDouble.of(runLength);
   }
 
-  /**
-   * Share of its water that the shorter of two runs takes [-].
-   *
-   * @param massFlow through both [kg/s]
-   */
+  @Override
   public double shareOfShorter(double massFlow) {
     return second.exists() ? 1 - split().first(massFlow) : 0;
   }

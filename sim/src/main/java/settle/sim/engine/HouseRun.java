@@ -425,6 +425,11 @@ public final class HouseRun {
     goOnTo(end, () -> {});
   }
 
+  /** Temperature of the water that enters an emitter, its mean over the last step [°C]. */
+  public double entering(int branch) {
+    return circuit.inlet(branch);
+  }
+
   /** Temperature of the water that leaves an emitter, its mean over the last step [°C]. */
   public double leaving(int branch) {
     return circuit.emitters()[branch].meanReturn();

@@ -1,0 +1,49 @@
+package settle.cli;
+
+import java.util.Map;
+import picocli.CommandLine.Model.CommandSpec;
+import settle.plots.figures.CommissionStudy;
+import settle.scenarios.Scenario;
+import settle.scenarios.finding.Finding;
+import settle.sim.commissioning.CommissioningDay;
+import settle.sim.commissioning.CommissioningPlan;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
+
+/** Makes the sheets of one arrangement. */
+final class CommissionRun {
+
+  private final StudyRun run;
+
+  CommissionRun(CommandSpec command, CommonOptions options) {
+    run = new StudyRun(command, options);
+  }
+
+  /**
+   * Works them out, and prints and writes them.
+   *
+   * @param arrangement which one; null for the first with skirting
+   * @param day when it is commissioned
+   * @throws Failure if the scenario is wrong or has no such arrangement, a model cannot be solved,
+   *     or a file cannot be written
+   */
+  void execute(String arrangement, CommissioningDay day) throws Failure {
+    run.execute((text, scenario, progress) -> answer(scenario, arrangement, day, progress));
+  }
+
+  private static StudyRun.Answer answer(
+      Scenario scenario, String arrangement, CommissioningDay day, Progress progress)
+      throws Failure {
+    House house = scenario.house();
+    Arrangement chosen = ScenarioFile.withSkirting(house, arrangement);
+    progress.stage("filling, venting and reading " + chosen.name());
+    CommissioningPlan plan = CommissioningPlan.of(house, chosen, day);
+    CommissionStudy study =
+        new CommissionStudy(plan, scenario.warnings().stream().map(Finding::toString).toList());
+    return StudyRun.Answer.on(() -> sheets(study), study.study());
+  }
+
+  private static Map<String, String> sheets(CommissionStudy study) {
+    return Map.of();
+  }
+}

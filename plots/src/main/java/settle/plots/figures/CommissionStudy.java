@@ -1,0 +1,198 @@
+package settle.plots.figures;
+
+import static settle.plots.words.Sentences.say;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import settle.plots.figures.Section.Extent;
+import settle.plots.figures.Section.Look;
+import settle.plots.words.Quantities;
+import settle.plots.words.SettingWords;
+import settle.plots.words.Unit;
+import settle.plots.words.VentingWords;
+import settle.sim.commissioning.CommissioningPlan;
+import settle.sim.commissioning.ExpectedReadings.Place;
+import settle.sim.commissioning.Venting.Passage;
+import settle.sim.commissioning.Venting.Stages;
+import settle.sim.commissioning.Venting.Turn;
+import settle.sim.house.Branch;
+import settle.sim.hydraulics.Balance.BranchBalance;
+
+/**
+ * What whoever commissions a house has to set, do and read, as a terminal and a document have it.
+ *
+ * @param plan all of it
+ * @param doubts what is doubtful in the scenario
+ */
+public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
+
+  public CommissionStudy {
+    doubts = List.copyOf(doubts);
+  }
+
+  /** The whole answer. */
+  public Study study() {
+    VentingWords venting = new VentingWords(plan);
+    List<Section> sections = new ArrayList<>();
+    sections.add(
+        Section.of(Extent.SHORT, Look.PLAIN, "Settings").table(Table.of(2, settings(), SETTING)));
+    sections.add(
+        Section.of(Extent.SHORT, Look.PLAIN, "").table(Table.of(2, emitters(), emitterSetting())));
+    sections.add(
+        Section.of(Extent.SHORT, Look.PLAIN, "Venting")
+            .lead(VentingWords.COLUMNS)
+            .table(Table.of(2, plan.venting().turns(), turn()))
+            .notes(venting.speeds()));
+    sections.add(Section.full("Venting step by step").points("Steps", venting.steps()));
+    sections.add(Section.full("").points("Beside practice", venting.outside()));
+    sections.add(
+        Section.of(Extent.SHORT, Look.PLAIN, "Readings")
+            .lead(readAt())
+            .table(Table.of(1, plan.readings().places(), reading())));
+    return new Study(
+        plan.house().title(),
+        say("What is set, vented and read with {}?", plan.arrangement().name()),
+        sections,
+        doubts,
+        "",
+        "how to vent step by step, and what each minute is",
+        this::write);
+  }
+
+  /** When and how is read, and the source's flow. */
+  public String readAt() {
+    return say(
+        "Once, {} after the start, heads open, {} outdoors, {} at the start. Flow from the source {}.",
+        Quantities.duration(plan.day().readAfter()),
+        Quantities.setting(plan.day().outdoor()),
+        Quantities.setting(plan.day().start()),
+        Quantities.temperature(plan.readings().flow()));
+  }
+
+  /** What the house has once. */
+  public List<SettingWords.Setting> settings() {
+    return new SettingWords(plan.house()).all(plan.day().outdoor());
+  }
+
+  private static final Figures<SettingWords.Setting> SETTING =
+      new Figures<SettingWords.Setting>()
+          .text("what", SettingWords.Setting::what)
+          .as("setting")
+          .text("to", SettingWords.Setting::to)
+          .as("to");
+
+  /** A branch with what it is set to. */
+  public record Set(Branch branch, String place, BranchBalance balance) {}
+
+  /** What every emitter is set to, in the arrangement's order. */
+  public List<Set> emitters() {
+    return IntStream.range(0, plan.arrangement().branches().size())
+        .mapToObj(
+            b ->
+                new Set(
+                    plan.arrangement().branches().get(b),
+                    plan.arrangement().place(b),
+                    plan.balance().branches().get(b)))
+        .toList();
+  }
+
+  private Figures<Set> emitterSetting() {
+    double open = plan.house().distribution().lockshields().open().turns();
+    return new Figures<Set>()
+        .text("place", Set::place)
+        .as("room")
+        .text("lockshield", s -> SettingWords.lockshield(s.branch.lockshield(), open))
+        .as("lockshield")
+        .number("lockshield", Unit.TURNS, s -> s.branch.lockshield().turns())
+        .number("lockshield", Unit.KV, s -> s.branch.lockshield().kv())
+        .text("head", s -> SettingWords.head(s.branch))
+        .as("head, later")
+        .number("flow", Unit.LITRES_PER_HOUR, s -> litres(s.balance.flow()))
+        .as("flow, all open");
+  }
+
+  private double litres(double massFlow) {
+    return plan.house().water().litresPerHour(massFlow);
+  }
+
+  private static Figures<Turn> turn() {
+    return new Figures<Turn>()
+        .text("place", Turn::place)
+        .as("room")
+        .column("in turn", VentingWords::inTurn)
+        .column("source", t -> stage(t.open(), Stages::source))
+        .column("pipes", t -> stage(t.open(), Stages::pipes))
+        .column("run", t -> stage(t.open(), Stages::run))
+        .column("in all", t -> stage(t.open(), Stages::total))
+        .column("as set", t -> stage(t.asSet(), Stages::total))
+        .column("speed", Unit.METRES_PER_SECOND, t -> speed(t.open()))
+        .column("air", t -> VentingWords.carries(t.open()));
+  }
+
+  private static String stage(Passage passage, ToDoubleFunction<Stages> which) {
+    return passage
+        .stages()
+        .map(s -> VentingWords.minutes(which.applyAsDouble(s)))
+        .orElse("over 60");
+  }
+
+  private static String speed(Passage passage) {
+    return Unit.METRES_PER_SECOND.text(passage.speed());
+  }
+
+  private static Figures<Place> reading() {
+    return new Figures<Place>()
+        .text("place", Place::name)
+        .as("room")
+        .number("return", Unit.CELSIUS, Place::back)
+        .as("return")
+        .maybe("farEnd", Unit.CELSIUS, Place::farEnd)
+        .as("far end")
+        .number("air", Unit.CELSIUS, Place::air)
+        .as("air")
+        .number("heat", Unit.WATTS, Place::heat);
+  }
+
+  private static final Figures<Passage> PASSAGE =
+      new Figures<Passage>()
+          .number("speed", Unit.METRES_PER_SECOND, Passage::speed)
+          .word("carriesAir", Passage::carries)
+          .number("front", Unit.MINUTES, Passage::front)
+          .number("source", Unit.MINUTES, p -> of(p, Stages::source))
+          .number("pipes", Unit.MINUTES, p -> of(p, Stages::pipes))
+          .number("run", Unit.MINUTES, p -> of(p, Stages::run))
+          .number("fromCold", Unit.MINUTES, p -> of(p, Stages::total));
+
+  private static double of(Passage passage, ToDoubleFunction<Stages> which) {
+    return passage.stages().map(which::applyAsDouble).orElse(Double.NaN);
+  }
+
+  private static final Figures<Turn> TURN =
+      new Figures<Turn>()
+          .text("place", Turn::place)
+          .count("storey", Turn::storey)
+          .flag("keptOpen", Turn::keptOpen)
+          .maybe("inTurn", Unit.MINUTES, Turn::inTurn)
+          .part("lockshieldOpen", Turn::open, PASSAGE)
+          .part("asSet", Turn::asSet, PASSAGE);
+
+  private void write(Document document) {
+    new Figures<CommissionStudy>()
+        .text("arrangement", s -> plan.arrangement().name())
+        .number("outdoor", Unit.CELSIUS, s -> plan.day().outdoor())
+        .number("start", Unit.CELSIUS, s -> plan.day().start())
+        .number("readAfter", Unit.MINUTES, s -> plan.day().readAfter())
+        .number(
+            "pumpHead",
+            Unit.KILOPASCALS,
+            s -> plan.house().distribution().pump().setHead().orElse(Double.NaN))
+        .list("settings", CommissionStudy::settings, SETTING)
+        .list("emitters", CommissionStudy::emitters, emitterSetting())
+        .list("venting", s -> plan.venting().turns(), TURN)
+        .number("sourceFlow", Unit.CELSIUS, s -> plan.readings().flow())
+        .list("readings", s -> plan.readings().places(), reading())
+        .write(document, this);
+  }
+}
