@@ -1,7 +1,9 @@
 package settle.cli;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
+import settle.cli.output.SheetCsv;
 import settle.plots.figures.CommissionStudy;
 import settle.scenarios.Scenario;
 import settle.scenarios.finding.Finding;
@@ -44,6 +46,9 @@ final class CommissionRun {
   }
 
   private static Map<String, String> sheets(CommissionStudy study) {
-    return Map.of();
+    Map<String, String> sheets = new LinkedHashMap<>();
+    sheets.put("venting.csv", SheetCsv.of(study.ventingTable()));
+    sheets.put("readings.csv", SheetCsv.readings(study.places()));
+    return sheets;
   }
 }

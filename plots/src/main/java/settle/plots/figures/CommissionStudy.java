@@ -43,7 +43,7 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
     sections.add(
         Section.of(Extent.SHORT, Look.PLAIN, "Venting")
             .lead(VentingWords.COLUMNS)
-            .table(Table.of(2, plan.venting().turns(), turn()))
+            .table(ventingTable())
             .notes(venting.speeds()));
     sections.add(Section.full("Venting step by step").points("Steps", venting.steps()));
     sections.add(Section.full("").points("Beside practice", venting.outside()));
@@ -115,6 +115,16 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
 
   private double litres(double massFlow) {
     return plan.house().water().litresPerHour(massFlow);
+  }
+
+  /** Order and minutes of venting. */
+  public Table ventingTable() {
+    return Table.of(2, plan.venting().turns(), turn());
+  }
+
+  /** What is read at, each by its name. */
+  public List<String> places() {
+    return plan.readings().places().stream().map(Place::name).toList();
   }
 
   private static Figures<Turn> turn() {
