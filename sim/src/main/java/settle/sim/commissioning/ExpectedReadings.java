@@ -76,6 +76,8 @@ public record ExpectedReadings(CommissioningDay day, double flow, List<Place> pl
       double value = taken.readings()[p];
       int which = points.get(p).which();
       switch (points.get(p).kind()) {
+        case INLET ->
+            throw new IllegalStateException("the inlet is not among what is read everywhere");
         case RETURN -> back[which] = value;
         case FAR_END -> far[which] = OptionalDouble.of(value);
         case AIR -> air[which] = value;
@@ -104,7 +106,7 @@ public record ExpectedReadings(CommissioningDay day, double flow, List<Place> pl
    * @param model the house
    * @param time how long after the start [s]
    */
-  static List<Point> everywhere(HouseModel model, double time) {
+  public static List<Point> everywhere(HouseModel model, double time) {
     List<Point> points = new ArrayList<>();
     points.add(new Point(Point.Kind.FLOW, 0, time));
     for (int b = 0; b < model.branches(); b++) {
@@ -115,6 +117,20 @@ public record ExpectedReadings(CommissioningDay day, double flow, List<Place> pl
     }
     for (int room : model.heatedRooms()) {
       points.add(new Point(Point.Kind.AIR, room, time));
+    }
+    return points;
+  }
+
+  /**
+   * Everything that could be read: {@link #everywhere} and the pipe that enters each emitter.
+   *
+   * @param model the house
+   * @param time how long after the start [s]
+   */
+  public static List<Point> possible(HouseModel model, double time) {
+    List<Point> points = everywhere(model, time);
+    for (int b = 0; b < model.branches(); b++) {
+      points.add(new Point(Point.Kind.INLET, b, time));
     }
     return points;
   }

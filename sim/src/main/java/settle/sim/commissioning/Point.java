@@ -11,6 +11,8 @@ public record Point(Kind kind, int which, double time) {
 
   /** What a thermometer is held to. */
   public enum Kind {
+    /** The pipe that enters an emitter, with a clamp. */
+    INLET,
     /** The pipe that leaves an emitter, with a clamp. */
     RETURN,
     /** The face of a run at its far end. */
@@ -18,6 +20,11 @@ public record Point(Kind kind, int which, double time) {
     /** The air of a room, out of the way of its emitter. */
     AIR,
     /** The pipe in which water leaves the source for the mains. */
-    FLOW
+    FLOW;
+
+    /** Whether it is read off a pipe, with a clamp. */
+    boolean byClamp() {
+      return this == INLET || this == RETURN || this == FLOW;
+    }
   }
 }

@@ -84,6 +84,12 @@ public record Branch(
     return with(emitter, valve, other);
   }
 
+  /** This branch with another pipe where its own runs. */
+  public Branch withPipe(Pipe other) {
+    return new Branch(
+        room, name, emitter, valve, lockshield, other, pipePlace, fedFrom, designFlow);
+  }
+
   private Branch with(Emitter anEmitter, Valve aValve, Lockshield aLockshield) {
     return new Branch(
         room,

@@ -66,6 +66,11 @@ public record Distribution(
     return new Distribution(other, mains, bypass, designDrop, lockshields, pumpPlace);
   }
 
+  /** This distribution with other mains of the same names. */
+  public Distribution withMains(List<Main> others) {
+    return new Distribution(pump, others, bypass, designDrop, lockshields, pumpPlace);
+  }
+
   /** This distribution with a bypass. */
   public Distribution withBypass(Bypass fitted) {
     return new Distribution(pump, mains, Optional.of(fitted), designDrop, lockshields, pumpPlace);

@@ -108,6 +108,13 @@ public record Room(
     return copy.room();
   }
 
+  /** This room with air and furnishings that hold so many times what its air alone does [-]. */
+  public Room withFurnishing(double multiplier) {
+    Copy copy = new Copy(this);
+    copy.furnishingMultiplier = multiplier;
+    return copy.room();
+  }
+
   /** This room losing otherwise beside surfaces and windows. */
   public Room withDirectLoss(DirectLoss other) {
     Copy copy = new Copy(this);
@@ -153,7 +160,7 @@ public record Room(
     private final List<Wall> walls;
     private final double volume;
     private double airChangesPerHour;
-    private final double furnishingMultiplier;
+    private double furnishingMultiplier;
     private List<Surface> surfaces;
     private List<Window> windows;
     private DirectLoss directLoss;
