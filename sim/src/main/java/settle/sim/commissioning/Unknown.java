@@ -87,7 +87,7 @@ record Unknown(Kind kind, int branch) {
       case START -> found.startedAt(found.start() + by);
       case OUTDOOR ->
           found.with(house.withWeather(new Weather.Constant(house.weather().outdoorAt(0) + by)));
-      case U_VALUES -> found.with(house.withRooms(rooms(house, r -> losing(r, factor))));
+      case U_VALUES -> found.with(house.withRooms(rooms(house, r -> r.withUValuesTimes(factor))));
       case AIR_CHANGE ->
           found.with(
               house.withRooms(rooms(house, r -> r.withAirChange(factor * r.airChangesPerHour()))));
@@ -115,11 +115,6 @@ record Unknown(Kind kind, int branch) {
 
   private static List<Room> rooms(House house, UnaryOperator<Room> change) {
     return house.rooms().stream().map(change).toList();
-  }
-
-  private static Room losing(Room room, double factor) {
-    return room.withSurfaces(room.surfaces().stream().map(s -> s.withUValueTimes(factor)).toList())
-        .withWindows(room.windows().stream().map(w -> w.withUValueTimes(factor)).toList());
   }
 
   private static Branch giving(Branch branch, double factor) {
