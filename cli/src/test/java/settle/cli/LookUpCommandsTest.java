@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -61,6 +62,34 @@ class LookUpCommandsTest {
     assertThat(again.status()).isEqualTo(3);
     assertThat(again.err()).startsWith("settle: cannot write ").contains("house.yaml");
     assertThat(file).hasContent("mine");
+  }
+
+  @Test
+  void newMakesAScenarioOfASurveyOrNothing() throws IOException {
+    Path survey = Path.of("..", "scenarios", "examples", "survey.csv");
+    Path file = folder.resolve("house.yaml");
+    CommandLineRun made = CommandLineRun.of("new", "--from", survey, file);
+    assertThat(made.status()).isZero();
+    assertThat(made.err()).isEmpty();
+    assertThat(made.out()).contains("house.yaml is written").contains("check");
+    for (String command : List.of("check", "compare", "size")) {
+      assertThat(CommandLineRun.of(command, file).status()).as(command).isZero();
+    }
+    assertThat(CommandLineRun.of("verdict", file, "--odds", "0").status()).isZero();
+    Path wrong = Files.writeString(folder.resolve("w.csv"), "room,size,want\nden,3 x 3 m,20\n");
+    Path none = folder.resolve("none.yaml");
+    CommandLineRun refused = CommandLineRun.of("new", "--from", wrong, none);
+    assertThat(refused.status()).isEqualTo(2);
+    assertThat(refused.err().lines())
+        .hasSize(3)
+        .allMatch(line -> line.startsWith("settle: " + wrong + ":"));
+    assertThat(none).doesNotExist();
+    assertThat(CommandLineRun.of("new", "--from", survey, file).status()).isEqualTo(3);
+  }
+
+  @Test
+  void newWritesTheHeadingsOfAnEmptySurvey() {
+    assertThat(CommandLineRun.of("new", "--template").out()).startsWith("room,floor,length (m)");
   }
 
   @Test

@@ -33,6 +33,15 @@ public final class ScenarioException extends Exception {
   }
 
   /**
+   * Something else than a scenario that cannot be used.
+   *
+   * @param problems everything that is wrong with it, at least one
+   */
+  public static ScenarioException of(List<Finding> problems) {
+    return new ScenarioException(problems);
+  }
+
+  /**
    * Everything that is wrong, in the order of the file.
    *
    * @return at least one finding

@@ -9,6 +9,8 @@ import settle.scenarios.document.DocumentException;
 import settle.scenarios.document.Position;
 import settle.scenarios.document.ScenarioFolder;
 import settle.scenarios.house.ScenarioFormat;
+import settle.scenarios.survey.Survey;
+import settle.scenarios.survey.SurveyReader;
 
 /** Reads scenarios from files, and what they name from beside them. */
 public final class ScenarioFiles {
@@ -57,6 +59,20 @@ public final class ScenarioFiles {
   public static String text(Path file) throws ScenarioException {
     try {
       return TextFile.read(file, "a scenario", MOST_BYTES);
+    } catch (DocumentException e) {
+      throw ScenarioException.of(file.toString(), e);
+    }
+  }
+
+  /**
+   * Reads a survey.
+   *
+   * @param file a table, CSV, UTF-8
+   * @throws ScenarioException where anything is wrong: all mistakes that one pass can find
+   */
+  public static Survey survey(Path file) throws ScenarioException {
+    try {
+      return SurveyReader.read(TextFile.read(file, "a survey", MOST_BYTES), file.toString());
     } catch (DocumentException e) {
       throw ScenarioException.of(file.toString(), e);
     }

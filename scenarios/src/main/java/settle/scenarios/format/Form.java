@@ -101,9 +101,13 @@ public sealed interface Form {
     public static final Quantity TEMPERATURE =
         Quantity.of(Dimension.TEMPERATURE, -60, 60, "the coldest and the hottest places on earth");
 
-    /** Whether a text is meant as a temperature rather than a name. */
+    /**
+     * Whether a text is meant as a temperature rather than a name: a number with what may be a
+     * unit, not "2nd bedroom".
+     */
     public static boolean isTemperature(String text) {
-      return !text.isEmpty() && "+-\u22120123456789.".indexOf(text.charAt(0)) >= 0;
+      boolean number = !text.isEmpty() && "+-\u22120123456789.".indexOf(text.charAt(0)) >= 0;
+      return number && !text.matches("[-+\\u2212.\\d]\\S*\\s+.*\\p{L}{3,}.*|\\d+\\p{L}{2,}\\s+.*");
     }
   }
 

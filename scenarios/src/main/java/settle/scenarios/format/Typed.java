@@ -5,6 +5,8 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import settle.scenarios.quantity.Dimension;
 import settle.scenarios.quantity.QuantityException;
@@ -109,9 +111,14 @@ public final class Typed {
     return new BigDecimal(value).round(DIGITS).doubleValue();
   }
 
+  /** Words that are no text to other readers of YAML. */
+  private static final Set<String> NO_TEXT =
+      Set.of("yes", "no", "true", "false", "on", "off", "null", "y", "n");
+
   /** A name as it may stand in a list in braces: quoted where it holds more than plain words. */
   public static String word(String name) {
     return name.matches("[\\p{L}][\\p{L}\\p{N} ./²³()-]*")
+            && !NO_TEXT.contains(name.toLowerCase(Locale.ROOT))
         ? name
         : "\"" + name.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
   }

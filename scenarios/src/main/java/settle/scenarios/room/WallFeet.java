@@ -182,7 +182,8 @@ final class WallFeet {
                 + ", expected no more");
       }
     }
-    if (feet.stream().allMatch(f -> f.openings + f.doors == 0)) {
+    // What is excluded may be a door that nobody measured by itself.
+    if (feet.stream().allMatch(f -> f.openings + f.doors + f.excluded == 0)) {
       room.warn("there is no door in any of its walls; is that meant?");
     }
   }
