@@ -459,7 +459,7 @@ public record Answer(House house, Verdict verdict) {
 
   /** What the trade argues about and is reckoned nowhere. */
   public static String notReckoned() {
-    return "Not reckoned: air warmer under the ceiling than at the floor; furniture and curtains in front of emitters, but for what the key 'covered' says. Draught and the cold side by a window move no temperature.";
+    return "Not reckoned: air warmer under the ceiling than at the floor, but for what the key 'stratification' says; furniture and curtains in front of emitters, but for what 'covered' says. Draught and the cold side by a window move no temperature.";
   }
 
   /** What a heat loss leaves open about the rooms of which nothing else is known; else empty. */
