@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.DefaultUsed;
 import settle.sim.atrest.DesignFlows;
+import settle.sim.emitter.Emitter;
 import settle.sim.engine.Simulation;
 import settle.sim.house.House;
 import settle.sim.model.HouseModel;
@@ -23,24 +24,30 @@ class HeatLossTest {
   /** Rounding of a solution in doubles [W]. */
   private static final double EXACT = 1e-6;
 
+  private static final Path HERE = Path.of("house.yaml");
+
+  private static final String TEXT =
+      """
+      site: {design outdoor: -3 °C}
+      rooms:
+        lounge: {size: 5 x 4 x 2.5 m, want: 21 °C, %s}
+      %s
+      arrangements: {one: {every room: {pipe length: 0 m, set: 8 °C}, rooms: {lounge: {emitter: skirting 140, length: 12 m}%s}}}
+      source: {fixed flow: 60 °C}
+      run: {length: 20 d}
+      """;
+
   private static Scenario read(String lounge, String others, String emitters)
       throws ScenarioException {
-    return ScenarioFiles.read(
-        """
-        site: {design outdoor: -3 °C}
-        rooms:
-          lounge: {size: 5 x 4 x 2.5 m, want: 21 °C, %s}
-        %s
-        arrangements: {one: {every room: {pipe length: 0 m, set: 8 °C}, rooms: {lounge: {emitter: skirting 140, length: 12 m}%s}}}
-        source: {fixed flow: 60 °C}
-        run: {length: 20 d}
-        """
-            .formatted(lounge, others, emitters),
-        Path.of("house.yaml"));
+    return ScenarioFiles.read(TEXT.formatted(lounge, others, emitters), HERE);
   }
 
   private static Scenario read(String lounge) throws ScenarioException {
     return read(lounge, "", "");
+  }
+
+  private static String text(String lounge) {
+    return TEXT.formatted(lounge, "", "");
   }
 
   private static double load(House house, int room) {
@@ -87,6 +94,22 @@ class HeatLossTest {
     Room room = scenario.house().rooms().get(0);
     assertThat(room.directLoss().conductance() + room.ventilationConductance())
         .isCloseTo(Double.parseDouble(keys.replaceAll("\\D", "")) / 24, within(EXACT));
+  }
+
+  /** A vented run is what it was; with air in it the same room gets less. */
+  @Test
+  void airLeavesLessOfAnEmitter() throws Exception {
+    Scenario vented = read("heat loss: 1450 W");
+    Scenario none =
+        ScenarioFiles.read(text("heat loss: 1450 W").replace("12 m", "12 m, air: 0 %"), HERE);
+    Scenario airy =
+        ScenarioFiles.read(text("heat loss: 1450 W").replace("12 m", "12 m, air: 30 %"), HERE);
+    assertThat(emitter(none)).isEqualTo(emitter(vented));
+    assertThat(emitter(airy)).isEqualTo(emitter(vented).withAir(0.3)).isNotEqualTo(emitter(vented));
+  }
+
+  private static Emitter emitter(Scenario scenario) {
+    return scenario.house().arrangements().get(0).branches().get(0).emitter();
   }
 
   @Test

@@ -14,7 +14,12 @@ public record ReadingWords(Reading reading, WaterProperties water) {
   /** What it is measured in. */
   public Unit measure() {
     return switch (reading) {
-      case ROOM_TEMPERATURE, HIGHEST_TEMPERATURE, LOWEST_TEMPERATURE, EMITTER_RETURN, RETURN ->
+      case ROOM_TEMPERATURE,
+          HIGHEST_TEMPERATURE,
+          LOWEST_TEMPERATURE,
+          EMITTER_RETURN,
+          FAR_END,
+          RETURN ->
           Unit.CELSIUS;
       case SWING -> Unit.KELVIN;
       case WARM_UP -> Unit.MINUTES;
@@ -60,7 +65,12 @@ public record ReadingWords(Reading reading, WaterProperties water) {
   /** How far two values are apart as they are printed, with the unit of a difference. */
   public String difference(double one, double other) {
     return switch (reading) {
-      case ROOM_TEMPERATURE, HIGHEST_TEMPERATURE, LOWEST_TEMPERATURE, EMITTER_RETURN, RETURN ->
+      case ROOM_TEMPERATURE,
+          HIGHEST_TEMPERATURE,
+          LOWEST_TEMPERATURE,
+          EMITTER_RETURN,
+          FAR_END,
+          RETURN ->
           Quantities.difference(Math.abs(tenths(one) - tenths(other)));
       default -> value(Math.abs(one - other));
     };
@@ -78,6 +88,7 @@ public record ReadingWords(Reading reading, WaterProperties water) {
       case FLOW, LARGEST_FLOW -> "flow of water";
       case OPENING -> "valve opening";
       case EMITTER_RETURN -> "return temperature";
+      case FAR_END -> "surface at the far end";
       case OUTPUT -> "heat given";
       case PRESSURE -> "pressure across valve, emitter and lockshield";
       case RETURN -> "return temperature at the source";

@@ -43,6 +43,15 @@ public final class ArrangementKeys {
       Key.optional(
               "covered output", Forms.SHARE, "what it gives there, over what it gives in the open")
           .orElse("60 %", PRACTICE);
+  public static final Key AIR =
+      Key.optional(
+              "air",
+              Forms.of(Dimension.SHARE, 0, 0.95, "a bubble to nearly all of it").usually(0, 0.6),
+              "air left in it, to see what that does: the share of skirting's run, from its far end,"
+                  + " in which water only runs along the bottom of the tubes (a twentieth of the film"
+                  + " and eight times the friction are left there: assumed, no source); the share of a"
+                  + " radiator that stays cold")
+          .orElse("none: vented");
   public static final Key STRATIFICATION =
       Key.optional(
               "stratification",
@@ -160,6 +169,7 @@ public final class ArrangementKeys {
               STRATIFICATION,
               COVERED,
               COVERED_OUTPUT,
+              AIR,
               BACK_LOSS,
               BACK_INSULATION,
               PIPE,

@@ -191,7 +191,7 @@ final class ArrangementsReader {
     Branch read() {
       String name = name();
       double share = backLoss();
-      Emitter emitter = asCovered(emitter(share));
+      Emitter emitter = withAir(asCovered(emitter(share)));
       ValveType valveType = named(ArrangementKeys.VALVE, ValveKinds.SECTION);
       Branch branch =
           new Branch(
@@ -303,6 +303,11 @@ final class ArrangementsReader {
                             + Dimension.LENGTH.show(room.longestWall)));
       }
       return written;
+    }
+
+    private Emitter withAir(Emitter vented) {
+      double share = keys.numberIfWritten(ArrangementKeys.AIR).orElse(0);
+      return share > 0 ? vented.withAir(share) : vented;
     }
 
     /** As it stands behind furniture and curtains; its size and its water are what they were. */

@@ -74,6 +74,8 @@ class DemonstrationsTest {
     "hot-pipe, valves / my valve / water influence",
     "shut-neighbour, arrangements / heated skirting / rooms / living room / knob",
     "no-way-open, distribution / bypass",
+    "balance-by-return, arrangements / heated skirting / rooms / living room / lockshield turns",
+    "air-in-run, arrangements / heated skirting / rooms / living room / air",
     // An emitter is its kind and its length.
     "skirting-or-radiator, arrangements / one head / rooms / living room / emitter + length"
   })
@@ -132,7 +134,18 @@ class DemonstrationsTest {
     "shut-neighbour, far flow, 0.001, 0.006",
     // Over a quarter of a day, then never.
     "no-way-open, dead, -1, -0.25",
-    "no-way-open, return, 10, 40"
+    "no-way-open, return, 10, 40",
+    // Twice what a clamp may be off, in rooms whose lockshields nobody touched.
+    "balance-by-return, living, -12, -3",
+    "balance-by-return, bedroom, 2, 8",
+    "balance-by-return, far, 2, 8",
+    // A quarter more water at least.
+    "balance-by-return, far flow, 0.0025, 0.01",
+    // Colder by far more than a clamp may be off, where the return shows nothing or looks better.
+    "air-in-run, far end, -20, -5",
+    "air-in-run, return, -0.5, 3",
+    "air-in-run, output, -200, -30",
+    "air-in-run, other, -0.5, 0.5"
   })
   void theEffectClaimedShows(String name, String figure, double least, double most) {
     BeforeAndAfter run = runs.get(name);

@@ -27,6 +27,8 @@ public enum Reading {
   OPENING(BranchColumn.OPENING, Kind.MEAN),
   /** Temperature of the water leaving an emitter, weighted by its flow [°C]. */
   EMITTER_RETURN(BranchColumn.RETURN, Kind.BY_FLOW),
+  /** Temperature of an emitter's face at its far end, mean [°C]. */
+  FAR_END(BranchColumn.FAR_END, Kind.MEAN),
   /** Output of an emitter, mean [W]. */
   OUTPUT(BranchColumn.HEAT, Kind.MEAN),
   /** Differential pressure across a branch, mean [Pa]. */

@@ -224,10 +224,14 @@ public final class MixedChain implements EmitterStepper {
   }
 
   @Override
+  public double face(double share) {
+    return temperature[Math.min((int) (share * cells), cells - 1)];
+  }
+
+  @Override
   public void profile(double[] shares, double[] temperatures) {
     for (int k = 0; k < shares.length; k++) {
-      int cell = Math.min((int) (shares[k] * cells), cells - 1);
-      temperatures[k] = temperature[cell];
+      temperatures[k] = face(shares[k]);
     }
   }
 }

@@ -330,15 +330,30 @@ public final class PlugFlow implements EmitterStepper {
         from += now.size[i];
         i++;
       }
-      double share = Math.min(Math.max((x - from) / now.size[i], 0), 1);
-      double y1 = now.upper[i] - now.reference;
-      double y2 = now.lower[i] - now.reference;
-      if (y1 > LEAST_EXCESS && y2 > LEAST_EXCESS) {
-        double w1 = now.upperW[i];
-        temperatures[k] = now.reference + law.toY(w1 + (now.lowerW[i] - w1) * share);
-      } else {
-        temperatures[k] = now.upper[i] + (now.lower[i] - now.upper[i]) * share;
-      }
+      temperatures[k] = within(i, (x - from) / now.size[i]);
     }
+  }
+
+  @Override
+  public double face(double share) {
+    int i = 0;
+    double from = 0;
+    while (i < now.count - 1 && share * length > from + now.size[i]) {
+      from += now.size[i];
+      i++;
+    }
+    return within(i, (share * length - from) / now.size[i]);
+  }
+
+  /** Temperature some way into a parcel [°C]. */
+  private double within(int i, double way) {
+    double share = Math.min(Math.max(way, 0), 1);
+    double y1 = now.upper[i] - now.reference;
+    double y2 = now.lower[i] - now.reference;
+    if (y1 > LEAST_EXCESS && y2 > LEAST_EXCESS) {
+      double w1 = now.upperW[i];
+      return now.reference + law.toY(w1 + (now.lowerW[i] - w1) * share);
+    }
+    return now.upper[i] + (now.lower[i] - now.upper[i]) * share;
   }
 }

@@ -84,6 +84,7 @@ final class RunRecorder {
     recordHouse(HouseColumn.STARTS, 0);
     for (int b = 0; b < branches; b++) {
       recordBranch(BranchColumn.SENSED, b, valves.element(b));
+      recordBranch(BranchColumn.FAR_END, b, circuit.emitters()[b].face(1));
     }
   }
 
@@ -142,6 +143,7 @@ final class RunRecorder {
       recordBranch(BranchColumn.SENSED, b, valves.element(b));
       recordBranch(BranchColumn.OPENING, b, valves.opening(b));
       recordBranch(BranchColumn.PRESSURE, b, network.branchPressure(b));
+      recordBranch(BranchColumn.FAR_END, b, circuit.emitters()[b].face(1));
     }
   }
 

@@ -18,7 +18,9 @@ public enum BranchColumn implements Column {
   /** Valve opening K_v/K_vs during the step [-]. */
   OPENING("opening", "-", true),
   /** Differential pressure between flow and return where the branch is connected [Pa]. */
-  PRESSURE("pressure", "Pa", true);
+  PRESSURE("pressure", "Pa", true),
+  /** Temperature of the face at the end of the run that is farthest from the inlet [°C]. */
+  FAR_END("far end", "°C", false);
 
   private final Heading heading;
 
