@@ -37,6 +37,7 @@ import settle.sim.water.Water;
  * @param faceDepth [m]
  * @param lowerConnection centre above the floor [m]
  * @param upperConnection centre above the floor [m]
+ * @param stockLength by which it is delivered [m]
  */
 public record PerimeterType(
     Described described,
@@ -48,7 +49,8 @@ public record PerimeterType(
     double faceHeight,
     double faceDepth,
     double lowerConnection,
-    double upperConnection)
+    double upperConnection,
+    double stockLength)
     implements EmitterType {
 
   private static final Key METAL_HEAT =
@@ -116,6 +118,13 @@ public record PerimeterType(
           Forms.of(Dimension.LENGTH, 0, 5, "the wall of a room"),
           "height of the upper connection's centre above the finished floor");
 
+  private static final Key STOCK_LENGTH =
+      Key.optional(
+              "stock length",
+              Forms.of(Dimension.LENGTH, 0.1, 50, "what can be carried into a house").usually(1, 7),
+              "length by which it is delivered, for cutting")
+          .orElse("3 m", PRACTICE);
+
   static final Kind<EmitterType, Emitter> KIND =
       new Kind<>(
           "perimeter",
@@ -135,7 +144,8 @@ public record PerimeterType(
               FACE_HEIGHT,
               FACE_DEPTH,
               LOWER_CONNECTION,
-              UPPER_CONNECTION),
+              UPPER_CONNECTION,
+              STOCK_LENGTH),
           PerimeterType::read,
           PerimeterEmitter.class::isInstance,
           PerimeterType::typed);
@@ -165,7 +175,8 @@ public record PerimeterType(
             s.number(FACE_HEIGHT),
             s.number(FACE_DEPTH),
             s.number(LOWER_CONNECTION),
-            s.number(UPPER_CONNECTION));
+            s.number(UPPER_CONNECTION),
+            s.number(STOCK_LENGTH));
     if (s.has(FACE_HEIGHT)) {
       s.value(EmitterLaw.OUTPUT_PER_METRE).ifPresent(skirting::doubtOutput);
     }
@@ -236,7 +247,8 @@ public record PerimeterType(
         .put(FACE_HEIGHT, skirting.face().height())
         .put(FACE_DEPTH, skirting.face().depth())
         .put(LOWER_CONNECTION, skirting.face().lowerConnection())
-        .put(UPPER_CONNECTION, skirting.face().upperConnection());
+        .put(UPPER_CONNECTION, skirting.face().upperConnection())
+        .put(STOCK_LENGTH, skirting.face().stockLength());
   }
 
   @Override
@@ -303,7 +315,8 @@ public record PerimeterType(
         fixedTo,
         tubes,
         second,
-        new PerimeterEmitter.Face(faceHeight, faceDepth, lowerConnection, upperConnection));
+        new PerimeterEmitter.Face(
+            faceHeight, faceDepth, lowerConnection, upperConnection, stockLength));
   }
 
   @Override

@@ -2,7 +2,9 @@ package settle.scenarios.house;
 
 import static settle.scenarios.format.Forms.PRACTICE;
 
+import java.util.List;
 import settle.scenarios.emitter.EmitterKinds;
+import settle.scenarios.format.Form.Choice;
 import settle.scenarios.format.Form.Keys;
 import settle.scenarios.format.Form.Named;
 import settle.scenarios.format.Form.Reference;
@@ -125,6 +127,31 @@ public final class ArrangementKeys {
               DistributionKeys.SURROUNDINGS.form(),
               "temperature of the unheated space that the pipe of the branch runs through")
           .orElse(DistributionKeys.SURROUNDINGS.fallback(), DistributionKeys.SURROUNDINGS.reason());
+  static final String LEFT = "left";
+  static final String RIGHT = "right";
+  public static final Key CONNECTED_AT =
+      Key.optional(
+              "connected at",
+              new Choice(List.of(LEFT, RIGHT)),
+              "end of a run of skirting at which its pipes are, as one faces the wall")
+          .orElse("the end at its first wall; left where it has one wall");
+  static final String FROM_BELOW = "from below";
+  static final String THROUGH_WALL = "through the wall";
+  static final String FROM_ABOVE = "from above";
+  public static final Key PIPES_COME =
+      Key.optional(
+              "pipes come",
+              new Choice(List.of(FROM_BELOW, THROUGH_WALL, FROM_ABOVE)),
+              "how the tails reach the emitter")
+          .orElse(FROM_BELOW, PRACTICE);
+  static final String UPPER = "upper";
+  static final String LOWER = "lower";
+  public static final Key FLOW_CONNECTION =
+      Key.optional(
+              "flow connection",
+              new Choice(List.of(UPPER, LOWER)),
+              "which of skirting's two connections is the flow")
+          .orElse(UPPER, PRACTICE);
   public static final Key FED_FROM =
       Key.optional(
               "fed from",
@@ -178,6 +205,9 @@ public final class ArrangementKeys {
               PIPE_INSULATION,
               PIPE_IN,
               PIPE_SURROUNDINGS,
+              CONNECTED_AT,
+              PIPES_COME,
+              FLOW_CONNECTION,
               FED_FROM,
               DESIGN_FLOW,
               VALVE,

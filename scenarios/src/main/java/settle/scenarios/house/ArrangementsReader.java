@@ -15,6 +15,7 @@ import settle.scenarios.definition.DefinitionSection;
 import settle.scenarios.definition.Definitions;
 import settle.scenarios.emitter.EmitterKinds;
 import settle.scenarios.emitter.EmitterType;
+import settle.scenarios.format.Form;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.OwnOrCommon;
 import settle.scenarios.format.Section;
@@ -34,6 +35,7 @@ import settle.sim.emitter.Fixing;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.house.Tails;
 import settle.sim.house.WaterProperties;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.LockshieldScale;
@@ -206,7 +208,7 @@ final class ArrangementsReader {
               designFlow(),
               keys.number(ArrangementKeys.STRATIFICATION));
       doubt(branch, valveType);
-      return branch;
+      return branch.withTails(tails());
     }
 
     private Emitter emitter(double share) {
@@ -391,6 +393,27 @@ final class ArrangementsReader {
           "goes with 'pipe in: unheated'; a room has its own temperature",
           ArrangementKeys.PIPE_SURROUNDINGS);
       return PipePlace.in(rooms.containsKey(in) ? in : room.name);
+    }
+
+    private Tails tails() {
+      if (!type.runsAlongWalls()) {
+        keys.refuse(
+            "goes with skirting", ArrangementKeys.CONNECTED_AT, ArrangementKeys.FLOW_CONNECTION);
+      }
+      Tails.Side side =
+          keys.value(ArrangementKeys.CONNECTED_AT)
+              .map(v -> v.choice((Form.Choice) ArrangementKeys.CONNECTED_AT.form()))
+              .map(end -> end.equals(ArrangementKeys.LEFT) ? Tails.Side.LEFT : Tails.Side.RIGHT)
+              .orElse(Tails.Side.AS_IT_RUNS);
+      String come = keys.with(ArrangementKeys.PIPES_COME).choice(ArrangementKeys.PIPES_COME);
+      Tails.From from =
+          come.equals(ArrangementKeys.FROM_BELOW)
+              ? Tails.From.BELOW
+              : come.equals(ArrangementKeys.THROUGH_WALL) ? Tails.From.WALL : Tails.From.ABOVE;
+      Key flow = ArrangementKeys.FLOW_CONNECTION;
+      boolean above =
+          !type.runsAlongWalls() || keys.with(flow).choice(flow).equals(ArrangementKeys.UPPER);
+      return new Tails(side, from, above);
     }
 
     private String fedFrom() {

@@ -101,6 +101,10 @@ public final class RoomKeys {
   private static final Quantity WIDTH =
       Forms.of(Dimension.LENGTH, 0, 4 * Forms.MOST_SIDE, "none to all that a hall has")
           .usually(0, 30);
+
+  /** Where something stands along a wall. */
+  static final Quantity FOOT_AT = WIDTH;
+
   private static final String UNITS_ARE =
       "fitted units, wardrobes, a bath: what skirting cannot run behind";
   private static final String EXCLUDED_IS =
@@ -122,19 +126,38 @@ public final class RoomKeys {
   public static final Key FOOT_UNITS = Key.optional("units", WIDTH, UNITS_ARE).orElse("none");
   public static final Key FOOT_EXCLUDED =
       Key.optional("excluded", WIDTH, EXCLUDED_IS).orElse("none");
+  private static final String WHERE =
+      "where each of its %s begins, from the wall's left end as one faces it; all of one width";
+  private static final String WHERE_LEFT_OUT =
+      "not known; drawn where it breaks the skirting least";
+  public static final Key FOOT_OPENINGS_AT = at("openings at", "openings to the floor");
+  public static final Key FOOT_DOORS_AT = at("doors at", "doors");
+  public static final Key FOOT_UNITS_AT = at("units at", "units");
+  public static final Key FOOT_EXCLUDED_AT = at("excluded at", "excluded lengths");
   public static final Table FOOT_TABLE =
       Table.of(
           "a wall with what stands at its foot",
           FOOT_NAME,
           FOOT_LENGTH,
+          FOOT_OPENINGS_AT,
           FOOT_DOORS,
+          FOOT_DOORS_AT,
           FOOT_UNITS,
-          FOOT_EXCLUDED);
+          FOOT_UNITS_AT,
+          FOOT_EXCLUDED,
+          FOOT_EXCLUDED_AT);
+
+  private static Key at(String name, String what) {
+    return Key.optional(name, new Several(FOOT_AT), String.format(WHERE, what))
+        .orElse(WHERE_LEFT_OUT);
+  }
+
   public static final Key WALLS =
       Key.optional(
               "walls",
               new Several(new Keys(FOOT_TABLE)),
-              "its walls in order round the room, for skirting that goes round corners")
+              "its walls in order round the room, for skirting that goes round corners; clockwise on a"
+                  + " plan, so that the next is to the right as one faces them")
           .orElse(
               "those of 'surfaces', as long as their area over the height, and the rest of the"
                   + " perimeter");

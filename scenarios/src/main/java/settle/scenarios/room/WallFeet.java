@@ -3,11 +3,14 @@ package settle.scenarios.room;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import settle.scenarios.format.Key;
 import settle.scenarios.format.Section;
 import settle.scenarios.format.Value;
 import settle.scenarios.quantity.Dimension;
 import settle.sim.room.Wall;
+import settle.sim.room.Wall.Standing;
+import settle.sim.room.Wall.What;
 
 /**
  * The walls of a room as whoever lays skirting sees them: how long the foot of each is and what
@@ -29,6 +32,9 @@ final class WallFeet {
   /** By how much walls that are listed may differ from the room's size [1]. */
   private static final double ROUNDING = 1.05;
 
+  /** Length that is nobody's concern [m]. */
+  private static final double ROUNDED = 0.001;
+
   /**
    * A wall as the room's surfaces have it.
    *
@@ -49,6 +55,7 @@ final class WallFeet {
     double doors;
     double units;
     double excluded;
+    List<Standing> placed = List.of();
 
     Foot(String name, double length, Section written) {
       this.name = name;
@@ -64,8 +71,18 @@ final class WallFeet {
       return Math.max(0, length - taken());
     }
 
-    Wall wall() {
-      return new Wall(name, length, openings, doors, units, excluded);
+    double width(What what) {
+      return switch (what) {
+        case OPENING -> openings;
+        case DOOR -> doors;
+        case UNITS -> units;
+        case EXCLUDED -> excluded;
+      };
+    }
+
+    Wall wall(boolean inOrder) {
+      return new Wall(
+          name, length, openings, doors, units, excluded, new Wall.Plan(inOrder, placed));
     }
   }
 
@@ -159,7 +176,7 @@ final class WallFeet {
     } else {
       derive(perimeter, height);
     }
-    walls = feet.stream().map(Foot::wall).toList();
+    walls = feet.stream().map(foot -> foot.wall(inOrder)).toList();
   }
 
   private void closeListed() {
@@ -180,12 +197,51 @@ final class WallFeet {
                 + " along a wall of "
                 + Dimension.LENGTH.show(foot.length)
                 + ", expected no more");
+      } else {
+        place(foot);
       }
     }
     // What is excluded may be a door that nobody measured by itself.
     if (feet.stream().allMatch(f -> f.openings + f.doors + f.excluded == 0)) {
       room.warn("there is no door in any of its walls; is that meant?");
     }
+  }
+
+  private static final Map<What, Key> WHERE =
+      Map.of(
+          What.OPENING, RoomKeys.FOOT_OPENINGS_AT,
+          What.DOOR, RoomKeys.FOOT_DOORS_AT,
+          What.UNITS, RoomKeys.FOOT_UNITS_AT,
+          What.EXCLUDED, RoomKeys.FOOT_EXCLUDED_AT);
+
+  /** Takes what is written of where things stand, and refuses what cannot be. */
+  private static void place(Foot foot) {
+    List<Standing> placed = new ArrayList<>();
+    for (What what : What.values()) {
+      List<Value> begins = foot.written.several(WHERE.get(what));
+      double width = foot.width(what) / Math.max(1, begins.size());
+      for (Value value : begins) {
+        double from = value.number(RoomKeys.FOOT_AT);
+        Standing one = new Standing(what, from, width);
+        if (width == 0) {
+          value.problem("says where something stands whose width is not written");
+        } else if (one.to() > foot.length + ROUNDED) {
+          value.problem(
+              "found something that ends at "
+                  + Dimension.LENGTH.show(one.to())
+                  + " along a wall of "
+                  + Dimension.LENGTH.show(foot.length)
+                  + ", expected it to end on the wall");
+        } else if (placed.stream()
+            .anyMatch(p -> p.from() < one.to() - ROUNDED && from < p.to() - ROUNDED)) {
+          value.problem("stands where something else stands");
+        } else {
+          placed.add(one);
+        }
+      }
+    }
+    placed.sort(Comparator.comparingDouble(Standing::from));
+    foot.placed = placed;
   }
 
   private Foot foot(String name) {

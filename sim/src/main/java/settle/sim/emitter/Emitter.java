@@ -30,6 +30,22 @@ public interface Emitter {
     }
   }
 
+  /**
+   * How a run is put together and joined to its pipes.
+   *
+   * @param depth of its face from the wall [m]
+   * @param lowerConnection height of the lower connection's centre above finished floor [m]
+   * @param upperConnection height of the upper connection's centre above finished floor [m]
+   * @param stockLength by which its profile is delivered [m]
+   * @param shorter length of the shorter of two runs from one connection [m]; 0 for one run
+   */
+  record Joints(
+      double depth,
+      double lowerConnection,
+      double upperConnection,
+      double stockLength,
+      double shorter) {}
+
   /** What it is called. */
   String name();
 
@@ -73,6 +89,11 @@ public interface Emitter {
 
   /** Its run along the walls; empty for one that stands in one place. */
   Optional<Run> run();
+
+  /** How its run is put together; empty for one that stands in one place. */
+  default Optional<Joints> joints() {
+    return Optional.empty();
+  }
 
   /**
    * Share of its water that the shorter of two runs takes [-]; 0 for one that goes one way only

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import settle.sim.hydraulics.Pipe;
+import settle.sim.units.Range;
 import settle.sim.water.Water;
 
 /**
@@ -44,8 +45,27 @@ public record PerimeterEmitter(
    * @param depth from the wall [m]
    * @param lowerConnection height of the lower connection's centre above finished floor [m]
    * @param upperConnection height of the upper connection's centre above finished floor [m]
+   * @param stockLength by which it is delivered [m]
    */
-  public record Face(double height, double depth, double lowerConnection, double upperConnection) {}
+  public record Face(
+      double height,
+      double depth,
+      double lowerConnection,
+      double upperConnection,
+      double stockLength) {
+
+    /** Length by which profiles are delivered [m]; common practice, no source. */
+    public static final double USUAL_STOCK = 3;
+
+    public Face {
+      Range.positive("stock length", stockLength, "m");
+    }
+
+    /** One that is delivered in usual lengths. */
+    public Face(double height, double depth, double lowerConnection, double upperConnection) {
+      this(height, depth, lowerConnection, upperConnection, USUAL_STOCK);
+    }
+  }
 
   /**
    * The shorter of two runs side by side, left and right of one connection behind one valve.
@@ -169,6 +189,17 @@ public record PerimeterEmitter(
             face.height,
             tubes.way().legs(),
             runLength - second.length));
+  }
+
+  @Override
+  public Optional<Joints> joints() {
+    return Optional.of(
+        new Joints(
+            face.depth,
+            face.lowerConnection,
+            face.upperConnection,
+            face.stockLength,
+            second.length));
   }
 
   @Override

@@ -24,6 +24,7 @@ import settle.sim.valve.Valve;
  * @param stratification how much warmer the air along walls, windows and roof is than people feel,
  *     at an excess of 50 K of this emitter [K]: by that the room loses more, in proportion to the
  *     excess
+ * @param tails how its pipes reach the emitter
  */
 public record Branch(
     String room,
@@ -35,7 +36,8 @@ public record Branch(
     PipePlace pipePlace,
     String fedFrom,
     OptionalDouble designFlow,
-    double stratification)
+    double stratification,
+    Tails tails)
     implements NetworkFlow.Leaf {
 
   /** A branch whose emitter leaves the air evenly mixed. */
@@ -50,6 +52,32 @@ public record Branch(
       String fedFrom,
       OptionalDouble designFlow) {
     this(room, name, emitter, valve, lockshield, pipe, pipePlace, fedFrom, designFlow, 0);
+  }
+
+  /** A branch whose pipes reach the emitter as is usual. */
+  public Branch(
+      String room,
+      String name,
+      Emitter emitter,
+      Valve valve,
+      Lockshield lockshield,
+      Pipe pipe,
+      PipePlace pipePlace,
+      String fedFrom,
+      OptionalDouble designFlow,
+      double stratification) {
+    this(
+        room,
+        name,
+        emitter,
+        valve,
+        lockshield,
+        pipe,
+        pipePlace,
+        fedFrom,
+        designFlow,
+        stratification,
+        Tails.USUAL);
   }
 
   /** A branch that goes by its emitter's name and whose pipe runs in the room it heats. */
@@ -101,7 +129,24 @@ public record Branch(
         pipePlace,
         fedFrom,
         designFlow,
-        stratification);
+        stratification,
+        tails);
+  }
+
+  /** This branch with pipes that reach its emitter otherwise. */
+  public Branch withTails(Tails other) {
+    return new Branch(
+        room,
+        name,
+        emitter,
+        valve,
+        lockshield,
+        pipe,
+        pipePlace,
+        fedFrom,
+        designFlow,
+        stratification,
+        other);
   }
 
   /** Whether it was shut by hand, so that no water ever flows: whoever sets things leaves it so. */
