@@ -5,6 +5,8 @@ import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import settle.cli.output.SheetCsv;
 import settle.plots.figures.CommissionStudy;
+import settle.plots.report.CommissioningSheet;
+import settle.plots.report.FirstFixSheet;
 import settle.scenarios.Scenario;
 import settle.scenarios.finding.Finding;
 import settle.sim.commissioning.CommissioningDay;
@@ -15,9 +17,11 @@ import settle.sim.house.House;
 /** Makes the sheets of one arrangement. */
 final class CommissionRun {
 
+  private final CommonOptions options;
   private final StudyRun run;
 
   CommissionRun(CommandSpec command, CommonOptions options) {
+    this.options = options;
     run = new StudyRun(command, options);
   }
 
@@ -33,7 +37,7 @@ final class CommissionRun {
     run.execute((text, scenario, progress) -> answer(scenario, arrangement, day, progress));
   }
 
-  private static StudyRun.Answer answer(
+  private StudyRun.Answer answer(
       Scenario scenario, String arrangement, CommissioningDay day, Progress progress)
       throws Failure {
     House house = scenario.house();
@@ -45,8 +49,13 @@ final class CommissionRun {
     return StudyRun.Answer.on(() -> sheets(study), study.study());
   }
 
-  private static Map<String, String> sheets(CommissionStudy study) {
+  private Map<String, String> sheets(CommissionStudy study) {
     Map<String, String> sheets = new LinkedHashMap<>();
+    String scenario = options.file().toString();
+    sheets.put("first-fix.html", FirstFixSheet.html(study, scenario, Version.number()));
+    sheets.put("commissioning.html", CommissioningSheet.html(study, scenario, Version.number()));
+    sheets.put("first-fix.csv", SheetCsv.of(study.firstFixTable()));
+    sheets.put("material.csv", SheetCsv.of(study.materialTable()));
     sheets.put("venting.csv", SheetCsv.of(study.ventingTable()));
     sheets.put("readings.csv", SheetCsv.readings(study.places()));
     return sheets;

@@ -1,6 +1,7 @@
 package settle.scenarios;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
@@ -12,6 +13,7 @@ import settle.scenarios.file.ScenarioFiles;
 import settle.scenarios.finding.Finding;
 import settle.sim.emitter.Fixing;
 import settle.sim.house.Branch;
+import settle.sim.house.Tails;
 import settle.sim.room.Room;
 import settle.sim.room.Wall;
 
@@ -111,15 +113,20 @@ class FreeWallTest {
     return hall("", openings).walls().get(0).openings();
   }
 
+  private static Wall inOrder(
+      String name, double length, double openings, double doors, double units, double excluded) {
+    return new Wall(name, length, openings, doors, units, excluded, new Wall.Plan(true, List.of()));
+  }
+
   @Test
   void wallsCanBeListedInOrderRoundTheRoom() throws Exception {
     Room hall = hall(LISTED, "{type: solid timber door, area: 0.9 x 2.1 m}");
     assertThat(hall.walls())
         .containsExactly(
-            new Wall("front", 5, 0.9, 0, 1, 0),
-            new Wall("side", 4, 0, 0, 0, 0),
-            new Wall("back", 5, 0, 0.8, 0, 1.2),
-            new Wall("party", 4, 0, 0, 0, 0));
+            inOrder("front", 5, 0.9, 0, 1, 0),
+            inOrder("side", 4, 0, 0, 0, 0),
+            inOrder("back", 5, 0, 0.8, 0, 1.2),
+            inOrder("party", 4, 0, 0, 0, 0));
     assertThat(hall.freeWall()).isCloseTo(3.1 + 4 + 3 + 4, within(EXACT));
   }
 
@@ -230,5 +237,69 @@ class FreeWallTest {
 
   private static List<Fixing> fixings(Scenario scenario, int b) {
     return branch(scenario, b).emitter().fixedTo();
+  }
+
+  private static final String PLACED =
+      """
+      walls:
+        - {name: front, length: 5 m, units: 1 m, units at: 4 m}
+        - {name: side, length: 4 m}
+        - {name: back, length: 5 m, doors: 1.8 m, doors at: [0.2 m, 3 m], excluded: 0.5 m}
+        - {name: party, length: 4 m}
+      """;
+
+  @Test
+  void whereThingsStandAlongAWallMayBeSaid() throws Exception {
+    List<Wall> walls = hall(PLACED, WINDOW).walls();
+    assertThat(walls).allMatch(wall -> wall.plan().joinsNext());
+    assertThat(walls.get(0).plan().placed())
+        .containsExactly(new Wall.Standing(Wall.What.UNITS, 4, 1));
+    assertThat(walls.get(2).plan().placed())
+        .extracting(Wall.Standing::from)
+        .containsExactly(0.2, 3.0);
+    assertThat(walls.get(2).plan().placed()).allMatch(d -> Math.abs(d.width() - 0.9) < EXACT);
+    assertThat(hall("", WINDOW).walls()).noneMatch(wall -> wall.plan().joinsNext());
+  }
+
+  @Test
+  void whatCannotStandThereIsRefused() {
+    assertThatThrownBy(() -> hall(PLACED.replace("units at: 4 m", "units at: 4.2 m"), WINDOW))
+        .hasMessageContaining("5.2 m along a wall of 5 m");
+    assertThatThrownBy(() -> hall(PLACED.replace("3 m]", "0.9 m]"), WINDOW))
+        .hasMessageContaining("where something else stands");
+    assertThatThrownBy(
+            () ->
+                hall(
+                    PLACED.replace("side, length: 4 m", "side, length: 4 m, doors at: 1 m"),
+                    WINDOW))
+        .hasMessageContaining("whose width is not written");
+  }
+
+  @Test
+  void pipesReachARunAsTheScenarioSays() throws Exception {
+    Branch usual =
+        read("", WINDOW, "{emitter: skirting 140, length: 2 m}")
+            .house()
+            .arrangements()
+            .get(0)
+            .branches()
+            .get(0);
+    assertThat(usual.tails()).isEqualTo(Tails.USUAL);
+    Branch other =
+        read(
+                "",
+                WINDOW,
+                "{emitter: skirting 140, length: 2 m, connected at: right, pipes come: through the wall,"
+                    + " flow connection: lower}")
+            .house()
+            .arrangements()
+            .get(0)
+            .branches()
+            .get(0);
+    assertThat(other.tails()).isEqualTo(new Tails(Tails.Side.RIGHT, Tails.From.WALL, false));
+    assertThat(other.emitter().joints().orElseThrow().stockLength()).isEqualTo(3);
+    assertThatThrownBy(
+            () -> read("", WINDOW, "{emitter: type 11 600 mm, length: 1 m, connected at: right}"))
+        .hasMessageContaining("goes with skirting");
   }
 }

@@ -8,6 +8,8 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import settle.plots.figures.Section.Extent;
 import settle.plots.figures.Section.Look;
+import settle.plots.words.ExpectedWords;
+import settle.plots.words.FirstFixWords;
 import settle.plots.words.Quantities;
 import settle.plots.words.SettingWords;
 import settle.plots.words.Unit;
@@ -36,10 +38,8 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
   public Study study() {
     VentingWords venting = new VentingWords(plan);
     List<Section> sections = new ArrayList<>();
-    sections.add(
-        Section.of(Extent.SHORT, Look.PLAIN, "Settings").table(Table.of(2, settings(), SETTING)));
-    sections.add(
-        Section.of(Extent.SHORT, Look.PLAIN, "").table(Table.of(2, emitters(), emitterSetting())));
+    sections.add(Section.of(Extent.SHORT, Look.PLAIN, "Settings").table(settingsTable()));
+    sections.add(Section.of(Extent.SHORT, Look.PLAIN, "").table(emittersTable()));
     sections.add(
         Section.of(Extent.SHORT, Look.PLAIN, "Venting")
             .lead(VentingWords.COLUMNS)
@@ -50,7 +50,11 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
     sections.add(
         Section.of(Extent.SHORT, Look.PLAIN, "Readings")
             .lead(readAt())
-            .table(Table.of(1, plan.readings().places(), reading())));
+            .table(Table.of(1, plan.readings().places(), reading()))
+            .line(
+                "First",
+                new ExpectedWords(plan).first().stream().map(ExpectedWords.Check::said).toList()));
+    sections.add(Section.full("First fix").table(materialTable()).notes(firstFix().route()));
     return new Study(
         plan.house().title(),
         say("What is set, vented and read with {}?", plan.arrangement().name()),
@@ -122,6 +126,55 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
     return Table.of(2, plan.venting().turns(), turn());
   }
 
+  /** What the house has once to be set. */
+  public Table settingsTable() {
+    return Table.of(2, settings(), SETTING);
+  }
+
+  /** What every emitter is set to. */
+  public Table emittersTable() {
+    return Table.of(1, emitters(), emitterSetting());
+  }
+
+  /** What is said of first fix. */
+  public FirstFixWords firstFix() {
+    return new FirstFixWords(plan.house(), plan.firstFix());
+  }
+
+  /** What is bought. */
+  public Table materialTable() {
+    return Table.of(1, firstFix().material(), ITEM);
+  }
+
+  /** What is known of every emitter at first fix. */
+  public Table firstFixTable() {
+    return Table.of(3, facts(), FACT);
+  }
+
+  private record PlaceFact(String place, FirstFixWords.Fact fact) {}
+
+  private List<PlaceFact> facts() {
+    return plan.firstFix().panels().stream()
+        .flatMap(p -> firstFix().facts(p).stream().map(f -> new PlaceFact(p.place(), f)))
+        .toList();
+  }
+
+  private static final Figures<PlaceFact> FACT =
+      new Figures<PlaceFact>()
+          .text("place", PlaceFact::place)
+          .as("room")
+          .text("what", f -> f.fact.what())
+          .as("what")
+          .text("words", f -> f.fact.words())
+          .as("fact");
+
+  private static final Figures<FirstFixWords.Item> ITEM =
+      new Figures<FirstFixWords.Item>()
+          .text("what", FirstFixWords.Item::what)
+          .as("item")
+          .text("amount", FirstFixWords.Item::amount)
+          .as("amount");
+
   /** What is read at, each by its name. */
   public List<String> places() {
     return plan.readings().places().stream().map(Place::name).toList();
@@ -145,7 +198,7 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
     return passage
         .stages()
         .map(s -> VentingWords.minutes(which.applyAsDouble(s)))
-        .orElse("over 60");
+        .orElse("over 45");
   }
 
   private static String speed(Passage passage) {

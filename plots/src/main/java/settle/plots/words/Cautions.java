@@ -22,6 +22,11 @@ public final class Cautions {
     return ALL;
   }
 
+  /** What holds before any system is opened, for a sheet. */
+  public static String opening() {
+    return "isolate, let cool, depressurise. Gas, electrical and unvented hot-water work belongs to licensed trades; local codes decide.";
+  }
+
   /** One sentence for a summary on a terminal. */
   public static String brief() {
     return "An aid to judgement, not a design certificate: local codes and licensed trades decide. Surfaces can be hot; keep a path"

@@ -103,7 +103,7 @@ public record VentingWords(CommissioningPlan plan) {
 
   private Optional<String> reason(Turn turn, Passage passage) {
     if (passage.stages().isEmpty()) {
-      return Optional.of("not within the hour");
+      return Optional.of("not within 45 min");
     }
     Stages stages = passage.stages().get();
     if (stages.total() > PRACTICE_TO) {

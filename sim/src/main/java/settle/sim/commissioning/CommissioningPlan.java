@@ -1,6 +1,7 @@
 package settle.sim.commissioning;
 
 import settle.sim.atrest.Balancing;
+import settle.sim.firstfix.FirstFix;
 import settle.sim.house.Arrangement;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
@@ -15,6 +16,8 @@ import settle.sim.model.HouseModel;
  * @param balance flows with every valve open, as they are set
  * @param venting order and minutes of venting
  * @param readings what is read then
+ * @param spreads how far readings scatter though nothing is wrong, and which tell most
+ * @param firstFix what is left at first fix
  */
 public record CommissioningPlan(
     House house,
@@ -22,7 +25,9 @@ public record CommissioningPlan(
     CommissioningDay day,
     Balance balance,
     Venting venting,
-    ExpectedReadings readings) {
+    ExpectedReadings readings,
+    ReadingSpreads spreads,
+    FirstFix firstFix) {
 
   /**
    * Works it out.
@@ -41,6 +46,8 @@ public record CommissioningPlan(
         day,
         asRun.balance(),
         VentingRun.of(model, day),
-        ExpectedReadings.of(model, day));
+        ExpectedReadings.of(model, day),
+        ReadingSpreads.of(model, day, CommissioningSpreads.USUAL),
+        FirstFix.of(model.house(), model.arrangement()));
   }
 }

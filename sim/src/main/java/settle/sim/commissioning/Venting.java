@@ -30,7 +30,7 @@ public record Venting(
   public static final double SURE_SPEED = 0.5;
 
   /** For how long a passage is waited for [s]. */
-  public static final double LONGEST = 3600;
+  public static final double LONGEST = 2700;
 
   public Venting {
     turns = List.copyOf(turns);
@@ -48,7 +48,7 @@ public record Venting(
    * @param asSet with its lockshield as it is set, from cold
    * @param open with its lockshield fully open, from cold
    * @param inTurn how long it takes with its lockshield open in its place in the order, source and
-   *     mains warm from the turns before [s]; empty if it is not there within an hour
+   *     mains warm from the turns before [s]; empty if it is not there within {@link #LONGEST}
    */
   public record Turn(
       int branch,
@@ -67,7 +67,7 @@ public record Venting(
    *     where it has no run [m/s]
    * @param front for how long the front passes the emitter, metal warmed too, going by its flow
    *     alone [s]
-   * @param stages what it takes from cold; empty if it is not there within an hour
+   * @param stages what it takes from cold; empty if it is not there within {@link #LONGEST}
    */
   public record Passage(double massFlow, double speed, double front, Optional<Stages> stages) {
 

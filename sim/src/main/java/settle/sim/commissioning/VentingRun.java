@@ -42,9 +42,6 @@ public final class VentingRun {
   /** Up to when they are looked at that often [s]. */
   private static final double FINELY = 1200;
 
-  /** For how long each emitter has its turn where turns follow each other [s]. */
-  private static final double TURN = 2700;
-
   /**
    * Over how much of the end of a turn its last temperature is taken [s]: sources start and stop.
    */
@@ -85,14 +82,15 @@ public final class VentingRun {
     List<Turn> turns = new ArrayList<>();
     for (int i = 0; i < order.size(); i++) {
       int b = order.get(i);
+      Passage asSet = passage(b, false);
       turns.add(
           new Turn(
               b,
               day.arrangement().place(b),
               storeys.of(day.branchRoom(b)),
               keptOpen.contains(b) || forSource.contains(b),
-              passage(b, false),
-              passage(b, true),
+              asSet,
+              branch(b).lockshield().kv() >= open.kv() ? asSet : passage(b, true),
               Double.isNaN(inTurn[i]) ? OptionalDouble.empty() : OptionalDouble.of(inTurn[i])));
     }
     return new Venting(
@@ -213,17 +211,17 @@ public final class VentingRun {
 
   /** One emitter after the other without a pause; of each how long it takes, NaN for too long. */
   private double[] inTurn(List<Integer> order) {
-    HouseRun run = new HouseRun(with(order.get(0), true), settings(TURN * order.size()));
+    HouseRun run = new HouseRun(with(order.get(0), true), settings(Venting.LONGEST * order.size()));
     double[] taken = new double[order.size()];
     for (int i = 0; i < taken.length; i++) {
       int b = order.get(i);
-      double from = i * TURN;
+      double from = i * Venting.LONGEST;
       if (i > 0) {
         run.goOnAs(with(b, true), from);
       }
       Watch far = new Watch(() -> run.face(b, 1));
       Watch back = new Watch(() -> run.leaving(b));
-      watch(run, from, from + TURN, List.of(far, back));
+      watch(run, from, from + Venting.LONGEST, List.of(far, back));
       double done = Math.max(far.arrival(), back.arrival());
       taken[i] = Double.isInfinite(done) ? Double.NaN : done;
     }

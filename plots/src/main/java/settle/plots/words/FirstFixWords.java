@@ -1,0 +1,332 @@
+package settle.plots.words;
+
+import static settle.plots.words.Sentences.say;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import settle.sim.emitter.Emitter;
+import settle.sim.firstfix.Cutting;
+import settle.sim.firstfix.FirstFix;
+import settle.sim.firstfix.FirstFix.CutProfile;
+import settle.sim.firstfix.FirstFix.Panel;
+import settle.sim.firstfix.FirstFix.Route;
+import settle.sim.firstfix.Laying;
+import settle.sim.firstfix.Laying.Joint;
+import settle.sim.firstfix.Laying.Stretch;
+import settle.sim.house.Branch;
+import settle.sim.house.House;
+import settle.sim.room.Wall;
+import settle.sim.valve.Valve;
+
+/**
+ * What is said of first fix.
+ *
+ * @param house the house
+ * @param fix what is left
+ */
+public record FirstFixWords(House house, FirstFix fix) {
+
+  /**
+   * A line of facts.
+   *
+   * @param what it is about
+   * @param words what is said
+   */
+  public record Fact(String what, String words) {}
+
+  /** Something to buy. */
+  public record Item(String what, String amount) {}
+
+  public static final String KEY =
+      "Walls as one faces them from inside the room, cut above the skirting. F flow, R return, black: far end. D door, O opening to the"
+          + " floor, U units, X kept free; with ? its place is not in the scenario: measure. Dashed under the floor: pipes past a door.";
+
+  /** What is to be seen to before floors are closed. */
+  public static final List<String> BEFORE_FLOORS_CLOSE =
+      List.of(
+          "Pressure test: 1.5 times working pressure, an hour without a drop (common practice, no source; local code decides). Write down pressure and time.",
+          "Photograph every tail, joint and crossing with a tape in the picture.",
+          "Tails capped, marked F and R, standing at the heights below, flat to the wall.",
+          "Pipes insulated, clipped, free to move where they pass timber; sleeves through masonry.",
+          "A vent at every far end and at the highest point; a drain at the lowest.");
+
+  /** What scale a picture has on paper. */
+  public static String scale(int scale) {
+    return say("1:{} on A4", scale);
+  }
+
+  /** The letter that stands for something at the foot of a wall. */
+  public static String letter(Wall.What what) {
+    return switch (what) {
+      case OPENING -> "O";
+      case DOOR -> "D";
+      case UNITS -> "U";
+      case EXCLUDED -> "X";
+    };
+  }
+
+  /** The heading of an emitter: what it is and how long. */
+  public String heading(Panel panel) {
+    Emitter emitter = panel.branch().emitter();
+    return emitter.length().isPresent()
+        ? say("{}, {}", emitter.name(), metres(emitter.length().getAsDouble()))
+        : emitter.name();
+  }
+
+  /** All that is to be known of an emitter. */
+  public List<Fact> facts(Panel panel) {
+    List<Fact> facts = new ArrayList<>();
+    panel.laying().ifPresent(laying -> facts.add(new Fact("runs", runs(panel, laying))));
+    facts.add(new Fact("connection", connection(panel)));
+    facts.add(new Fact("pipes", pipes(panel.branch())));
+    panel.laying().ifPresent(laying -> facts.add(new Fact("cut", cut(panel, laying))));
+    panel.laying().ifPresent(laying -> facts.add(new Fact("expansion", expansion(laying))));
+    facts.add(new Fact("valves", valves(panel)));
+    return facts;
+  }
+
+  private String runs(Panel panel, Laying laying) {
+    Stretch first = laying.stretches().get(0);
+    Stretch last = laying.stretches().get(laying.stretches().size() - 1);
+    double right = laying.feet().get(last.foot()).wall().length() - last.to();
+    List<String> said = new ArrayList<>();
+    said.add(
+        say(
+            "{}: starts {} from the left end of {}, ends {} from the right end of {}",
+            panel.farEnds() == 2
+                ? say(
+                    "two runs, {} m to the left and {} m to the right of the connection",
+                    Quantities.number(laying.connection(), 2),
+                    Quantities.number(laying.length() - laying.connection(), 2))
+                : say(
+                    "from the {} to the {}", side(!laying.rightwards()), side(laying.rightwards())),
+            metres(first.from()),
+            laying.feet().get(first.foot()).wall().name(),
+            metres(right),
+            laying.feet().get(last.foot()).wall().name()));
+    if (laying.count(Joint.CROSSING) > 0) {
+      said.add(
+          say(
+              "{} under the floor past what is in the way, {} in all",
+              times(laying.count(Joint.CROSSING)),
+              metres(laying.crossed())));
+    }
+    if (laying.count(Joint.OTHER_WALL) > 0) {
+      said.add("whether its walls meet is not in the scenario: corners or pipes there");
+    }
+    if (laying.unplaced() > 0) {
+      said.add(say("{} MORE THAN ITS WALLS HAVE", metres(laying.unplaced())));
+    }
+    return String.join("; ", said) + ".";
+  }
+
+  /** Which way the water goes. */
+  public static String flows(Panel panel) {
+    Laying laying = panel.laying().orElseThrow();
+    boolean back = panel.branch().emitter().run().orElseThrow().tubes() > 1;
+    return panel.farEnds() == 2
+        ? "Water goes out to both sides and comes back."
+        : say("Water goes to the {}{}.", side(laying.rightwards()), back ? " and comes back" : "");
+  }
+
+  private static String side(boolean right) {
+    return right ? "right" : "left";
+  }
+
+  private static String times(int count) {
+    return count == 1 ? "once" : count + " times";
+  }
+
+  private String connection(Panel panel) {
+    Branch branch = panel.branch();
+    String from =
+        switch (branch.tails().from()) {
+          case BELOW -> "from below";
+          case WALL -> "through the wall";
+          case ABOVE -> "from above";
+        };
+    if (panel.laying().isEmpty()) {
+      return say("{}, at the ends of the {}.", from, branch.emitter().noun());
+    }
+    Laying laying = panel.laying().get();
+    Emitter.Joints joints = branch.emitter().joints().orElseThrow();
+    boolean above = branch.tails().flowAbove();
+    boolean apart = branch.emitter().run().orElseThrow().tubes() == 1;
+    String where =
+        panel.farEnds() == 2
+            ? say("{} along from its left end", metres(laying.connection()))
+            : apart
+                ? say("flow at the {} end, return at the other", side(!laying.rightwards()))
+                : say("{} end", side(!laying.rightwards()));
+    return say(
+        "{}, {}; flow {} {}, return {} {} above finished floor, centres {} off the wall, tails flat to it.",
+        where,
+        from,
+        above ? "upper" : "lower",
+        millimetres(above ? joints.upperConnection() : joints.lowerConnection()),
+        above ? "lower" : "upper",
+        millimetres(above ? joints.lowerConnection() : joints.upperConnection()),
+        millimetres(joints.depth() / 2));
+  }
+
+  private static String pipes(Branch branch) {
+    return say(
+        "pair of {}, {} flow and return together, from {}.",
+        branch.pipe().name(),
+        metres(branch.pipe().length()),
+        branch.fedFrom() == null ? "the source" : branch.fedFrom());
+  }
+
+  private String cut(Panel panel, Laying laying) {
+    Emitter.Joints joints = panel.branch().emitter().joints().orElseThrow();
+    String parts =
+        laying.stretches().stream()
+            .map(s -> pieces(s.length(), joints.stockLength()))
+            .collect(Collectors.joining(" | "));
+    List<String> others = new ArrayList<>();
+    add(others, laying.count(Joint.CORNER), "corner");
+    add(others, panel.caps(), "end cap");
+    add(others, panel.farEnds(), "far end");
+    return say("{} m; {}.", parts, String.join(", ", others));
+  }
+
+  private static void add(List<String> list, int count, String noun) {
+    if (count > 0) {
+      list.add(count + " " + noun + (count == 1 ? "" : "s"));
+    }
+  }
+
+  private static String pieces(double length, double stock) {
+    return Cutting.pieces(length, stock).stream()
+        .map(p -> Quantities.number(p, 2))
+        .collect(Collectors.joining(" + "));
+  }
+
+  private String expansion(Laying laying) {
+    double straight = laying.longestStraight();
+    double most = fix.growth(straight, FirstFix.ALUMINIUM);
+    return say(
+        "{} K warmer, its longest straight of {} grows {} mm in copper, {} mm in aluminium; leave {} mm at each end of it.",
+        Quantities.number(fix.rise(), 0),
+        metres(straight),
+        Quantities.number(1000 * fix.growth(straight, FirstFix.COPPER), 1),
+        Quantities.number(1000 * most, 1),
+        Quantities.number(Math.ceil(1000 * most), 0));
+  }
+
+  private static String valves(Panel panel) {
+    Valve valve = panel.branch().valve();
+    String end = panel.laying().isPresent() ? "the connected end" : "the emitter";
+    String head =
+        !valve.hasHead()
+            ? ""
+            : valve.thermostatic()
+                ? "; its head lies level at "
+                    + end
+                    + ", clear of curtains and furniture, not above the pipes"
+                : "; its thermostat on an inner wall, 1.2 to 1.5 m high, out of draught and sun";
+    return say(
+        "{} on the flow, lockshield on the return{}. Both, the unions and the vent stay within reach of a hand.",
+        valve.name(),
+        head);
+  }
+
+  /** What a pipe route must not be. */
+  public List<String> route() {
+    Route route = fix.route();
+    List<String> said = new ArrayList<>();
+    said.add(
+        say(
+            "A bare 15 mm pair through a void at {} loses {} a metre of route at {} and {}. {} of route, all bare: {}.",
+            Quantities.setting(FirstFix.VOID),
+            Quantities.power(route.barePair()),
+            Quantities.setting(route.flow()),
+            Quantities.setting(route.back()),
+            metres(route.length()),
+            Quantities.power(route.allBare())));
+    said.add(
+        say(
+            "As described, where it lies: {}. No bare pair in a void, no joint that cannot be reached, no pipe behind the skirting's face.",
+            Quantities.power(route.asDrawn())));
+    return said;
+  }
+
+  /** How a profile is cut from what is delivered. */
+  public String cutting(CutProfile profile) {
+    Cutting cutting = profile.cutting();
+    String bars =
+        cutting.bars().stream()
+            .map(
+                bar ->
+                    bar.stream()
+                        .map(p -> Quantities.number(p, 2))
+                        .collect(Collectors.joining(" + ")))
+            .collect(Collectors.joining("; "));
+    return say(
+        "{} lengths of {} m: {}. {} m left over; {}.",
+        cutting.bars().size(),
+        Quantities.number(cutting.stock(), 2),
+        bars,
+        Quantities.number(cutting.left(), 2),
+        cutting.fewest() ? "no way needs fewer" : "a way with fewer was not found");
+  }
+
+  /** All that is to be bought. */
+  public List<Item> material() {
+    List<Item> items = new ArrayList<>();
+    for (CutProfile p : fix.profiles()) {
+      items.add(
+          new Item(
+              p.name(),
+              say(
+                  "{} × {} m",
+                  p.cutting().bars().size(),
+                  Quantities.number(p.cutting().stock(), 2))));
+      item(items, say("{}: inside corners", p.name()), p.corners(), p.otherWalls());
+      item(items, say("{}: end caps", p.name()), p.caps(), 0);
+      item(items, say("{}: far ends with vent", p.name()), p.farEnds(), 0);
+      item(items, say("{}: joins in line", p.name()), p.joins(), 0);
+    }
+    Map<String, Long> others =
+        fix.panels().stream()
+            .filter(p -> p.laying().isEmpty())
+            .collect(Collectors.groupingBy(this::heading, TreeMap::new, Collectors.counting()));
+    others.forEach((name, count) -> items.add(new Item(name, count.toString())));
+    Map<String, Long> valves =
+        fix.panels().stream()
+            .collect(
+                Collectors.groupingBy(
+                    p -> p.branch().valve().name(), TreeMap::new, Collectors.counting()));
+    valves.forEach((name, count) -> items.add(new Item(name, count.toString())));
+    items.add(new Item("lockshields", Integer.toString(fix.panels().size())));
+    fix.pipes()
+        .forEach((name, length) -> items.add(new Item(name, Quantities.number(length, 0) + " m")));
+    double crossed =
+        fix.panels().stream().flatMap(p -> p.laying().stream()).mapToDouble(Laying::crossed).sum();
+    if (crossed > 0) {
+      items.add(
+          new Item("pipe pairs past doors, besides", Quantities.number(2 * crossed, 1) + " m"));
+    }
+    return items;
+  }
+
+  private static void item(List<Item> items, String what, int count, int perhaps) {
+    if (count + perhaps > 0) {
+      items.add(
+          new Item(
+              what,
+              perhaps == 0 ? Integer.toString(count) : say("{} to {}", count, count + perhaps)));
+    }
+  }
+
+  private static String metres(double length) {
+    return Quantities.number(length, 2) + " m";
+  }
+
+  private static String millimetres(double length) {
+    return Math.round(1000 * length) + " mm";
+  }
+}
