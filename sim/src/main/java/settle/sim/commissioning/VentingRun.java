@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.DoubleSupplier;
 import settle.sim.commissioning.Venting.Passage;
 import settle.sim.commissioning.Venting.Stages;
 import settle.sim.commissioning.Venting.Turn;
@@ -32,23 +31,6 @@ import settle.sim.source.Buffer;
  * flushed by what lies ahead.
  */
 public final class VentingRun {
-
-  /** How often temperatures are looked at [s]: minutes are what is asked for. */
-  private static final double LOOK = 20;
-
-  /** How often from {@link #FINELY} on [s]. */
-  private static final double LATER_LOOK = 60;
-
-  /** Up to when they are looked at that often [s]. */
-  private static final double FINELY = 1200;
-
-  /**
-   * Over how much of the end of a turn its last temperature is taken [s]: sources start and stop.
-   */
-  private static final double END = 900;
-
-  /** Rise below which no hot water came [K]. */
-  private static final double LEAST_RISE = 6;
 
   private final HouseModel day;
   private final double start;
@@ -185,28 +167,9 @@ public final class VentingRun {
   /** From cold, this emitter alone. */
   private Passage passage(int b, boolean fully) {
     HouseRun run = new HouseRun(with(b, fully), settings(Venting.LONGEST));
-    Watch source = new Watch(run::flowTemperature);
-    Watch inlet = new Watch(() -> run.entering(b));
-    Watch far = new Watch(() -> run.face(b, 1));
-    Watch back = new Watch(() -> run.leaving(b));
-    watch(run, 0, Venting.LONGEST, List.of(source, inlet, far, back));
+    Watched watched = new Watched(run, 0, b, start);
     double massFlow = run.massFlow(b);
-    double atSource = source.arrival();
-    double atInlet = inlet.arrival();
-    double done = Math.max(far.arrival(), back.arrival());
-    double first = Math.min(atSource, atInlet);
-    boolean there = done + atInlet + atSource < Double.POSITIVE_INFINITY;
-    return new Passage(
-        massFlow,
-        speed(b, massFlow),
-        front(b, massFlow),
-        there
-            ? Optional.of(
-                new Stages(
-                    first,
-                    Math.max(0, atInlet - first),
-                    Math.max(0, done - Math.max(atInlet, first))))
-            : Optional.empty());
+    return new Passage(massFlow, speed(b, massFlow), front(b, massFlow), watched.stages(asked()));
   }
 
   /** One emitter after the other without a pause; of each how long it takes, NaN for too long. */
@@ -219,29 +182,24 @@ public final class VentingRun {
       if (i > 0) {
         run.goOnAs(with(b, true), from);
       }
-      Watch far = new Watch(() -> run.face(b, 1));
-      Watch back = new Watch(() -> run.leaving(b));
-      watch(run, from, from + Venting.LONGEST, List.of(far, back));
-      double done = Math.max(far.arrival(), back.arrival());
-      taken[i] = Double.isInfinite(done) ? Double.NaN : done;
+      taken[i] =
+          new Watched(run, from, b, start).stages(asked()).map(Stages::total).orElse(Double.NaN);
     }
     return taken;
   }
 
-  private RunSettings settings(double length) {
-    return new RunSettings(
-        start, 0, length, RunSettings.DEFAULT_SHORTEST_STEP, 4 * LOOK, List.of());
+  /** Flow temperature that the source is asked for on the day [°C]. */
+  private double asked() {
+    return day.house()
+        .control()
+        .flowCurve()
+        .map(curve -> curve.setPoint(day.house().weather().outdoorAt(0), 0))
+        .orElse(day.house().source().flowSetPoint());
   }
 
-  private static void watch(HouseRun run, double from, double to, List<Watch> all) {
-    double at = 0;
-    while (at < to - from) {
-      at += at < FINELY ? LOOK : LATER_LOOK;
-      run.goOnTo(from + at);
-      for (Watch watch : all) {
-        watch.look(at);
-      }
-    }
+  private RunSettings settings(double length) {
+    return new RunSettings(
+        start, 0, length, RunSettings.DEFAULT_SHORTEST_STEP, 4 * Watched.LOOK, List.of());
   }
 
   /** Speed in the run, or in the pipe of what has none [m/s]. */
@@ -277,51 +235,5 @@ public final class VentingRun {
 
   private Branch branch(int b) {
     return day.arrangement().branches().get(b);
-  }
-
-  /** A temperature that is looked at again and again. */
-  private final class Watch {
-    private final DoubleSupplier temperature;
-    private final List<Double> when = new ArrayList<>();
-    private final List<Double> seen = new ArrayList<>();
-
-    Watch(DoubleSupplier temperature) {
-      this.temperature = temperature;
-    }
-
-    void look(double at) {
-      when.add(at);
-      seen.add(temperature.getAsDouble());
-    }
-
-    /**
-     * When it first came close to where it is at the end [s]; infinite where it does not come to
-     * stand, or where no hot water came.
-     */
-    double arrival() {
-      double end = when.get(when.size() - 1);
-      double last = mean(end - END, end);
-      double before = mean(end - 2 * END, end - END);
-      if (Math.abs(last - before) > Venting.CLOSE || last < start + LEAST_RISE) {
-        return Double.POSITIVE_INFINITY;
-      }
-      int i = 0;
-      while (seen.get(i) < last - Venting.CLOSE) {
-        i++;
-      }
-      return when.get(i);
-    }
-
-    private double mean(double from, double to) {
-      double sum = 0;
-      int count = 0;
-      for (int i = 0; i < seen.size(); i++) {
-        if (when.get(i) > from && when.get(i) <= to) {
-          sum += seen.get(i);
-          count++;
-        }
-      }
-      return sum / count;
-    }
   }
 }
