@@ -51,7 +51,8 @@ final class ScenarioFile {
     }
   }
 
-  private static Failure wrong(ScenarioException e) {
+  /** A file that is wrong, with everything that is. */
+  static Failure wrong(ScenarioException e) {
     return new Failure(
         ExitStatus.WRONG_INPUT, e.problems().stream().map(Finding::toString).toList(), e);
   }

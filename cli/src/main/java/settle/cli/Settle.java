@@ -42,6 +42,7 @@ import settle.scenarios.house.ScenarioFormat;
       SimulateCommand.class,
       SizeCommand.class,
       CommissionCommand.class,
+      AcceptCommand.class,
       ValveCommand.class,
       CheckCommand.class,
       NewCommand.class,

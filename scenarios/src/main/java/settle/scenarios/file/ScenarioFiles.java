@@ -9,8 +9,12 @@ import settle.scenarios.document.DocumentException;
 import settle.scenarios.document.Position;
 import settle.scenarios.document.ScenarioFolder;
 import settle.scenarios.house.ScenarioFormat;
+import settle.scenarios.readings.Readings;
+import settle.scenarios.readings.ReadingsReader;
 import settle.scenarios.survey.Survey;
 import settle.scenarios.survey.SurveyReader;
+import settle.sim.house.Arrangement;
+import settle.sim.house.House;
 
 /** Reads scenarios from files, and what they name from beside them. */
 public final class ScenarioFiles {
@@ -89,5 +93,23 @@ public final class ScenarioFiles {
       }
       return TextFile.read(found, what, mostBytes);
     };
+  }
+
+  /**
+   * Reads what a thermometer showed on commissioning day.
+   *
+   * @param file a table, CSV, UTF-8
+   * @param house the house it was read in
+   * @param arrangement its heating
+   * @throws ScenarioException where anything is wrong: all mistakes that one pass can find
+   */
+  public static Readings readings(Path file, House house, Arrangement arrangement)
+      throws ScenarioException {
+    try {
+      String text = TextFile.read(file, "a table of readings", MOST_BYTES);
+      return ReadingsReader.read(text, file.toString(), house, arrangement);
+    } catch (DocumentException e) {
+      throw ScenarioException.of(file.toString(), e);
+    }
   }
 }

@@ -60,12 +60,16 @@ public final class Diagnostician {
   /** How many single faults pairs are made of. */
   private static final int BEST = 4;
 
+  /** By how many squares of its scatter a reading is nearer for it to be named [-]. */
+  private static final double AUDIBLE = 1;
+
   /** Probability below which something is no suspect [-]. */
   private static final double NEGLIGIBLE = 1e-3;
 
   /**
-   * Probability of nothing wrong below which something is [-]: so that of sound houses of the kind
-   * that {@code sim/ACCEPTANCE.md} tells of one in twenty is suspected.
+   * Probability of nothing wrong below which something is [-]: so that of sound houses that scatter
+   * as wide as is believed, their clamps 3 % low, hardly one in ten is suspected; set on other
+   * houses than those that {@code sim/ACCEPTANCE.md} tells of.
    */
   public static final double SUSPICION = 0.55;
 
@@ -338,6 +342,32 @@ public final class Diagnostician {
   }
 
   private Diagnosis conclude() {
+    double[] weights = weights();
+    double[] ofFault = Arrays.copyOfRange(weights, 1, 1 + singles.length);
+    double single = Arrays.stream(ofFault).max().orElse(0);
+    int best = -1;
+    for (int i = 0; i < pairs.size(); i++) {
+      double weight = weights[1 + singles.length + i];
+      ofFault[pairs.get(i)[0]] += weight;
+      ofFault[pairs.get(i)[1]] += weight;
+      best = best < 0 || weight > weights[1 + singles.length + best] ? i : best;
+    }
+    boolean twoTell =
+        best >= 0 && weights[1 + singles.length + best] > Math.max(single, weights[0]);
+    double misfit = misfit();
+    List<Reading> taken = taken();
+    return new Diagnosis(
+        outcome(weights[0], misfit),
+        weights[0],
+        suspects(ofFault, taken),
+        twoTell ? Optional.of(two(best, weights[1 + singles.length + best])) : Optional.empty(),
+        misfit,
+        taken,
+        next(weights));
+  }
+
+  /** Probability of nothing wrong, of each single fault, and of each pair. */
+  private double[] weights() {
     double[] all = new double[1 + singles.length + pairs.size()];
     all[0] = nothingLog;
     System.arraycopy(singles, 0, all, 1, singles.length);
@@ -345,43 +375,18 @@ public final class Diagnostician {
       all[1 + singles.length + i] = pairLogs.get(i);
     }
     double whole = logSum(all);
-    double[] weights = new double[all.length];
-    double[] ofFault = new double[singles.length];
     for (int i = 0; i < all.length; i++) {
-      weights[i] = whole == Double.NEGATIVE_INFINITY ? 0 : Math.exp(all[i] - whole);
+      all[i] = whole == Double.NEGATIVE_INFINITY ? 0 : Math.exp(all[i] - whole);
     }
-    for (int f = 0; f < ofFault.length; f++) {
-      ofFault[f] = weights[1 + f];
-    }
-    Optional<Two> two = Optional.empty();
-    double bestTwo = 0;
-    for (int i = 0; i < pairs.size(); i++) {
-      double weight = weights[1 + singles.length + i];
-      int a = pairs.get(i)[0];
-      int b = pairs.get(i)[1];
-      ofFault[a] += weight;
-      ofFault[b] += weight;
-      if (weight > bestTwo) {
-        bestTwo = weight;
-        boolean first = singles[a] >= singles[b];
-        two =
-            Optional.of(
-                new Two(
-                    model.faults().get(first ? a : b), model.faults().get(first ? b : a), weight));
-      }
-    }
-    double single = 0;
-    for (int f = 0; f < singles.length; f++) {
-      single = Math.max(single, weights[1 + f]);
-    }
-    List<Reading> taken = taken();
-    List<Suspect> suspects = suspects(ofFault, taken);
-    double nothing = weights[0];
-    double misfit = misfit();
-    Outcome outcome = outcome(nothing, misfit);
-    boolean twoTell = bestTwo > Math.max(single, nothing);
-    return new Diagnosis(
-        outcome, nothing, suspects, twoTell ? two : Optional.empty(), misfit, taken, next(weights));
+    return all;
+  }
+
+  private Two two(int pair, double probability) {
+    int a = pairs.get(pair)[0];
+    int b = pairs.get(pair)[1];
+    boolean first = singles[a] >= singles[b];
+    return new Two(
+        model.faults().get(first ? a : b), model.faults().get(first ? b : a), probability);
   }
 
   private static Outcome outcome(double nothing, double misfit) {
@@ -445,18 +450,13 @@ public final class Diagnostician {
             .filter(g -> ofFault[g] > 0)
             .map(g -> new Cause(model.faults().get(g), ofFault[g] / sum))
             .toList();
+    double[] voices = voices(best, taken);
     List<Integer> speaking = new ArrayList<>();
     List<Integer> against = new ArrayList<>();
-    double[] voices = new double[taken.size()];
     for (int i = 0; i < voices.length; i++) {
-      Reading r = taken.get(i);
-      double move = model.move(best, bestLevel[best], model.points().indexOf(r.point()));
-      double without = r.off();
-      double with = without - move / r.spread();
-      voices[i] = without * without - with * with;
-      if (voices[i] > 1) {
+      if (voices[i] > AUDIBLE) {
         speaking.add(i);
-      } else if (voices[i] < -1) {
+      } else if (voices[i] < -AUDIBLE) {
         against.add(i);
       }
     }
@@ -471,6 +471,19 @@ public final class Diagnostician {
         model.movedBranch(best),
         speaking,
         against);
+  }
+
+  /** By how much nearer each reading is to what a fault makes of it, by itself, in squares [-]. */
+  private double[] voices(int fault, List<Reading> taken) {
+    double[] voices = new double[taken.size()];
+    for (int i = 0; i < voices.length; i++) {
+      Reading r = taken.get(i);
+      double move = model.move(fault, bestLevel[fault], model.points().indexOf(r.point()));
+      double without = r.off();
+      double with = without - move / r.spread();
+      voices[i] = without * without - with * with;
+    }
+    return voices;
   }
 
   /** What was not read and differs most between what may be, against how far it scatters. */

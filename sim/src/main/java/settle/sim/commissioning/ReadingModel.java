@@ -89,18 +89,7 @@ public final class ReadingModel {
     Condition designed = Condition.of(opened, day);
     List<Unknown> unknowns = Unknown.all(opened);
     List<Fault> faults = Fault.possible(opened);
-    List<Condition> conditions = new ArrayList<>();
-    conditions.add(designed);
-    for (Unknown unknown : unknowns) {
-      double spread = unknown.spread(spreads.house());
-      conditions.add(unknown.in(designed, spread));
-      conditions.add(unknown.in(designed, -spread));
-    }
-    for (Fault fault : faults) {
-      for (int level = 1; level <= (fault.kind().hasLevels() ? LEVELS : 1); level++) {
-        conditions.add(fault.in(designed, level));
-      }
-    }
+    List<Condition> conditions = conditions(designed, unknowns, faults, spreads.house());
     AtomicInteger done = new AtomicInteger();
     // Prepared before many ask for it at once.
     opened.fabric();
@@ -115,6 +104,27 @@ public final class ReadingModel {
     Simulated all = new Simulated(unknowns, faults, taken);
     return new ReadingModel(
         opened, points, all, new Scatter(opened, points, all, spreads.instruments()));
+  }
+
+  /** All that is run: the house as designed, unknowns to both sides, faults. */
+  private static List<Condition> conditions(
+      Condition designed,
+      List<Unknown> unknowns,
+      List<Fault> faults,
+      CommissioningSpreads.OfHouse spreads) {
+    List<Condition> conditions = new ArrayList<>();
+    conditions.add(designed);
+    for (Unknown unknown : unknowns) {
+      double spread = unknown.spread(spreads);
+      conditions.add(unknown.in(designed, spread));
+      conditions.add(unknown.in(designed, -spread));
+    }
+    for (Fault fault : faults) {
+      for (int level = 1; level <= (fault.kind().hasLevels() ? LEVELS : 1); level++) {
+        conditions.add(fault.in(designed, level));
+      }
+    }
+    return conditions;
   }
 
   /** All that was run: the house as designed, unknowns to both sides, faults. */

@@ -180,6 +180,12 @@ final class TubesInMetal implements EmitterStepper {
     restDifference = new double[all];
     powers = new CellPowers(exponent, all);
     restPowers = new CellPowers(exponent, all);
+    begin(startTemperature);
+    calibrate(ratedOutput);
+  }
+
+  /** Fills it with water of one temperature. */
+  private void begin(double startTemperature) {
     Arrays.fill(wetted, 1);
     Arrays.fill(water, startTemperature);
     Arrays.fill(content, startTemperature);
@@ -192,7 +198,6 @@ final class TubesInMetal implements EmitterStepper {
     triedReference = startTemperature;
     returnTemperature = startTemperature;
     held = cells.heatCapacity() * startTemperature;
-    calibrate(ratedOutput);
   }
 
   /** Finds K' with which the rated output is given at 75/65/20. */
