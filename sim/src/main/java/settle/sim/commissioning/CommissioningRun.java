@@ -15,7 +15,6 @@ import settle.sim.house.House;
 import settle.sim.house.RunSettings;
 import settle.sim.model.HouseModel;
 import settle.sim.room.Room;
-import settle.sim.valve.FixedOpening;
 import settle.sim.weather.Weather;
 
 /** The first hour of a heating that is started from cold, and what is read in it. */
@@ -89,7 +88,7 @@ public final class CommissioningRun {
   }
 
   private static Branch open(Branch branch) {
-    return branch.withValve(new FixedOpening(branch.valve().name(), branch.valve().kvMaximum()));
+    return branch.withValve(branch.valve().wideOpen());
   }
 
   /**

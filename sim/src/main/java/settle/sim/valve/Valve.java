@@ -30,6 +30,11 @@ public interface Valve {
   /** This valve set so much higher [K]; one without a set-point stays as it is. */
   Valve raised(double by);
 
+  /** It with its head or drive taken off: wide open, whatever its room does. */
+  default Valve wideOpen() {
+    return new FixedOpening(name(), kvMaximum());
+  }
+
   /** This valve where it is no warmer than in the room. */
   default Valve unbiased() {
     return this;
