@@ -126,8 +126,6 @@ public final class RoomKeys {
   public static final Key FOOT_UNITS = Key.optional("units", WIDTH, UNITS_ARE).orElse("none");
   public static final Key FOOT_EXCLUDED =
       Key.optional("excluded", WIDTH, EXCLUDED_IS).orElse("none");
-  private static final String WHERE =
-      "where each of its %s begins, from the wall's left end as one faces it; all of one width";
   private static final String WHERE_LEFT_OUT =
       "not known; drawn where it breaks the skirting least";
   public static final Key FOOT_OPENINGS_AT = at("openings at", "openings to the floor");
@@ -148,7 +146,12 @@ public final class RoomKeys {
           FOOT_EXCLUDED_AT);
 
   private static Key at(String name, String what) {
-    return Key.optional(name, new Several(FOOT_AT), String.format(WHERE, what))
+    return Key.optional(
+            name,
+            new Several(FOOT_AT),
+            "where each of its "
+                + what
+                + " begins, from the wall's left end as one faces it; all of one width")
         .orElse(WHERE_LEFT_OUT);
   }
 
