@@ -71,6 +71,8 @@ class GoldenRecordTest {
       cases.add(of("help-" + command, command, "--help"));
     }
     cases.add(of("new", "new"));
+    cases.add(of("new-survey", "new", "--from", "../scenarios/examples/survey.csv"));
+    cases.add(of("new-template", "new", "--template"));
     cases.add(of("completion", "completion"));
     cases.add(of("catalogue", "catalogue"));
     cases.add(of("catalogue-json", "catalogue", "--json"));

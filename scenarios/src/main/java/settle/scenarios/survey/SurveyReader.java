@@ -67,13 +67,16 @@ public final class SurveyReader {
   private Survey survey(List<Row> below) {
     Decimals decimals = decimals(below);
     List<Survey.Room> rooms = new ArrayList<>();
+    List<Cells> read = new ArrayList<>();
     if (headings.has(Column.ROOM)) {
       for (Row row : below) {
         Cells cells = new Cells(row, headings, decimals, findings);
         if (!isTotal(cells)) {
           rooms.add(room(cells));
+          read.add(cells);
         }
       }
+      requireColderOutdoors(rooms, read);
       if (rooms.isEmpty()) {
         headings.problem("has no row with a room under its headings");
       } else if (rooms.size() > MOST_ROOMS) {
@@ -81,6 +84,23 @@ public final class SurveyReader {
       }
     }
     return new Survey(rooms, outdoor, headings.passedOver());
+  }
+
+  /** A loss in watts is that between two temperatures, of which a survey may say only one. */
+  private void requireColderOutdoors(List<Survey.Room> rooms, List<Cells> rows) {
+    for (int r = 0; r < rooms.size(); r++) {
+      if (!rooms.get(r).loss().perKelvin()
+          && outdoor.isPresent()
+          && rooms.get(r).want() <= outdoor.getAsDouble()) {
+        rows.get(r)
+            .problem(
+                Column.WANT,
+                "found "
+                    + Dimension.TEMPERATURE.show(rooms.get(r).want())
+                    + ", expected more than the design outdoor temperature of "
+                    + Dimension.TEMPERATURE.show(outdoor.getAsDouble()));
+      }
+    }
   }
 
   /** How numbers are written: those of the columns that hold any. */

@@ -221,11 +221,11 @@ class SurveyTest {
   @Test
   void placesCountQuotedCellsAndTheirLines() {
     String text =
-        "room,notes,size,want,loss\r\nden,\"two\r\nlines, \"\"quoted\"\"\",3 x 3 x 2.4 m,20 °C,none\r\n"
+        "room,notes,size,want,loss\r\nden,\"two\r\nlines \"\"a, b\"\" c\",3 x 3 x 2.4 m,20 °C,none\r\n"
             + "hall,x, 3 m,20 °C,500 W\r\n";
     assertThat(problems(text))
         .containsExactly(
-            "s.csv:3:40: den / lacks 'loss', expected a heat loss such as 1450 W, 4950 BTU/h or 58 W/K",
+            "s.csv:3:39: den / lacks 'loss', expected a heat loss such as 1450 W, 4950 BTU/h or 58 W/K",
             "s.csv:4:9: hall / size: found 3 m, expected length x width x height such as 4.2 x 3.6 x 2.4 m or 13'9\" x 11'10\" x 7'10\"");
   }
 
@@ -239,7 +239,8 @@ class SurveyTest {
         "room,size,want,loss\\nden,\"3 | s.csv:2:1: is no table that could be read: a quotation mark is not closed",
         "room,size,want,loss,want\\nden,3 x 3 x 3 m,20 C,500 W,20 C | s.csv:1:21: found a second column 'want', expected one",
         "room,size,want,loss\\nden,3 x 3 x 3 m,20 C,500 W,x | s.csv:2:28: den / found x in a column without a heading",
-        "room,size,want,loss,outdoor\\nden,3 x 3 x 3 m,20 C,500 W,-3 C\\nhall,3 x 3 x 3 m,20 C,500 W,-5 C | s.csv:3:29: hall / outdoor: found -5 °C, expected one design outdoor temperature, and another row has -3 °C"
+        "room,size,want,loss,outdoor\\nden,3 x 3 x 3 m,20 C,500 W,-3 C\\nhall,3 x 3 x 3 m,20 C,500 W,-5 C | s.csv:3:29: hall / outdoor: found -5 °C, expected one design outdoor temperature, and another row has -3 °C",
+        "room,size,want,loss,outdoor\\nden,3 x 3 x 3 m,5 C,500 W,8 C | s.csv:2:17: den / want: found 5 °C, expected more than the design outdoor temperature of 8 °C"
       })
   void whatIsNoSurveyIsTold(String text, String message) {
     assertThat(problems(text.replace("\\n", "\n")))
