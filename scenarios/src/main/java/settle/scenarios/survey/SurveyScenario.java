@@ -55,6 +55,11 @@ public final class SurveyScenario {
    */
   private static final double ALLOWANCE = 1.15;
 
+  /** What the small and the middle heat pump of the catalogue give at -7/45 °C, about [W]. */
+  private static final double SMALL = 4000;
+
+  private static final double MIDDLE = 6400;
+
   /** Shortest length of skirting that is worth a connection [m]. */
   private static final double SHORTEST = 0.5;
 
@@ -319,13 +324,18 @@ public final class SurveyScenario {
     line("distribution:");
     line("  pump head: 20 kPa");
     line("");
-    line("source:");
+    double all = survey.rooms().stream().mapToDouble(this::watts).sum();
+    line("source:         # all rooms together lose " + Dimension.POWER.show(Math.rint(all)));
     line("  fixed flow: " + temperature(FLOW) + "             # an ideal source; or");
     line("  # boiler: condensing boiler 12 kW");
     line("  # flow temperature: 60 °C");
-    line("  # or");
-    line("  # heat pump: heat pump 12 kW");
+    line("  # or, with a vessel that gives it the flow it needs whatever the valves do,");
+    line("  # heat pump: heat pump " + (all < SMALL ? "5 kW" : all < MIDDLE ? "8 kW" : "12 kW"));
     line("  # flow temperature: 45 °C");
+    line(
+        "  # buffer: {volume: 50 l, placement: parallel, source flow: "
+            + (all < SMALL ? "450" : all < MIDDLE ? "750" : "1100")
+            + " l/h}");
     line("");
     line("# A night set-back goes with a source that can rest:");
     line("# control:");

@@ -87,6 +87,24 @@ class SurveyTest {
     assertThat(ScenarioFiles.read(text, Path.of("house.yaml")).warnings()).isEmpty();
   }
 
+  /** What its comments offer works when it is taken up, in small houses and in large ones. */
+  @ParameterizedTest
+  @CsvSource({"1450 W, 5 kW", "5 kW, 8 kW", "9 kW, 12 kW"})
+  void theCommentsOnTheSourceCanBeTakenUp(String loss, String power) throws Exception {
+    String survey = ROWS.replace("1450 W", loss);
+    String text = SurveyScenario.write(SurveyReader.read(survey, "s.csv"), "s.csv");
+    assertThat(text).contains("heat pump: heat pump " + power);
+    String pump =
+        text.replaceAll("(?m)^  fixed flow.*\n", "")
+            .replaceAll("(?m)^  # (heat pump: .*|flow temperature: 45.*|buffer: .*)$", "  $1")
+            .replaceAll(
+                "(?m)^# (control:|  programme.*|  setback.*|  set back.*|  reference.*)$", "$1");
+    Scenario scenario = ScenarioFiles.read(pump, Path.of("house.yaml"));
+    assertThat(scenario.house().buffer()).isPresent();
+    assertThat(scenario.house().control().referenceRoom()).isEqualTo("lounge");
+    assertThat(scenario.warnings()).isEmpty();
+  }
+
   /** 500 mm lies half-way from 450 to 600 mm but for a third: 1370 + (1720 - 1370)/3 W/m. */
   @Test
   void aRadiatorOfAnotherHeightLiesBetweenThoseOfTheCatalogue() throws Exception {
