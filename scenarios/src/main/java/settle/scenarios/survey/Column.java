@@ -42,7 +42,7 @@ enum Column {
   WALLS(
       "free walls",
       Measure.LENGTH,
-      "free lengths of its walls in order round the room, with + between; or a column each, wall 1,"
+      "free lengths of its walls in order round the room, clockwise on a plan, with + between; or a column each, wall 1,"
           + " wall 2 and so on",
       "walls",
       "wall",
