@@ -25,11 +25,14 @@ import settle.sim.fabric.Partition;
 import settle.sim.fabric.Surface;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.hydraulics.Lockshield;
+import settle.sim.hydraulics.Pipe;
 import settle.sim.room.Room;
 import settle.sim.source.Boiler;
 import settle.sim.source.IdealSource;
 import settle.sim.valve.FixedOpening;
 import settle.sim.valve.HeadWater;
+import settle.sim.valve.Valve;
 import settle.sim.valve.WaxValve;
 import settle.sim.weather.Weather;
 
@@ -470,6 +473,34 @@ class ScenarioReaderTest {
         .filteredOn(d -> d.key().equals("water of both runs"))
         .hasSize(1)
         .allSatisfy(d -> assertThat(d.value()).contains("to the run of 3 m"));
+  }
+
+  @Test
+  void emittersStandInALoopOneAfterTheOther() throws Exception {
+    String loop =
+        house("", FLOW)
+            .replace(
+                "{emitter: skirting 140, length: 8 m}",
+                "[{emitter: skirting 140, length: 4 m, by-pass: 0.4 m},"
+                    + " {name: last, emitter: skirting 140, length: 2 m, after: 'kitchen: middle'},"
+                    + " {name: middle, emitter: skirting 140, length: 2 m,"
+                    + " after: 'kitchen: skirting 140'}]");
+    Scenario scenario = read(loop);
+    List<Branch> branches = scenario.house().arrangements().get(0).branches();
+    assertThat(branches).extracting(b -> b.loop().after()).containsExactly(-1, 2, 0);
+    Pipe byPass = branches.get(0).loop().byPass().orElseThrow();
+    assertThat(byPass.length()).isCloseTo(0.4, within(EXACT));
+    assertThat(byPass.fittings()).isEqualTo(2);
+    assertThat(byPass.bore()).isEqualTo(branches.get(0).pipe().bore());
+    assertThat(branches.get(0).valve()).isInstanceOf(WaxValve.class);
+    assertThat(branches.get(1).valve()).isEqualTo(Valve.none());
+    assertThat(branches.get(2).lockshield()).isEqualTo(Lockshield.NONE);
+    assertThat(branches).extracting(Branch::fedFrom).containsOnlyNulls();
+    assertThat(scenario.defaultsUsed())
+        .filteredOn(d -> d.key().equals("loop"))
+        .hasSize(1)
+        .allSatisfy(
+            d -> assertThat(d.value()).endsWith("then kitchen, middle, then kitchen, last"));
   }
 
   @Test

@@ -44,9 +44,7 @@ public final class Inputs {
     }
     for (Arrangement arrangement : arrangements) {
       for (int b = 0; b < arrangement.branches().size(); b++) {
-        inputs.add(
-            arrangement.name() + ": " + arrangement.place(b),
-            branch(arrangement.branches().get(b), arrangement.balanced()));
+        inputs.add(arrangement.name() + ": " + arrangement.place(b), branch(arrangement, b));
       }
     }
     return inputs.entries;
@@ -128,7 +126,10 @@ public final class Inputs {
     return String.join("; ", parts);
   }
 
-  private static String branch(Branch branch, boolean balanced) {
+  private static String branch(Arrangement arrangement, int b) {
+    Branch branch = arrangement.branches().get(b);
+    boolean balanced =
+        arrangement.balanced() && !arrangement.shut()[b] && arrangement.throttledAt(b) == b;
     Emitter emitter = branch.emitter();
     return emitter.name()
         + emitter.run().map(run -> ", " + Dimension.LENGTH.show(run.length())).orElse("")
@@ -139,13 +140,29 @@ public final class Inputs {
         + "; "
         + valve(branch.valve())
         + "; lockshield "
-        + (balanced && !branch.isShut() ? "as balanced" : lockshield(branch.lockshield()))
+        + (balanced ? "as balanced" : lockshield(branch.lockshield()))
         + "; "
         + branch.pipe().name()
         + " "
         + Dimension.LENGTH.show(branch.pipe().length())
         + pipePlace(branch)
-        + (branch.fedFrom() == null ? "" : " from " + branch.fedFrom());
+        + fed(arrangement, branch);
+  }
+
+  private static String fed(Arrangement arrangement, Branch branch) {
+    int after = branch.loop().after();
+    String from = branch.fedFrom() == null ? "" : " from " + branch.fedFrom();
+    return (after < 0 ? from : " in a loop after " + arrangement.place(after))
+        + branch
+            .loop()
+            .byPass()
+            .map(
+                pipe ->
+                    "; by-pass "
+                        + Dimension.LENGTH.show(pipe.length())
+                        + ", zeta "
+                        + Dimension.NUMBER.show(pipe.fittings()))
+            .orElse("");
   }
 
   private static String pipePlace(Branch branch) {
@@ -157,12 +174,18 @@ public final class Inputs {
   }
 
   private static String lockshield(Lockshield lockshield) {
+    if (!lockshield.isFitted()) {
+      return "none";
+    }
     return Dimension.NUMBER.show(lockshield.turns())
         + (lockshield.turns() == 1 ? " turn open, Kv " : " turns open, Kv ")
         + Dimension.NUMBER.show(lockshield.kv());
   }
 
   private static String valve(Valve valve) {
+    if (!valve.isFitted()) {
+      return valve.name();
+    }
     if (!valve.hasHead()) {
       return valve.name() + ", fixed opening, Kv " + Dimension.NUMBER.show(valve.kvMaximum());
     }

@@ -15,6 +15,7 @@ import settle.plots.words.Unit;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.Balance.BranchBalance;
+import settle.sim.hydraulics.Lockshield;
 import settle.sim.notice.Notice;
 import settle.sim.result.CyclingFigures;
 import settle.sim.result.LastDay;
@@ -325,6 +326,12 @@ public final class RunFigures {
     }
   }
 
+  /** Not a number where no lockshield is fitted. */
+  private static double fitted(BranchRow row, ToDoubleFunction<Lockshield> read) {
+    Lockshield lockshield = row.at().lockshield();
+    return lockshield.isFitted() ? read.applyAsDouble(lockshield) : Double.NaN;
+  }
+
   private static List<BranchRow> branches(Balance balance) {
     return IntStream.range(0, balance.branches().size())
         .mapToObj(b -> new BranchRow(balance, b))
@@ -356,9 +363,9 @@ public final class RunFigures {
         .column("Share", Unit.SHARE, b -> Unit.SHARE.text(b.share()))
         .strong(b -> PlantVerdict.isStarved(b.share()))
         .meaning("of the design flow")
-        .number("lockshield", Unit.TURNS, b -> b.at().lockshield().turns())
+        .number("lockshield", Unit.TURNS, b -> fitted(b, Lockshield::turns))
         .as("Lockshield")
-        .number("lockshield", Unit.KV, b -> b.at().lockshield().kv())
+        .number("lockshield", Unit.KV, b -> fitted(b, Lockshield::kv))
         .as("Kv")
         .number("velocity", Unit.METRES_PER_SECOND, b -> b.at().velocity())
         .as("Velocity")

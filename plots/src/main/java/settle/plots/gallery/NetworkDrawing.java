@@ -24,6 +24,7 @@ import settle.sim.emitter.Emitter;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Bypass;
+import settle.sim.hydraulics.Loops;
 import settle.sim.recording.BranchColumn;
 import settle.sim.recording.HouseColumn;
 import settle.sim.recording.MainColumn;
@@ -49,6 +50,11 @@ final class NetworkDrawing {
   private static final double FIGURES_WIDTH = 66;
   private static final double VESSEL_X = FIGURES_X + FIGURES_WIDTH + 22;
   private static final double VALVE_BEFORE_EMITTER = 26;
+
+  /** Where what leads from one emitter of a loop to the next goes down, and a by-pass [px]. */
+  private static final double GOES_ON_BEFORE_EMITTER = 60;
+
+  private static final double BY_PASS_BEFORE_EMITTER = 47;
   private static final double TEXT_GAP = 10;
   private static final double MOST_NAME = 180;
 
@@ -59,6 +65,11 @@ final class NetworkDrawing {
   private final Trace trace;
   private final int at;
   private final double nameWidth;
+  private final Loops loops;
+
+  /** Through the pipe of each branch, which is that round its loop [kg/s]. */
+  private final double[] round;
+
   private final NetworkLayout layout;
   private final Sketch g = new Sketch();
   private final PipeWork pipes;
@@ -72,6 +83,8 @@ final class NetworkDrawing {
     this.trace = result.trace();
     this.at = at;
     this.nameWidth = nameWidth();
+    this.loops = result.arrangement().loops();
+    this.round = new RoundLoops(house, result, at).flows();
     double sourceEnd = house.buffer().isPresent() ? VESSEL_X + 50 : FIGURES_X + FIGURES_WIDTH + 8;
     this.layout =
         new NetworkLayout(
@@ -95,7 +108,7 @@ final class NetworkDrawing {
   private double mostFlow() {
     double most = Math.max(Math.max(house(HouseColumn.MASS_FLOW), throughSource()), 1e-9);
     for (int b = 0; b < branches().size(); b++) {
-      most = Math.max(most, branch(BranchColumn.MASS_FLOW, b));
+      most = Math.max(most, round[b]);
     }
     return most;
   }
@@ -139,26 +152,65 @@ final class NetworkDrawing {
     header(node, entry, entryOffset, entering);
     double x = layout.x(node);
     for (Outlet outlet : node.outlets()) {
+      if (outlet.kind() == Kind.BRANCH) {
+        branchPipes(outlet, x);
+        continue;
+      }
       double flow = flow(outlet);
-      double end =
-          switch (outlet.kind()) {
-            case BRANCH -> layout.emitterX();
-            case MAINS -> layout.x(outlet.node());
-            case BYPASS -> x + 58;
-          };
       boolean mains = outlet.kind() == Kind.MAINS;
+      double end = mains ? layout.x(outlet.node()) : x + 58;
       double y = outlet.y();
       pipes.flow(x - OFFSET, y - OFFSET, end - (mains ? OFFSET : 0), y - OFFSET, flow);
       pipes.back(x + OFFSET, y + OFFSET, end + (mains ? OFFSET : 0), y + OFFSET, flow);
-      if (outlet.kind() == Kind.BYPASS) {
+      if (!mains) {
         pipes.back(end, y - OFFSET, end, y + OFFSET, flow);
-      } else if (flow > 0) {
-        pipes.arrows(x + 24, y - OFFSET, y + OFFSET, flow);
-      }
-      if (mains) {
+      } else {
+        if (flow > 0) {
+          pipes.arrows(x + 24, y - OFFSET, y + OFFSET, flow);
+        }
         outlets(outlet.node(), y, OFFSET, flow);
       }
     }
+  }
+
+  /** Pipes of an emitter: from the header or the emitter before, and back or on to the next. */
+  private void branchPipes(Outlet outlet, double x) {
+    int b = outlet.branch();
+    double y = outlet.y();
+    double end = layout.emitterX();
+    double on = end - GOES_ON_BEFORE_EMITTER;
+    double flow = round[b];
+    boolean first = isFed(outlet);
+    boolean last = goesBack(outlet);
+    double tees = end;
+    if (branches().get(b).loop().byPass().isPresent()) {
+      double through = branch(BranchColumn.MASS_FLOW, b);
+      tees = end - BY_PASS_BEFORE_EMITTER;
+      pipes.flow(tees, y - OFFSET, end, y - OFFSET, through);
+      pipes.back(tees, y + OFFSET, end, y + OFFSET, through);
+      pipes.flow(tees, y - OFFSET, tees, y + OFFSET, flow - through);
+    }
+    pipes.flow(first ? x - OFFSET : on, y - OFFSET, tees, y - OFFSET, flow);
+    pipes.back(last ? x + OFFSET : on, y + OFFSET, tees, y + OFFSET, flow);
+    if (!last) {
+      pipes.back(on, y + OFFSET, on, y + NetworkLayout.ROW - OFFSET, flow);
+    }
+    if (first && flow > 0) {
+      pipes.arrowOut(x + 24, y - OFFSET, flow);
+    }
+    if (last && flow > 0) {
+      pipes.arrowBack(x + 24, y + OFFSET, flow);
+    }
+  }
+
+  /** Whether an outlet takes water from its header. */
+  private boolean isFed(Outlet outlet) {
+    return outlet.kind() != Kind.BRANCH || loops.after(outlet.branch()) < 0;
+  }
+
+  /** Whether it gives it back there. */
+  private boolean goesBack(Outlet outlet) {
+    return outlet.kind() != Kind.BRANCH || loops.next(outlet.branch()) < 0;
   }
 
   private record Tap(double y, double flow) {}
@@ -169,7 +221,11 @@ final class NetworkDrawing {
     for (double side : new double[] {-1, 1}) {
       List<Tap> taps = new ArrayList<>();
       taps.add(new Tap(entry + side * entryOffset, entering));
-      node.outlets().forEach(o -> taps.add(new Tap(o.y() + side * OFFSET, -flow(o))));
+      for (Outlet outlet : node.outlets()) {
+        if (side < 0 ? isFed(outlet) : goesBack(outlet)) {
+          taps.add(new Tap(outlet.y() + side * OFFSET, -flow(outlet)));
+        }
+      }
       taps.sort(Comparator.comparingDouble(Tap::y));
       double carried = 0;
       for (int i = 0; i + 1 < taps.size(); i++) {
@@ -188,7 +244,7 @@ final class NetworkDrawing {
 
   private double flow(Outlet outlet) {
     return switch (outlet.kind()) {
-      case BRANCH -> branch(BranchColumn.MASS_FLOW, outlet.branch());
+      case BRANCH -> round[outlet.branch()];
       case MAINS -> main(MainColumn.MASS_FLOW, outlet.node().main());
       case BYPASS -> house(HouseColumn.BYPASS_FLOW);
     };
@@ -323,14 +379,9 @@ final class NetworkDrawing {
     } else {
       symbols.radiator(x, y, branches().get(b).emitter().ratedOutput() / largest());
     }
-    double opening = branch(BranchColumn.OPENING, b);
-    boolean shut = !(opening > 0);
-    symbols.valve(x - VALVE_BEFORE_EMITTER, y - OFFSET, shut ? 0 : opening);
-    g.text(
-        shut ? "shut" : Quantities.share(opening),
-        x - VALVE_BEFORE_EMITTER - NetworkSymbols.RADIUS - 5,
-        y - OFFSET - 9,
-        FIGURE.at(Anchor.END).onLines());
+    if (branches().get(b).valve().isFitted()) {
+      valve(symbols, outlet);
+    }
     double words = x + NetworkSymbols.EMITTER + TEXT_GAP;
     g.text(Lettering.cut(name(b), nameWidth, Theme.NAME), words, y - 11, Theme.NAME);
     double flow = branch(BranchColumn.MASS_FLOW, b);
@@ -340,6 +391,23 @@ final class NetworkDrawing {
         y + 6,
         FIGURE);
     g.text(given(b), words, y + 22, FIGURE);
+  }
+
+  private void valve(NetworkSymbols symbols, Outlet outlet) {
+    double opening = branch(BranchColumn.OPENING, outlet.branch());
+    boolean shut = !(opening > 0);
+    double x = layout.emitterX() - VALVE_BEFORE_EMITTER;
+    double y = outlet.y() - OFFSET;
+    symbols.valve(x, y, shut ? 0 : opening);
+    double words =
+        loops.has(outlet.branch())
+            ? layout.emitterX() - GOES_ON_BEFORE_EMITTER
+            : x - NetworkSymbols.RADIUS;
+    g.text(
+        shut ? "shut" : Quantities.share(opening),
+        words - 5,
+        y - 9,
+        FIGURE.at(Anchor.END).onLines());
   }
 
   /** Water through an emitter, and heat from it. */

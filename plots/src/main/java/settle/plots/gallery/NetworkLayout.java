@@ -7,11 +7,12 @@ import settle.plots.chart.Legend;
 import settle.plots.drawing.Theme;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.hydraulics.Loops;
 import settle.sim.hydraulics.Main;
 
 /**
  * Where everything stands on a drawing of the network: the tree of mains from left to right, one
- * row per branch, all emitters in one column.
+ * row per branch, all emitters in one column; those of a loop below each other.
  */
 final class NetworkLayout {
 
@@ -32,6 +33,9 @@ final class NetworkLayout {
 
   /** Way from the last mains to the emitter, with the valve on it [px]. */
   private static final double VALVE_ROOM = 92;
+
+  /** Further way where emitters stand in loops, for what leads from one to the next [px]. */
+  private static final double LOOP_ROOM = 36;
 
   private static final double TOP = Legend.HEIGHT + 14;
 
@@ -64,8 +68,10 @@ final class NetworkLayout {
 
   private final House house;
   private final List<Branch> branches;
+  private final Loops loops;
   private final double sourceEnd;
   private final double emitterRoom;
+  private final double valveRoom;
   private final double column;
   private final Node root;
   private double cursor = TOP;
@@ -80,10 +86,12 @@ final class NetworkLayout {
   NetworkLayout(House house, List<Branch> branches, double sourceEnd, double emitterRoom) {
     this.house = house;
     this.branches = branches;
+    this.loops = new Loops(branches);
     this.sourceEnd = sourceEnd;
     this.emitterRoom = emitterRoom;
+    this.valveRoom = VALVE_ROOM + (loops.any() ? LOOP_ROOM : 0);
     this.root = node(-1, 0);
-    double room = Theme.WIDTH - sourceEnd - VALVE_ROOM - emitterRoom;
+    double room = Theme.WIDTH - sourceEnd - valveRoom - emitterRoom;
     this.column = deepest == 0 ? 0 : Math.min(Math.max(room / deepest, LEAST_COLUMN), MOST_COLUMN);
   }
 
@@ -92,8 +100,10 @@ final class NetworkLayout {
     String name = main < 0 ? null : house.distribution().mains().get(main).name();
     List<Outlet> outlets = new ArrayList<>();
     for (int b = 0; b < branches.size(); b++) {
-      if (house.distribution().mainIndex(branches.get(b).fedFrom()) == main) {
-        outlets.add(new Outlet(Kind.BRANCH, b, null, row(ROW)));
+      if (house.distribution().mainIndex(branches.get(b).fedFrom()) == main && isFirst(b)) {
+        for (int member : loops.members(b)) {
+          outlets.add(new Outlet(Kind.BRANCH, member, null, row(ROW)));
+        }
       }
     }
     house
@@ -116,6 +126,10 @@ final class NetworkLayout {
     return new Node(main, depth, List.copyOf(outlets), y);
   }
 
+  private boolean isFirst(int branch) {
+    return loops.after(branch) < 0;
+  }
+
   private double row(double height) {
     cursor += height;
     return cursor - height / 2;
@@ -133,7 +147,7 @@ final class NetworkLayout {
 
   /** Where emitters begin [px]. */
   double emitterX() {
-    return Math.max(sourceEnd + deepest * column + VALVE_ROOM, Theme.WIDTH - emitterRoom);
+    return Math.max(sourceEnd + deepest * column + valveRoom, Theme.WIDTH - emitterRoom);
   }
 
   /** Lower end of it all [px]. */

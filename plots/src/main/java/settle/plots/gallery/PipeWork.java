@@ -57,8 +57,18 @@ final class PipeWork {
 
   /** Adds arrow heads: away from the source on the flow, back on the return. */
   void arrows(double x, double flowY, double returnY, double massFlow) {
-    arrows.add(new Arrow(x, flowY, massFlow, true));
-    arrows.add(new Arrow(x, returnY, massFlow, false));
+    arrowOut(x, flowY, massFlow);
+    arrowBack(x, returnY, massFlow);
+  }
+
+  /** Adds an arrow head on the flow alone, away from the source. */
+  void arrowOut(double x, double y, double massFlow) {
+    arrows.add(new Arrow(x, y, massFlow, true));
+  }
+
+  /** Adds one on the return alone. */
+  void arrowBack(double x, double y, double massFlow) {
+    arrows.add(new Arrow(x, y, massFlow, false));
   }
 
   void paint(Sketch g) {

@@ -71,6 +71,9 @@ public final class Notices {
               percent(1));
       case LEFT_SHUT ->
           about() + "shut in the scenario, so balancing leaves it shut and allows no water for it";
+      case LOOP_UNBALANCED ->
+          about()
+              + "its loop has no lockshield that all of its water passes, so balancing leaves it as it is";
       case NOISY_BRANCH ->
           say(
               "{}water runs at {} m/s and will be heard; use a larger pipe or throttle it",

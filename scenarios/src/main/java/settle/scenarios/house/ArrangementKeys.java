@@ -158,6 +158,28 @@ public final class ArrangementKeys {
               DistributionKeys.FED_FROM.form(),
               "mains at whose end the branch starts, or 'source'")
           .orElse("the source");
+  public static final Key AFTER =
+      Key.optional(
+              "after",
+              new Words(),
+              "the emitter whose return feeds this one, in a loop through several: its room, or"
+                  + " 'room: emitter' where that has several; 'pipe length' is then what lies before"
+                  + " and behind it, and 'design flow' that of the loop, at its first emitter")
+          .orElse("none: it has its own flow and return");
+  public static final Key BY_PASS =
+      Key.optional(
+              "by-pass",
+              Forms.of(Dimension.LENGTH, 0.01, 100, "two tees to a wall of pipe").usually(0.05, 10),
+              "length of the pipe between two tees through which the water of a one-pipe loop passes"
+                  + " this emitter by")
+          .orElse("none: all water of its pipe passes it");
+  public static final Key BY_PASS_FITTINGS =
+      Key.optional(
+              "by-pass fittings",
+              FITTINGS.form(),
+              "sum of the loss coefficients (zeta) of by-pass and tees passed straight, more for"
+                  + " tees that lead water to the emitter; with 'by-pass'")
+          .orElse("2", "two tees passed straight, " + PRACTICE);
   public static final Key DESIGN_FLOW =
       Key.optional(
               "design flow",
@@ -209,6 +231,9 @@ public final class ArrangementKeys {
               PIPES_COME,
               FLOW_CONNECTION,
               FED_FROM,
+              AFTER,
+              BY_PASS,
+              BY_PASS_FITTINGS,
               DESIGN_FLOW,
               VALVE,
               ValveKeys.HEAD_BIAS)

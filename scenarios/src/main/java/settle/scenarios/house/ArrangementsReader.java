@@ -37,10 +37,12 @@ import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.house.Tails;
 import settle.sim.house.WaterProperties;
+import settle.sim.hydraulics.InLoop;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.hydraulics.PipePlace;
+import settle.sim.valve.Valve;
 
 /** Reads the arrangements. */
 final class ArrangementsReader {
@@ -107,6 +109,7 @@ final class ArrangementsReader {
   private List<Branch> branches(Section arrangement, Set<String> heated, boolean balanced) {
     Section common = arrangement.section(ArrangementKeys.EVERY_ROOM);
     List<Branch> branches = new ArrayList<>();
+    LoopReader loops = new LoopReader();
     arrangement
         .named(ArrangementKeys.ROOMS)
         .forEach(
@@ -136,13 +139,14 @@ final class ArrangementsReader {
               for (BranchReader reader : readers) {
                 Branch branch = reader.read();
                 branches.add(branch);
+                loops.note(reader.own);
                 if (pipeNotWritten.contains(reader) && name.equals(branch.pipePlace().room())) {
                   pipes.note(arrangement, branch);
                 }
               }
               runs.doubt(value);
             });
-    return branches;
+    return branches.isEmpty() ? branches : loops.join(branches);
   }
 
   /**
@@ -194,7 +198,11 @@ final class ArrangementsReader {
       String name = name();
       double share = backLoss();
       Emitter emitter = withAir(asCovered(emitter(share)));
+      if (isBare()) {
+        return bare(name, emitter);
+      }
       ValveType valveType = named(ArrangementKeys.VALVE, ValveKinds.SECTION);
+      Pipe pipe = pipe();
       Branch branch =
           new Branch(
               room.name,
@@ -202,13 +210,60 @@ final class ArrangementsReader {
               emitter,
               valveType.placed(keys, room.want, type.runsAlongWalls()),
               lockshield(),
-              pipe(),
+              pipe,
               pipePlace(),
               fedFrom(),
               designFlow(),
               keys.number(ArrangementKeys.STRATIFICATION));
       doubt(branch, valveType);
-      return branch.withTails(tails());
+      return branch.withTails(tails()).in(new InLoop(-1, byPass(pipe)));
+    }
+
+    /** Whether it stands in a loop without valve, by-pass and lockshield of its own. */
+    private boolean isBare() {
+      return own.has(ArrangementKeys.AFTER)
+          && !keys.has(ArrangementKeys.VALVE)
+          && !keys.has(ArrangementKeys.BY_PASS);
+    }
+
+    /** All of the loop's water passes it, and what throttles that stands elsewhere. */
+    private Branch bare(String name, Emitter emitter) {
+      keys.refuse("has no valve here to set", ValveKeys.SET, ValveKeys.KNOB, ValveKeys.HEAD_BIAS);
+      own.noteDefault(ArrangementKeys.VALVE.name(), "none", "in a loop, after another emitter");
+      boolean throttled =
+          keys.has(ArrangementKeys.LOCKSHIELD) || keys.has(ArrangementKeys.LOCKSHIELD_TURNS);
+      if (!throttled) {
+        own.noteDefault(
+            ArrangementKeys.LOCKSHIELD.name(), "none", "in a loop, after another emitter");
+      }
+      Pipe pipe = pipe();
+      Branch branch =
+          new Branch(
+              room.name,
+              name,
+              emitter,
+              Valve.none(),
+              throttled ? lockshield() : Lockshield.NONE,
+              pipe,
+              pipePlace(),
+              fedFrom(),
+              designFlow(),
+              keys.number(ArrangementKeys.STRATIFICATION));
+      doubtShut(branch);
+      return branch.withTails(tails()).in(new InLoop(-1, byPass(pipe)));
+    }
+
+    /** The pipe between the tees, of the branch's kind. */
+    private Optional<Pipe> byPass(Pipe pipe) {
+      OptionalDouble length = keys.numberIfWritten(ArrangementKeys.BY_PASS);
+      if (length.isEmpty()) {
+        keys.refuse("goes with 'by-pass'", ArrangementKeys.BY_PASS_FITTINGS);
+        return Optional.empty();
+      }
+      double fittings = keys.number(ArrangementKeys.BY_PASS_FITTINGS);
+      return Optional.of(
+          Pipe.withoutDelay(
+              "by-pass", pipe.bore(), pipe.roughness(), length.getAsDouble(), fittings));
     }
 
     private Emitter emitter(double share) {
@@ -240,8 +295,7 @@ final class ArrangementsReader {
 
     /** What is written and yet cannot be meant, or will not be done. */
     private void doubt(Branch branch, ValveType valveType) {
-      if (branch.isShut()) {
-        own.warn("is shut by hand: no water ever flows through this emitter");
+      if (doubtShut(branch)) {
         return;
       }
       if (balanced) {
@@ -258,17 +312,29 @@ final class ArrangementsReader {
       }
     }
 
+    private boolean doubtShut(Branch branch) {
+      if (branch.isShut()) {
+        own.warn("is shut by hand: no water ever flows through this emitter");
+      }
+      return branch.isShut();
+    }
+
     /** The value of one of two keys that exclude each other. */
     private Optional<Value> either(Key one, Key other) {
       return keys.with(one, other).value(one).or(() -> keys.with(other, one).value(other));
     }
 
+    /** What names one emitter cannot hold for every room. */
+    private void refuseForAll(Key key, String message) {
+      keys.common().value(key).ifPresent(v -> v.problem(message));
+    }
+
     /** Its own name; null where it has its emitter's. */
     private String name() {
       Optional<Value> name = own.value(ArrangementKeys.NAME);
-      keys.common()
-          .value(ArrangementKeys.NAME)
-          .ifPresent(v -> v.problem("names one emitter; it cannot be that of every room"));
+      refuseForAll(ArrangementKeys.NAME, "names one emitter; it cannot be that of every room");
+      refuseForAll(
+          ArrangementKeys.AFTER, "is of one emitter; not every room's can come after the same");
       return name.map(Value::words).orElse(null);
     }
 
@@ -417,6 +483,12 @@ final class ArrangementsReader {
     }
 
     private String fedFrom() {
+      if (own.has(ArrangementKeys.AFTER)) {
+        keys.refuse(
+            "does not go with 'after': the loop is fed at its first emitter",
+            ArrangementKeys.FED_FROM);
+        return null;
+      }
       Optional<Value> value = keys.value(ArrangementKeys.FED_FROM);
       if (value.isEmpty() && !mains.isEmpty()) {
         own.note(ArrangementKeys.FED_FROM, DistributionKeys.AT_SOURCE);
@@ -426,6 +498,12 @@ final class ArrangementsReader {
 
     /** As the scenario has it by volume, with the water's density as mass [kg/s]. */
     private OptionalDouble designFlow() {
+      if (own.has(ArrangementKeys.AFTER)) {
+        keys.refuse(
+            "does not go with 'after': it stands at the first emitter of the loop",
+            ArrangementKeys.DESIGN_FLOW);
+        return OptionalDouble.empty();
+      }
       OptionalDouble flow = keys.numberIfWritten(ArrangementKeys.DESIGN_FLOW);
       return flow.isPresent()
           ? OptionalDouble.of(flow.getAsDouble() * WaterProperties.AT_50.density())

@@ -4,7 +4,6 @@ import java.util.List;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.hydraulics.NetworkFlow;
-import settle.sim.hydraulics.Pipe;
 import settle.sim.model.HouseModel;
 import settle.sim.room.SteadyRooms;
 
@@ -50,10 +49,7 @@ public final class AtWant {
     }
     pipes.outwards(flow);
     for (int b = 0; b < massFlow.length; b++) {
-      Pipe pipe = branches.get(b).pipe();
-      int in = model.pipeRoom(b);
-      double around = pipes.around(b, in >= 0 ? air[in] : 0);
-      inlet[b] = pipes.cooled(pipe, massFlow[b], pipes.arriving(b), around);
+      inlet[b] = pipes.inlet(b);
     }
     pipes.back();
     pipes.give();

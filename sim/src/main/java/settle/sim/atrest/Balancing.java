@@ -13,6 +13,8 @@ import settle.sim.hydraulics.Balance;
 import settle.sim.hydraulics.Balance.BranchBalance;
 import settle.sim.hydraulics.FlowCoefficient;
 import settle.sim.hydraulics.LockshieldScale;
+import settle.sim.hydraulics.LoopFlow;
+import settle.sim.hydraulics.Loops;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.PipeResistance;
@@ -66,6 +68,11 @@ public final class Balancing {
   /** Which branches are not shut by hand. */
   private final boolean[] open;
 
+  private final Loops loops;
+
+  /** Of the first branch of each loop, what all of it takes; null elsewhere. */
+  private final LoopFlow[] loop;
+
   private final PipeResistance[] branchPipe;
   private final PipeResistance[] mainPipe;
 
@@ -117,17 +124,43 @@ public final class Balancing {
     designFlow = new double[n];
     branchPipe = new PipeResistance[n];
     open = new boolean[n];
+    boolean[] shut = given.shut();
+    loops = given.loops();
+    loop = new LoopFlow[n];
     for (int b = 0; b < n; b++) {
       Branch branch = given.branches().get(b);
       branchNode[b] = distribution.mainIndex(branch.fedFrom());
       designFlow[b] = design.flow(b);
       branchPipe[b] = new PipeResistance(branch.pipe(), branch.within(), density, viscosity);
-      open[b] = !branch.isShut();
+      open[b] = !shut[b];
+      if (loops.has(b) && loops.after(b) < 0) {
+        loop[b] = new LoopFlow(loops.members(b), opened(), density, viscosity);
+      }
     }
     mainPipe = new PipeResistance[distribution.mains().size()];
     for (int i = 0; i < mainPipe.length; i++) {
       mainPipe[i] = new PipeResistance(distribution.mains().get(i).pipe(), density, viscosity);
     }
+  }
+
+  /** Branches with those lockshields open that a balance sets. */
+  private List<Branch> opened() {
+    List<Branch> opened = new ArrayList<>(given.branches());
+    for (int b = 0; b < opened.size(); b++) {
+      if (given.throttledAt(b) == b) {
+        opened.set(b, opened.get(b).withLockshield(distribution.lockshields().open()));
+      }
+    }
+    return opened;
+  }
+
+  /** Whether a branch carries water for itself, or first of a loop. */
+  private boolean carries(int b) {
+    return loop[b] == null ? open[b] && !loops.has(b) : loop[b].set(valvesOpen());
+  }
+
+  private double[] valvesOpen() {
+    return given.branches().stream().mapToDouble(b -> b.valve().kvMaximum()).toArray();
   }
 
   /** Sets pump and lockshields where that is asked for, and looks at the flows. */
@@ -150,6 +183,7 @@ public final class Balancing {
     }
     if (given.balanced()) {
       addShut(notices);
+      addUnbalanced(notices);
     }
     NetworkFlow after = network(pump, arrangement);
     List<BranchBalance> branches = branches(arrangement, after);
@@ -181,7 +215,7 @@ public final class Balancing {
   private double total(double share) {
     double sum = 0;
     for (int b = 0; b < open.length; b++) {
-      sum += open[b] ? designFlow[b] : 0;
+      sum += carries(b) ? designFlow[b] : 0;
     }
     return share * sum;
   }
@@ -193,7 +227,7 @@ public final class Balancing {
   private double[] needs(double share) {
     double[] mainFlow = new double[mainPipe.length];
     for (int b = 0; b < branchNode.length; b++) {
-      for (int j = branchNode[b]; open[b] && j >= 0; j = parent(j)) {
+      for (int j = branchNode[b]; carries(b) && j >= 0; j = parent(j)) {
         mainFlow[j] += share * designFlow[b];
       }
     }
@@ -201,11 +235,11 @@ public final class Balancing {
     double widest = distribution.lockshields().open().kv();
     double source = distribution.pumpPlace().drop(total(share), density);
     for (int b = 0; b < need.length; b++) {
-      if (!open[b]) {
+      if (!carries(b)) {
         continue;
       }
       double m = share * designFlow[b];
-      need[b] = source + withoutLockshield(b, m) + FlowCoefficient.pressureDrop(m, widest, density);
+      need[b] = source + allOpen(b, m, widest);
       for (int j = branchNode[b]; j >= 0; j = parent(j)) {
         mainPipe[j].at(mainFlow[j]);
         need[b] += mainPipe[j].drop();
@@ -218,11 +252,17 @@ public final class Balancing {
     return distribution.mainIndex(distribution.mains().get(main).fedFrom());
   }
 
-  /** Pressure over a branch's pipe and open valve [Pa]. */
-  private double withoutLockshield(int b, double m) {
+  /** Pressure over a branch, or over a loop, its valves and what throttles it open [Pa]. */
+  private double allOpen(int b, double m, double widest) {
+    if (loop[b] != null) {
+      loop[b].set(valvesOpen());
+      loop[b].at(m);
+      return loop[b].drop();
+    }
     branchPipe[b].at(m);
     double kv = given.branches().get(b).valve().kvMaximum();
-    return branchPipe[b].drop() + FlowCoefficient.pressureDrop(m, kv, density);
+    double pipeAndValve = branchPipe[b].drop() + FlowCoefficient.pressureDrop(m, kv, density);
+    return pipeAndValve + FlowCoefficient.pressureDrop(m, widest, density);
   }
 
   /** Largest share of the design flows, at most 1, for which the pump's head suffices [-]. */
@@ -253,18 +293,17 @@ public final class Balancing {
     double[] need = needs(share);
     double head = pump.head(total(share), density);
     LockshieldScale scale = distribution.lockshields();
-    List<Branch> branches = new ArrayList<>();
+    List<Branch> branches = new ArrayList<>(given.branches());
     double widest = scale.open().kv();
     for (int b = 0; b < need.length; b++) {
-      Branch branch = given.branches().get(b);
-      if (!open[b]) {
-        branches.add(branch);
+      int at = given.throttledAt(b);
+      if (!carries(b) || at < 0) {
         continue;
       }
       double m = share * designFlow[b];
       double take = head - need[b] + FlowCoefficient.pressureDrop(m, widest, density);
       double kv = Math.min(FlowCoefficient.kv(m, take, density), widest);
-      branches.add(branch.withLockshield(scale.atKv(kv)));
+      branches.set(at, branches.get(at).withLockshield(scale.atKv(kv)));
     }
     return branches;
   }
@@ -285,15 +324,24 @@ public final class Balancing {
 
   private BranchBalance branch(Branch branch, int b, NetworkFlow before, NetworkFlow after) {
     double m = after.flow(b);
+    boolean passedBy = branch.loop().byPass().isPresent();
     return new BranchBalance(
         model.branchNames().get(b),
-        designFlow[b],
+        passedBy ? designFlowBeside(b) : designFlow[b],
         before.flow(b),
         m,
         branch.lockshield(),
-        m / (density * branch.pipe().area()),
+        after.loopFlow(b) / (density * branch.pipe().area()),
         after.branchPressure(b),
-        authority(branch.valve(), m, after.branchPressure(b)));
+        authority(branch.valve(), m, passedBy ? after.pressureOver(b) : after.branchPressure(b)));
+  }
+
+  /** What passes an emitter of its loop's design flow, its by-pass taking the rest [kg/s]. */
+  private double designFlowBeside(int b) {
+    LoopFlow all = loop[loops.first(b)];
+    all.set(valvesOpen());
+    all.at(designFlow[b]);
+    return all.flow(b);
   }
 
   /** Of the valve at its nominal opening, in series with lockshield and pipe as they are. */
@@ -314,6 +362,14 @@ public final class Balancing {
     for (int b = 0; b < open.length; b++) {
       if (!open[b]) {
         notices.add(Notice.about(name(b), Code.LEFT_SHUT));
+      }
+    }
+  }
+
+  private void addUnbalanced(List<Notice> notices) {
+    for (int b = 0; b < open.length; b++) {
+      if (loop[b] != null && given.throttledAt(b) < 0) {
+        notices.add(Notice.about(name(b), Code.LOOP_UNBALANCED));
       }
     }
   }

@@ -3,6 +3,7 @@ package settle.sim.atrest;
 import settle.sim.emitter.EmitterStepper;
 import settle.sim.house.Branch;
 import settle.sim.hydraulics.BranchFlow;
+import settle.sim.hydraulics.Loops;
 import settle.sim.hydraulics.Pipe;
 import settle.sim.model.HouseModel;
 import settle.sim.room.SteadyRooms;
@@ -26,12 +27,15 @@ final class BranchAtRest {
   /** That of a head in a room that stays as it is [m³/h at 1 bar]. */
   private static final double LONE_KV_AGREEMENT = 1e-12;
 
+  private static final Pipe NONE = Pipe.withoutDelay("none", 1, 0, 0, 0);
+
   // Model
   private final HouseModel model;
   private final SteadyRooms rooms;
   private final EmitterStepper[] emitters;
   private final BranchFlow[] flows;
   private final PipesAtRest pipes;
+  private final Loops loops;
   private final double capacityPerFlow;
 
   // State
@@ -69,6 +73,7 @@ final class BranchAtRest {
     this.model = model;
     this.rooms = rooms;
     this.pipes = pipes;
+    loops = model.arrangement().loops();
     this.state = state;
     heat = state.heat;
     emitters = model.emitterSteppers(20);
@@ -142,8 +147,10 @@ final class BranchAtRest {
     Branch now = model.arrangement().branches().get(b);
     branch = b;
     valve = now.valve();
-    pipe = now.pipe();
-    entering = water;
+    // In a loop others' water passes the pipe too: it stays as it is while the branch is solved.
+    boolean looped = loops.has(b);
+    pipe = looped ? NONE : now.pipe();
+    entering = looped ? pipes.inlet(b) : water;
     // While all heats are there: the emitter warms the room next door too.
     int in = model.pipeRoom(b);
     aroundElse = pipes.around(b, in >= 0 ? rooms.air(in, heat) : 0);
@@ -268,7 +275,7 @@ final class BranchAtRest {
         massFlow,
         drop,
         inlet,
-        state.play,
+        state.playOf(branch),
         state.duty,
         state.switchesAt[branch]);
   }

@@ -5,8 +5,10 @@ import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealVector;
+import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.hydraulics.Loops;
 import settle.sim.model.HouseModel;
 import settle.sim.room.SteadyRooms;
 
@@ -28,6 +30,7 @@ public final class DesignFlows {
   private final double[] load;
   private final double[] heat;
   private final double[] flow;
+  private final Loops loops;
 
   /**
    * @param model the prepared house
@@ -48,23 +51,43 @@ public final class DesignFlows {
     int rooms = house.rooms().size();
     double[] none = new double[rooms];
     SteadyRooms steady = new SteadyRooms(model.steadyResponse(), outdoor, none, none);
-    double[] had = loads(model, steady);
+    boolean[] shut = model.arrangement().shut();
+    double[] had = loads(model, shut, steady);
     load = new double[rooms];
     heat = new double[branches.size()];
     flow = new double[branches.size()];
+    loops = model.arrangement().loops();
     double perFlow = house.water().specificHeat() * house.distribution().designDrop();
     for (int b = 0; b < heat.length; b++) {
       Branch branch = branches.get(b);
       double least = LEAST_SHARE * branch.emitter().ratedOutput();
-      double given = steady.heatFor(b, had[model.branchRoom(b)] * share(model, b));
+      double given = steady.heatFor(b, had[model.branchRoom(b)] * share(model, shut, b));
       load[model.branchRoom(b)] += given;
       heat[b] = Math.max(given, least);
       flow[b] = branch.designFlow().orElse(heat[b] / perFlow);
     }
+    joinLoops(model.arrangement(), shut, perFlow);
+  }
+
+  /** One flow brings the heat of all emitters of a loop, with the design drop over all of it. */
+  private void joinLoops(Arrangement arrangement, boolean[] shut, double perFlow) {
+    for (int b = 0; loops.any() && b < flow.length; b++) {
+      if (loops.has(b) && loops.after(b) < 0) {
+        double sum = 0;
+        for (int member : loops.members(b)) {
+          sum += shut[member] ? 0 : heat[member];
+        }
+        double given = sum > 0 ? sum : heat[b];
+        double round = arrangement.branches().get(b).designFlow().orElse(given / perFlow);
+        for (int member : loops.members(b)) {
+          flow[member] = round;
+        }
+      }
+    }
   }
 
   /** Share of its room's heat that a branch's emitter is to give [-]. */
-  private static double share(HouseModel model, int branch) {
+  private static double share(HouseModel model, boolean[] shut, int branch) {
     List<Branch> branches = model.arrangement().branches();
     double all = 0;
     double open = 0;
@@ -72,21 +95,21 @@ public final class DesignFlows {
       if (model.branchRoom(b) == model.branchRoom(branch)) {
         double rated = branches.get(b).emitter().ratedOutput();
         all += rated;
-        open += branches.get(b).isShut() ? 0 : rated;
+        open += shut[b] ? 0 : rated;
       }
     }
     double own = branches.get(branch).emitter().ratedOutput();
     if (open == 0) {
       return own / all;
     }
-    return branches.get(branch).isShut() ? 0 : own / open;
+    return shut[branch] ? 0 : own / open;
   }
 
   /**
    * Heat each room has to have of its emitters [W], what they lose behind them left out; 0 for a
    * room that has none.
    */
-  private static double[] loads(HouseModel model, SteadyRooms steady) {
+  private static double[] loads(HouseModel model, boolean[] shut, SteadyRooms steady) {
     House house = model.house();
     List<Branch> branches = model.arrangement().branches();
     int rooms = house.rooms().size();
@@ -104,7 +127,7 @@ public final class DesignFlows {
         if (model.branchRoom(b) == heated[j]) {
           for (int i = 0; i < n; i++) {
             double per = steady.airPer(b, heated[i]) + steady.starPer(b, heated[i]);
-            rise[i][j] += share(model, b) * per / 2;
+            rise[i][j] += share(model, shut, b) * per / 2;
           }
         }
       }
@@ -137,8 +160,17 @@ public final class DesignFlows {
     return heat[branch];
   }
 
-  /** Flow of a branch [kg/s]. */
+  /** Flow of a branch, of one in a loop that round it [kg/s]. */
   double flow(int branch) {
     return flow[branch];
+  }
+
+  /** Flow of all branches together, that of a loop counted once [kg/s]. */
+  public double total() {
+    double sum = 0;
+    for (int b = 0; b < flow.length; b++) {
+      sum += loops.after(b) < 0 ? flow[b] : 0;
+    }
+    return sum;
   }
 }

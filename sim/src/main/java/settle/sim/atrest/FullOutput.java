@@ -4,6 +4,7 @@ import java.util.List;
 import settle.sim.emitter.EmitterStepper;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.hydraulics.Loops;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.model.HouseModel;
 import settle.sim.room.Room;
@@ -27,12 +28,18 @@ public final class FullOutput {
     network.solve(branches.stream().mapToDouble(b -> b.valve().kvMaximum()).toArray(), true);
     EmitterStepper[] emitters = model.emitterSteppers(flow);
     output = new double[house.rooms().size()];
-    for (int b = 0; b < emitters.length; b++) {
+    Loops loops = model.arrangement().loops();
+    double[] leaving = new double[emitters.length];
+    for (int i = 0; i < emitters.length; i++) {
+      int b = loops.inOrder(i);
       Room room = house.rooms().get(model.branchRoom(b));
       double capacityFlow = network.flow(b) * house.water().specificHeat();
+      double round = network.loopFlow(b) * house.water().specificHeat();
       double want = room.want().maximum();
-      output[model.branchRoom(b)] +=
-          house.shareForRooms() * emitters[b].atRest(capacityFlow, flow, want);
+      double entering = loops.after(b) < 0 ? flow : leaving[loops.after(b)];
+      double given = emitters[b].atRest(capacityFlow, entering, want);
+      leaving[b] = round > 0 ? entering - given / round : entering;
+      output[model.branchRoom(b)] += house.shareForRooms() * given;
     }
   }
 

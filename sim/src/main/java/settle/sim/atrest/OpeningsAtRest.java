@@ -171,7 +171,7 @@ final class OpeningsAtRest {
     }
     network.solve(state.kv, true);
     for (int b = 0; b < x.length; b++) {
-      state.pressure[b] = network.branchPressure(b);
+      state.pressure[b] = network.pressureOver(b);
     }
     settleHeats();
     for (int b = 0; b < x.length; b++) {

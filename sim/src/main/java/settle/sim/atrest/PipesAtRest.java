@@ -3,6 +3,7 @@ package settle.sim.atrest;
 import java.util.Arrays;
 import settle.sim.house.Distribution;
 import settle.sim.house.House;
+import settle.sim.hydraulics.Loops;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.Pipe;
@@ -20,6 +21,9 @@ final class PipesAtRest {
   private final int[] branchNode;
   private final int[] parent;
   private final int bypassNode;
+
+  /** In which order water passes the emitters. */
+  private final Loops loops;
 
   // State
   private final RestState state;
@@ -50,6 +54,7 @@ final class PipesAtRest {
     House house = model.house();
     Distribution distribution = house.distribution();
     capacityPerFlow = house.water().specificHeat();
+    loops = model.arrangement().loops();
     branchNode = new int[model.arrangement().branches().size()];
     for (int b = 0; b < branchNode.length; b++) {
       branchNode[b] = distribution.mainIndex(model.arrangement().branches().get(b).fedFrom()) + 1;
@@ -68,9 +73,40 @@ final class PipesAtRest {
     branchHeat = new double[branchNode.length];
   }
 
-  /** Temperature at which water enters a branch's pipe [°C]. */
+  /**
+   * Temperature at which water enters a branch's pipe [°C]; of one in a loop, at which it comes
+   * from the emitter before.
+   */
   double arriving(int branch) {
-    return arriving[branchNode[branch]];
+    int before = loops.after(branch);
+    return before < 0 ? arriving[branchNode[branch]] : goingOn(before);
+  }
+
+  /** Temperature at which water enters a branch's emitter [°C]. */
+  double inlet(int branch) {
+    return cooled(pipe(branch), pipeFlow(branch), arriving(branch), aroundPipe(branch));
+  }
+
+  /** What leaves a branch's pipe for the next emitter; without flow it is as it came. */
+  private double goingOn(int b) {
+    double m = pipeFlow(b);
+    double inlet = inlet(b);
+    double outlet = m > 0 ? inlet - state.heat[b] / (state.duty * m * capacityPerFlow) : inlet;
+    return m > 0 ? cooled(pipe(b), m, outlet, aroundPipe(b)) : inlet;
+  }
+
+  /** Flow through a branch's pipe: of one in a loop, that round it [kg/s]. */
+  private double pipeFlow(int b) {
+    return loops.has(b) ? state.flowShare * network.loopFlow(b) : state.massFlow[b];
+  }
+
+  private Pipe pipe(int b) {
+    return model.arrangement().branches().get(b).pipe();
+  }
+
+  private double aroundPipe(int b) {
+    int room = model.pipeRoom(b);
+    return around(b, room >= 0 ? roomAir[room] : 0);
   }
 
   /** Heat lost by pipes outside the rooms [W]. */
@@ -151,19 +187,21 @@ final class PipesAtRest {
   }
 
   private void backThroughBranch(int b) {
-    Pipe pipe = model.arrangement().branches().get(b).pipe();
-    double m = state.massFlow[b];
+    Pipe pipe = pipe(b);
+    double m = pipeFlow(b);
     int room = model.pipeRoom(b);
-    double around = around(b, room >= 0 ? roomAir[room] : 0);
-    double entering = arriving[branchNode[b]];
+    double around = aroundPipe(b);
+    double entering = arriving(b);
     double inlet = cooled(pipe, m, entering, around);
     double given = state.heat[b] / (state.duty * m * capacityPerFlow);
     double outlet = m > 0 ? inlet - given : around;
     double back = cooled(pipe, m, outlet, around);
     double lost = m > 0 ? m * capacityPerFlow * (entering - inlet + outlet - back) : 0;
-    branchHeat[b] = room == model.branchRoom(b) ? state.duty * lost : 0;
+    branchHeat[b] = room == model.branchRoom(b) && !loops.has(b) ? state.duty * lost : 0;
     lose(room, lost);
-    returning[branchNode[b]] += m * back;
+    if (loops.next(b) < 0) {
+      returning[branchNode[b]] += m * back;
+    }
   }
 
   private void backThroughMain(int i) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import settle.sim.atrest.RestStatus.Kind;
 import settle.sim.atrest.RestStatus.Reason;
+import settle.sim.hydraulics.Loops;
 import settle.sim.model.HouseModel;
 import settle.sim.valve.ValveStepper;
 
@@ -95,6 +96,7 @@ final class RangeAtRest {
     double hot = stood.flowTemperature;
     end(1, stood.flowBelow);
     end(-1, -stood.flowAbove);
+    lookRoundLoops();
     sayPlay();
     if (duty > 0 && duty < 1) {
       switchedAllTheTime(kept, duty, hot);
@@ -113,6 +115,24 @@ final class RangeAtRest {
       sweep.withoutWater();
     }
     outcome.takeOver(stood);
+  }
+
+  /**
+   * Whoever takes more of a loop's heat leaves the others of it less: each head at either end of
+   * its play while the others of its loop are at the other.
+   */
+  private void lookRoundLoops() {
+    Loops loops = model.arrangement().loops();
+    for (int b = 0; loops.any() && b < model.branches(); b++) {
+      if (loops.has(b) && controls.valve(b).play() > 0) {
+        for (int member : loops.members(b)) {
+          state.side[member] = model.branchRoom(member) == model.branchRoom(b) ? 1 : -1;
+        }
+        end(1, 0);
+        end(-1, 0);
+        Arrays.fill(state.side, 1);
+      }
+    }
   }
 
   /** One end of what is possible. */

@@ -136,7 +136,7 @@ final class RestNewton {
     }
     for (int b = 0; b < branches; b++) {
       state.massFlow[b] = water.capacityFlow[b].value() / specificHeat;
-      state.pressure[b] = water.pressure[b].value();
+      state.pressure[b] = network.pressureOver(b);
     }
     return isFound();
   }
@@ -358,7 +358,7 @@ final class RestNewton {
         water.capacityFlow[b].value() / specificHeat,
         network.valveDrop(b),
         water.inlet[b].value(),
-        state.play,
+        state.playOf(b),
         state.duty,
         state.switchesAt[b]);
   }

@@ -29,6 +29,9 @@ final class RestState {
   /** Where heads stand in their play: 0 in the middle, 1 as far shut as it lets them, -1 open. */
   double play;
 
+  /** Which heads stand at the other end of theirs: -1, else 1. */
+  final double[] side;
+
   /** Share of the time in which the pump runs and water is hot [-]. */
   double duty = 1;
 
@@ -48,6 +51,13 @@ final class RestState {
     switchesAt = new double[branches];
     heldAt = new double[branches];
     Arrays.fill(heldAt, Double.NaN);
+    side = new double[branches];
+    Arrays.fill(side, 1);
+  }
+
+  /** Where the head of a branch stands in its play, as {@link #play}. */
+  double playOf(int branch) {
+    return side[branch] * play;
   }
 
   /** Heat of all emitters [W]. */

@@ -67,7 +67,7 @@ final class RestSweep {
     anderson = new Anderson(before.length, REMEMBERED);
     network.solve(state.kv, true);
     for (int b = 0; b < branches; b++) {
-      state.pressure[b] = network.branchPressure(b);
+      state.pressure[b] = network.pressureOver(b);
     }
     pressureScale = HEAT_PER_HEAD / Math.max(network.head(), 1);
   }
@@ -163,7 +163,7 @@ final class RestSweep {
     network.solve(state.kv, true);
     double strained = 0;
     for (int b = 0; b < branches; b++) {
-      double change = network.branchPressure(b) - state.pressure[b];
+      double change = network.pressureOver(b) - state.pressure[b];
       state.pressure[b] += change;
       strained = Math.max(strained, Math.abs(change));
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import settle.sim.house.Branch;
 import settle.sim.house.Distribution;
 import settle.sim.house.House;
+import settle.sim.hydraulics.Loops;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.Pipe;
@@ -31,17 +32,25 @@ final class WaterAtRest {
   private final int bypassNode;
   private final int heats;
 
-  // Flows [W/K], pressures [Pa]
+  /** In which order water passes the emitters. */
+  private final Loops loops;
+
+  // Flows [W/K]
   final Varying[] capacityFlow;
-  final Varying[] pressure;
   private final Varying[] mainFlow;
   private final Varying bypassFlow;
+
+  /** Through the pipe of each branch; that through its emitter where nothing passes that by. */
+  private final Varying[] pipeFlow;
 
   // Temperatures [°C]
   final Varying[] air;
   final Varying[] star;
   final Varying[] inlet;
   private final Varying[] arriving;
+
+  /** Water that leaves each branch's pipe, to go on or back. */
+  private final Varying[] goingOn;
 
   /** Heat that returns to each node above 0 °C [W]. */
   private final Varying[] returning;
@@ -66,6 +75,7 @@ final class WaterAtRest {
     branches = model.arrangement().branches();
     mains = distribution.mains();
     heats = state.heat.length;
+    loops = model.arrangement().loops();
     branchNode = branches.stream().mapToInt(b -> distribution.mainIndex(b.fedFrom()) + 1).toArray();
     parent = new int[mains.size() + 1];
     mainRoom = new int[mains.size()];
@@ -77,8 +87,9 @@ final class WaterAtRest {
         distribution.bypass().map(by -> distribution.mainIndex(by.fedFrom()) + 1).orElse(0);
     int n = house.rooms().size();
     capacityFlow = some(branchNode.length);
-    pressure = some(branchNode.length);
     inlet = some(branchNode.length);
+    pipeFlow = loops.any() ? some(branchNode.length) : capacityFlow;
+    goingOn = loops.any() ? some(branchNode.length) : new Varying[0];
     mainFlow = some(mainRoom.length);
     bypassFlow = some(1)[0];
     air = some(n);
@@ -130,7 +141,9 @@ final class WaterAtRest {
     double per = state.flowShare * specificHeat;
     for (int b = 0; b < branchNode.length; b++) {
       capacityFlow[b].set(per * network.flow(b));
-      pressure[b].set(network.branchPressure(b));
+      if (loops.any()) {
+        pipeFlow[b].set(per * network.loopFlow(b));
+      }
     }
     for (int i = 0; i < mainRoom.length; i++) {
       mainFlow[i].set(per * network.mainFlow(i));
@@ -148,7 +161,9 @@ final class WaterAtRest {
     int slope = heats + valve;
     for (int b = 0; b < branchNode.length; b++) {
       capacityFlow[b].setSlope(slope, per * network.flowRise(b));
-      pressure[b].setSlope(slope, network.pressureRise(b));
+      if (loops.any()) {
+        pipeFlow[b].setSlope(slope, per * network.loopFlowRise(b));
+      }
     }
     for (int i = 0; i < mainRoom.length; i++) {
       mainFlow[i].setSlope(slope, per * network.mainFlowRise(i));
@@ -167,10 +182,36 @@ final class WaterAtRest {
           aroundMain(i),
           mainFlow[i]);
     }
-    for (int b = 0; b < branchNode.length; b++) {
-      Pipe pipe = branches.get(b).pipe();
-      pass(inlet[b], pipe, arriving[branchNode[b]], aroundBranch(b), capacityFlow[b]);
+    for (int i = 0; i < branchNode.length; i++) {
+      int b = loops.inOrder(i);
+      pass(inlet[b], branches.get(b).pipe(), entering(b), aroundBranch(b), pipeFlow[b]);
+      if (loops.next(b) >= 0) {
+        goOn(b);
+      }
     }
+  }
+
+  /** Water that enters a branch's pipe. */
+  private Varying entering(int b) {
+    return loops.after(b) < 0 ? arriving[branchNode[b]] : goingOn[loops.after(b)];
+  }
+
+  /** Lets water pass emitter and pipe of a branch; without flow it is as it came. */
+  private void goOn(int b) {
+    if (pipeFlow[b].value() > 0) {
+      findOutlet(b);
+      pass(goingOn[b], branches.get(b).pipe(), one, aroundBranch(b), pipeFlow[b]);
+    } else {
+      goingOn[b].setTimes(1, inlet[b]);
+    }
+  }
+
+  /** Sets {@link #one} to what comes from an emitter, together with what passes it by. */
+  private void findOutlet(int b) {
+    one.set(state.heat[b] / state.duty);
+    one.setSlope(b, 1 / state.duty);
+    one.divide(pipeFlow[b]);
+    one.setTimes(-1, one).add(1, inlet[b]);
   }
 
   /**
@@ -202,19 +243,18 @@ final class WaterAtRest {
   }
 
   private void backThroughBranch(int b) {
-    Varying flowing = capacityFlow[b];
+    Varying flowing = pipeFlow[b];
     if (!(flowing.value() > 0)) {
       return;
     }
     // one: the emitter's outlet; other: what comes back.
-    one.set(state.heat[b] / state.duty);
-    one.setSlope(b, 1 / state.duty);
-    one.divide(flowing);
-    one.setTimes(-1, one).add(1, inlet[b]);
+    findOutlet(b);
     Varying there = aroundBranch(b);
     pass(other, branches.get(b).pipe(), one, there, flowing);
-    returning[branchNode[b]].addProduct(flowing, other);
-    mixed.setTimes(1, arriving[branchNode[b]]).add(-1, inlet[b]).add(1, one).add(-1, other);
+    if (loops.next(b) < 0) {
+      returning[branchNode[b]].addProduct(flowing, other);
+    }
+    mixed.setTimes(1, entering(b)).add(-1, inlet[b]).add(1, one).add(-1, other);
     int room = model.pipeRoom(b);
     if (room >= 0) {
       lost[room].addProduct(flowing, mixed);

@@ -69,7 +69,7 @@ public record Fault(FaultKind kind, int branch) {
 
   private boolean canBe(HouseModel model) {
     Distribution pipes = model.house().distribution();
-    if (branch >= 0 && model.arrangement().branches().get(branch).isShut()) {
+    if (branch >= 0 && model.arrangement().shut()[branch]) {
       return false;
     }
     return switch (kind) {
@@ -77,7 +77,8 @@ public record Fault(FaultKind kind, int branch) {
           pipes.lockshields().open().kv()
               > NOTABLY_MORE * model.arrangement().branches().get(branch).lockshield().kv();
       case MAINS_BARE -> pipes.mains().stream().anyMatch(m -> isInsulated(m.pipe()));
-      case LOCKSHIELD_SHUT, AIR, SHORT, EXCHANGED, PUMP_LOW, PUMP_HIGH, SOURCE_COLD -> true;
+      case LOCKSHIELD_SHUT -> model.arrangement().branches().get(branch).lockshield().isFitted();
+      case AIR, SHORT, EXCHANGED, PUMP_LOW, PUMP_HIGH, SOURCE_COLD -> true;
     };
   }
 

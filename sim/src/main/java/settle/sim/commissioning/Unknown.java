@@ -48,7 +48,7 @@ record Unknown(Kind kind, int branch) {
       for (int b = kind.ofEmitter() ? 0 : -1;
           b < (kind.ofEmitter() ? onTheDay.branches() : 0);
           b++) {
-        if (b < 0 || !onTheDay.arrangement().branches().get(b).isShut()) {
+        if (b < 0 || !onTheDay.arrangement().shut()[b]) {
           all.add(new Unknown(kind, b));
         }
       }

@@ -17,6 +17,7 @@ import settle.sim.house.Branch;
 import settle.sim.house.RunSettings;
 import settle.sim.house.Storeys;
 import settle.sim.hydraulics.Lockshield;
+import settle.sim.hydraulics.Loops;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.model.HouseModel;
@@ -82,8 +83,9 @@ public final class VentingRun {
   /** Emitters that are not shut by hand, as they are opened. */
   private List<Integer> order(Storeys storeys) {
     List<Integer> order = new ArrayList<>();
+    boolean[] shut = day.arrangement().shut();
     for (int b = 0; b < day.branches(); b++) {
-      if (!branch(b).isShut()) {
+      if (!shut[b]) {
         order.add(b);
       }
     }
@@ -95,7 +97,11 @@ public final class VentingRun {
 
   /** Length of pipe from the source to an emitter and back [m]. */
   private double wayFromSource(int b) {
-    double sum = branch(b).pipe().length();
+    double sum = 0;
+    Loops loops = day.arrangement().loops();
+    for (int before = b; before >= 0; before = loops.after(before)) {
+      sum += branch(before).pipe().length();
+    }
     List<Main> mains = day.house().distribution().mains();
     for (int m = day.house().distribution().mainIndex(branch(b).fedFrom()); m >= 0; ) {
       sum += mains.get(m).pipe().length();
@@ -153,8 +159,9 @@ public final class VentingRun {
     for (int b = 0; b < day.branches(); b++) {
       Branch branch = branch(b);
       if (b == opened) {
-        branches.add(fully ? branch.withLockshield(open) : branch);
-      } else if (keptOpen.contains(b) || forSource.contains(b)) {
+        boolean turned = fully && branch.lockshield().isFitted();
+        branches.add(turned ? branch.withLockshield(open) : branch);
+      } else if (keptOpen.contains(b) || forSource.contains(b) || isOnTheWay(b, opened)) {
         branches.add(branch);
       } else {
         branches.add(branch.withLockshield(new Lockshield(branch.lockshield().name(), 0, 0)));
@@ -162,6 +169,12 @@ public final class VentingRun {
     }
     Arrangement others = day.arrangement().withBranches(branches);
     return day.like(day.house(), others);
+  }
+
+  /** Whether the water of one emitter has to pass another, in one loop with it. */
+  private boolean isOnTheWay(int other, int emitter) {
+    Loops loops = day.arrangement().loops();
+    return loops.first(other) == loops.first(emitter) && branch(other).loop().byPass().isEmpty();
   }
 
   /** From cold, this emitter alone. */

@@ -4,6 +4,7 @@ import settle.sim.emitter.EmitterStepper;
 import settle.sim.house.Branch;
 import settle.sim.house.Distribution;
 import settle.sim.house.House;
+import settle.sim.hydraulics.Loops;
 import settle.sim.hydraulics.Main;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.Pipe;
@@ -35,6 +36,9 @@ final class WaterCircuit {
   private final int[] branchNode;
   private final int bypassNode;
 
+  /** In which order water passes the emitters. */
+  private final Loops loops;
+
   // State
   private NetworkFlow network;
   private final EmitterStepper[] emitters;
@@ -59,6 +63,10 @@ final class WaterCircuit {
   private final double[] returning;
   private final double[] inlet;
   private final double[] passing;
+
+  /** Temperature of the water that goes on from each emitter of a loop to the next [°C]. */
+  private final double[] goingOn;
+
   private final double[] pipeHeat;
   private double outsideLoss;
   private boolean linksAgree;
@@ -87,18 +95,17 @@ final class WaterCircuit {
     for (int i = 0; i < mains.length; i++) {
       Main main = pipes.mains().get(i);
       parent[i + 1] = pipes.mainIndex(main.fedFrom()) + 1;
-      int room = main.room() == null ? -1 : house.roomIndex(main.room());
-      mains[i] = pair(main.pipe(), room, main.surroundings(), start, parcels);
+      mains[i] = pair(main, start, parcels);
     }
     branches = new PipePair[emitters.length];
     branchNode = new int[branches.length];
     for (int b = 0; b < branches.length; b++) {
       Branch branch = model.arrangement().branches().get(b);
       branchNode[b] = pipes.mainIndex(branch.fedFrom()) + 1;
-      branches[b] =
-          pair(branch.pipe(), model.pipeRoom(b), model.pipeSurroundings(b), start, parcels);
+      branches[b] = pair(b, branch, start, parcels);
     }
     bypassNode = pipes.bypass().map(bypass -> pipes.mainIndex(bypass.fedFrom()) + 1).orElse(0);
+    loops = model.arrangement().loops();
     references = new References(model, emitters);
     reference = references.reference;
     heat = references.heat;
@@ -106,6 +113,7 @@ final class WaterCircuit {
     returning = new double[parent.length];
     inlet = new double[branches.length];
     passing = new double[branches.length];
+    goingOn = new double[branches.length];
     pipeHeat = new double[house.rooms().size()];
     triedLength = new double[branches.length];
     heatNow = new double[branches.length];
@@ -114,6 +122,15 @@ final class WaterCircuit {
     triedInlet = new double[branches.length];
     triedReference = new double[branches.length];
     returnTemperature = start;
+  }
+
+  private PipePair pair(Main main, double start, double parcels) {
+    int room = main.room() == null ? -1 : model.house().roomIndex(main.room());
+    return pair(main.pipe(), room, main.surroundings(), start, parcels);
+  }
+
+  private PipePair pair(int b, Branch branch, double start, double parcels) {
+    return pair(branch.pipe(), model.pipeRoom(b), model.pipeSurroundings(b), start, parcels);
   }
 
   private PipePair pair(Pipe pipe, int room, double surroundings, double start, double parcels) {
@@ -136,6 +153,22 @@ final class WaterCircuit {
       double pressure = network.branchPressure(b);
       double authority = pressure > 0 ? network.valveDrop(b) / pressure : 0;
       emitters[b].flowEndsAbove(authority * valves.endsAbove(b));
+    }
+    if (loops.any()) {
+      loopsFollow(valves);
+    }
+  }
+
+  /** The flow of a loop follows all of its valves. */
+  private void loopsFollow(ValveStepper valves) {
+    for (int b = 0; b < emitters.length; b++) {
+      if (loops.has(b)) {
+        double above = 0;
+        for (int v = loops.first(b); v >= 0; v = loops.next(v)) {
+          above += network.follows(b, v) * valves.endsAbove(v);
+        }
+        emitters[b].flowEndsAbove(above);
+      }
     }
   }
 
@@ -210,8 +243,8 @@ final class WaterCircuit {
       arriving[i + 1] = passMain(h, i, mains[i].flow, arriving[parent[i + 1]]);
       returning[i + 1] = 0;
     }
-    for (int b = 0; b < branches.length; b++) {
-      passBranch(h, b);
+    for (int i = 0; i < branches.length; i++) {
+      passBranch(h, loops.inOrder(i));
     }
     returning[bypassNode] += network.bypassFlow() * arriving[bypassNode];
     for (int i = mains.length - 1; i >= 0; i--) {
@@ -269,17 +302,31 @@ final class WaterCircuit {
     return pass(h, mains[i], half, network.mainFlow(i) * specificHeat, entering);
   }
 
+  /** Mains or the emitter before, pipe, emitter, pipe, and on to the next emitter or back. */
   private void passBranch(double h, int b) {
     PipePair pipe = branches[b];
     double m = network.flow(b);
+    double round = network.loopFlow(b);
     double capacityFlow = m * specificHeat;
-    inlet[b] = pass(h, pipe, pipe.flow, capacityFlow, arriving[branchNode[b]]);
+    int before = loops.after(b);
+    double entering = before < 0 ? arriving[branchNode[b]] : goingOn[before];
+    inlet[b] = pass(h, pipe, pipe.flow, round * specificHeat, entering);
     if (differs(b, h, capacityFlow)) {
       emitters[b].attempt(h, capacityFlow, inlet[b], reference[b]);
     }
-    double leaving = pass(h, pipe, pipe.back, capacityFlow, emitters[b].meanReturn());
-    returning[branchNode[b]] += m * leaving;
+    double mixed = m < round ? mixed(b, m, round) : emitters[b].meanReturn();
+    double leaving = pass(h, pipe, pipe.back, round * specificHeat, mixed);
+    if (loops.next(b) < 0) {
+      returning[branchNode[b]] += round * leaving;
+    } else {
+      goingOn[b] = leaving;
+    }
     heat[b] = emitters[b].emitted() / h;
+  }
+
+  /** What comes from an emitter together with what passes it by [°C]. */
+  private double mixed(int b, double m, double round) {
+    return m > 0 ? inlet[b] + m / round * (emitters[b].meanReturn() - inlet[b]) : inlet[b];
   }
 
   /**

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+import settle.sim.hydraulics.Loops;
 
 /**
  * One way of heating the house: its emitters with what feeds them.
@@ -22,6 +24,57 @@ public record Arrangement(String name, List<Branch> branches, boolean balanced) 
     if (branches.isEmpty()) {
       throw new IllegalArgumentException("arrangement '" + name + "' has no emitter");
     }
+    loops(branches);
+  }
+
+  private static Loops loops(List<Branch> branches) {
+    try {
+      return new Loops(branches);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException("loops: " + e.getMessage(), e);
+    }
+  }
+
+  /** Which emitters the same water passes one after the other. */
+  public Loops loops() {
+    return loops(branches);
+  }
+
+  /**
+   * Through which emitters no water ever flows, by their positions: they were shut by hand, or
+   * their loop was, in which all of the water passes one that is.
+   */
+  public boolean[] shut() {
+    boolean[] shut = new boolean[branches.size()];
+    Loops loops = loops();
+    for (int b = 0; b < shut.length; b++) {
+      shut[b] |= branches.get(b).isShut();
+      boolean stops = branches.get(b).isShut() && branches.get(b).loop().byPass().isEmpty();
+      for (int member : stops ? loops.members(b) : new int[0]) {
+        shut[member] = true;
+      }
+    }
+    return shut;
+  }
+
+  /**
+   * The branch whose lockshield throttles a branch and all that is in one loop with it: the first
+   * that has one, all of the water passing it; -1 where a loop has none.
+   *
+   * @param branch position of the branch
+   */
+  public int throttledAt(int branch) {
+    Loops loops = loops();
+    if (!loops.has(branch)) {
+      return branch;
+    }
+    return IntStream.of(loops.members(branch))
+        .filter(
+            b ->
+                branches.get(b).lockshield().isFitted()
+                    && branches.get(b).loop().byPass().isEmpty())
+        .findFirst()
+        .orElse(-1);
   }
 
   /** The kind of its emitters; "mixed" if they are of several. */

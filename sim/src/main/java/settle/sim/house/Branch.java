@@ -3,6 +3,7 @@ package settle.sim.house;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import settle.sim.emitter.Emitter;
+import settle.sim.hydraulics.InLoop;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.NetworkFlow;
 import settle.sim.hydraulics.Pipe;
@@ -25,6 +26,8 @@ import settle.sim.valve.Valve;
  *     at an excess of 50 K of this emitter [K]: by that the room loses more, in proportion to the
  *     excess
  * @param tails how its pipes reach the emitter
+ * @param loop where it stands in a loop that passes several emitters: its pipe is then what lies
+ *     before and behind its emitter, half of it each, and its own flow and return there are none
  */
 public record Branch(
     String room,
@@ -37,7 +40,8 @@ public record Branch(
     String fedFrom,
     OptionalDouble designFlow,
     double stratification,
-    Tails tails)
+    Tails tails,
+    InLoop loop)
     implements NetworkFlow.Leaf {
 
   /** A branch whose emitter leaves the air evenly mixed. */
@@ -54,7 +58,7 @@ public record Branch(
     this(room, name, emitter, valve, lockshield, pipe, pipePlace, fedFrom, designFlow, 0);
   }
 
-  /** A branch whose pipes reach the emitter as is usual. */
+  /** A branch that has its own flow and return, which reach the emitter as is usual. */
   public Branch(
       String room,
       String name,
@@ -77,7 +81,8 @@ public record Branch(
         fedFrom,
         designFlow,
         stratification,
-        Tails.USUAL);
+        Tails.USUAL,
+        InLoop.NONE);
   }
 
   /** A branch that goes by its emitter's name and whose pipe runs in the room it heats. */
@@ -107,6 +112,40 @@ public record Branch(
     return with(emitter, other, lockshield);
   }
 
+  /** This branch somewhere in a loop. */
+  public Branch in(InLoop other) {
+    return new Branch(
+        room,
+        name,
+        emitter,
+        valve,
+        lockshield,
+        pipe,
+        pipePlace,
+        fedFrom,
+        designFlow,
+        stratification,
+        tails,
+        other);
+  }
+
+  /** This branch fed from other mains, or from the source. */
+  public Branch fedFrom(String other) {
+    return new Branch(
+        room,
+        name,
+        emitter,
+        valve,
+        lockshield,
+        pipe,
+        pipePlace,
+        other,
+        designFlow,
+        stratification,
+        tails,
+        loop);
+  }
+
   /** This branch with another lockshield setting. */
   public Branch withLockshield(Lockshield other) {
     return with(emitter, valve, other);
@@ -115,7 +154,18 @@ public record Branch(
   /** This branch with another pipe where its own runs. */
   public Branch withPipe(Pipe other) {
     return new Branch(
-        room, name, emitter, valve, lockshield, other, pipePlace, fedFrom, designFlow);
+        room,
+        name,
+        emitter,
+        valve,
+        lockshield,
+        other,
+        pipePlace,
+        fedFrom,
+        designFlow,
+        stratification,
+        tails,
+        loop);
   }
 
   private Branch with(Emitter anEmitter, Valve aValve, Lockshield aLockshield) {
@@ -130,7 +180,8 @@ public record Branch(
         fedFrom,
         designFlow,
         stratification,
-        tails);
+        tails,
+        loop);
   }
 
   /** This branch with pipes that reach its emitter otherwise. */
@@ -146,7 +197,8 @@ public record Branch(
         fedFrom,
         designFlow,
         stratification,
-        other);
+        other,
+        loop);
   }
 
   /** Whether it was shut by hand, so that no water ever flows: whoever sets things leaves it so. */

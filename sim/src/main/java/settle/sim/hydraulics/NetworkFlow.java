@@ -21,6 +21,9 @@ import java.util.Optional;
  * the number of parts. Pressures rise with the flow, more than in proportion, so the method
  * converges from any flows above 0. The bypass is one more leaf, once the pressure at its place is
  * above its set pressure.
+ *
+ * <p>A loop that passes several emitters is one leaf ({@link LoopFlow}): its flow stands at the
+ * first of its branches, and none at the others.
  */
 public final class NetworkFlow {
 
@@ -64,6 +67,11 @@ public final class NetworkFlow {
   private final PipeResistance[] mainPipe;
   private final double[] lockshieldKv;
 
+  /** The loop each branch is in, null for one in none; itself null where there are no loops. */
+  private final LoopFlow[] loop;
+
+  private final int[] first;
+
   // Last solution
   private final double[] kv;
   private boolean pumping;
@@ -84,6 +92,8 @@ public final class NetworkFlow {
 
   // How they answer to one valve
   private final double[] flowRise;
+
+  private final double[] leafRise;
   private final double[] nodeFlowRise;
   private final double[] pressureRise;
 
@@ -103,6 +113,11 @@ public final class NetworkFlow {
 
     /** Name of the mains it begins at; null at the source. */
     String fedFrom();
+
+    /** Where it stands in a loop. */
+    default InLoop loop() {
+      return InLoop.NONE;
+    }
   }
 
   /**
@@ -128,10 +143,9 @@ public final class NetworkFlow {
     List<String> names = mains.stream().map(Main::name).toList();
     bypassNode = bypass == null ? SOURCE : node(names, bypass.fedFrom());
     parent = new int[this.mains + 1];
-    mainPipe = new PipeResistance[this.mains + 1];
+    mainPipe = resistances(mains, density, viscosity);
     for (int i = 0; i < this.mains; i++) {
       parent[i + 1] = node(names, mains.get(i).fedFrom());
-      mainPipe[i + 1] = new PipeResistance(mains.get(i).pipe(), density, viscosity);
     }
     branchNode = new int[branches];
     branchPipe = new PipeResistance[branches];
@@ -142,8 +156,10 @@ public final class NetworkFlow {
       branchPipe[b] = new PipeResistance(leaf.pipe(), leaf.within(), density, viscosity);
       lockshieldKv[b] = leaf.lockshield().kv();
     }
-    kv = new double[branches];
-    Arrays.fill(kv, Double.NaN);
+    Loops loops = new Loops(leaves);
+    first = loops.firsts();
+    loop = LoopFlow.all(loops, leaves, density, viscosity);
+    kv = notYetSet(branches);
     flow = new double[branches];
     valveResistance = new double[branches];
     branchDrop = new double[branches];
@@ -153,8 +169,23 @@ public final class NetworkFlow {
     gain = new double[this.mains + 1];
     offset = new double[this.mains + 1];
     flowRise = new double[branches];
+    leafRise = new double[branches];
     nodeFlowRise = new double[this.mains + 1];
     pressureRise = new double[this.mains + 1];
+  }
+
+  private static PipeResistance[] resistances(List<Main> mains, double density, double viscosity) {
+    PipeResistance[] all = new PipeResistance[mains.size() + 1];
+    for (int i = 0; i < mains.size(); i++) {
+      all[i + 1] = new PipeResistance(mains.get(i).pipe(), density, viscosity);
+    }
+    return all;
+  }
+
+  private static double[] notYetSet(int valves) {
+    double[] kv = new double[valves];
+    Arrays.fill(kv, Double.NaN);
+    return kv;
   }
 
   private static int node(List<String> names, String fedFrom) {
@@ -190,6 +221,16 @@ public final class NetworkFlow {
     heldHead = Double.NaN;
     if (!converge()) {
       holdHead();
+    }
+    settleLoops();
+  }
+
+  /** Lets each loop be as at the flow that was found. */
+  private void settleLoops() {
+    for (int b = 0; loop != null && b < branches; b++) {
+      if (flow[b] > 0 && isInLoop(b)) {
+        loop[b].at(flow[b]);
+      }
     }
   }
 
@@ -242,11 +283,20 @@ public final class NetworkFlow {
     Arrays.fill(nodeFlow, 0);
     Arrays.fill(pressure, 0);
     bypass.shut();
+    for (int b = 0; loop != null && b < branches; b++) {
+      if (loop[b] != null) {
+        loop[b].rest();
+      }
+    }
   }
 
   /** Resistances of valves, and a flow above 0 in every open branch. */
   private void begin() {
     for (int b = 0; b < branches; b++) {
+      if (isInLoop(b)) {
+        beginLoop(b);
+        continue;
+      }
       double series = FlowCoefficient.series(kv[b], lockshieldKv[b]);
       if (series == 0) {
         flow[b] = 0;
@@ -257,6 +307,22 @@ public final class NetworkFlow {
       }
     }
     sumFlows();
+  }
+
+  private boolean isInLoop(int b) {
+    return loop != null && loop[b] != null;
+  }
+
+  private void beginLoop(int b) {
+    if (first[b] != b) {
+      return;
+    }
+    if (loop[b].set(kv)) {
+      flow[b] = Math.max(flow[b], LEAST_FLOW);
+    } else {
+      flow[b] = 0;
+      loop[b].rest();
+    }
   }
 
   private void sumFlows() {
@@ -302,6 +368,10 @@ public final class NetworkFlow {
     Arrays.fill(offset, 0);
     for (int b = 0; b < branches; b++) {
       if (flow[b] > 0) {
+        if (isInLoop(b)) {
+          gatherLoop(b);
+          continue;
+        }
         branchPipe[b].at(flow[b]);
         branchDrop[b] = branchPipe[b].drop() + valveResistance[b] * flow[b] * flow[b];
         branchSlope[b] = branchPipe[b].slope() + 2 * valveResistance[b] * flow[b];
@@ -314,6 +384,14 @@ public final class NetworkFlow {
       gain[bypassNode] += 1 / bypass.slope();
       offset[bypassNode] += bypass.drop() / bypass.slope();
     }
+  }
+
+  private void gatherLoop(int b) {
+    loop[b].at(flow[b]);
+    branchDrop[b] = loop[b].drop();
+    branchSlope[b] = loop[b].slope();
+    gain[branchNode[b]] += 1 / branchSlope[b];
+    offset[branchNode[b]] += branchDrop[b] / branchSlope[b];
   }
 
   /** Mains, from the leaves to the source: D = (gain (P - h) - offset)/(1 + gain h'). */
@@ -367,8 +445,11 @@ public final class NetworkFlow {
    * @param branch whose valve is opened; not one that is shut
    */
   public void respondTo(int branch) {
-    double less = flow[branch] > 0 ? -2 * valveDrop(branch) / kv[branch] : 0;
-    double cause = flow[branch] > 0 ? less / branchSlope[branch] : 0;
+    int leaf = first[branch];
+    boolean flows = flow(branch) > 0;
+    double own = flows ? -2 * valveDrop(branch) / kv[branch] : 0;
+    double less = isInLoop(branch) ? own * loop[branch].perLoop(branch) : own;
+    double cause = flows ? less / branchSlope[leaf] : 0;
     Arrays.fill(offset, 0);
     for (int i = branchNode[branch]; i != SOURCE; i = parent[i]) {
       offset[i] = cause;
@@ -385,14 +466,26 @@ public final class NetworkFlow {
       pressureRise[i] = before - slope * nodeFlowRise[i];
     }
     for (int b = 0; b < branches; b++) {
-      double cheaper = b == branch ? less : 0;
-      flowRise[b] = flow[b] > 0 ? (pressureRise[branchNode[b]] - cheaper) / branchSlope[b] : 0;
+      double cheaper = b == leaf ? less : 0;
+      leafRise[b] = flow[b] > 0 ? (pressureRise[branchNode[b]] - cheaper) / branchSlope[b] : 0;
+    }
+    for (int b = 0; b < branches; b++) {
+      flowRise[b] = leafRise[b];
+      if (isInLoop(b)) {
+        double beside = b == branch ? own * loop[b].perPressure(b) : 0;
+        flowRise[b] = leafRise[first[b]] * loop[b].perLoop(b) - beside;
+      }
     }
   }
 
   /** How the flow of a branch rises with the K_v that {@link #respondTo} opened [kg/s per m³/h]. */
   public double flowRise(int branch) {
     return flowRise[branch];
+  }
+
+  /** How the flow round a branch's loop does; that of the branch where it is in none. */
+  public double loopFlowRise(int branch) {
+    return leafRise[first[branch]];
   }
 
   /** How that of mains does. */
@@ -410,9 +503,21 @@ public final class NetworkFlow {
     return pressureRise[branchNode[branch]];
   }
 
-  /** Mass flow through a branch [kg/s]. */
+  /** Mass flow through a branch's valve and emitter [kg/s]. */
   public double flow(int branch) {
-    return flow[branch];
+    if (!isInLoop(branch)) {
+      return flow[branch];
+    }
+    double round = flow[first[branch]];
+    return loop[branch].isPassedBy(branch) ? loop[branch].flow(branch) : round;
+  }
+
+  /**
+   * Mass flow through its pipe, which is that round its loop [kg/s]; the same as {@link #flow}
+   * where nothing passes the emitter by.
+   */
+  public double loopFlow(int branch) {
+    return flow[first[branch]];
   }
 
   /** Mass flow through mains [kg/s]. */
@@ -445,12 +550,40 @@ public final class NetworkFlow {
     return pressure[branchNode[branch]];
   }
 
+  /**
+   * Differential pressure between the ends of a branch [Pa]: where it is connected, of one in a
+   * loop what the others leave it, of one with a by-pass what that takes.
+   */
+  public double pressureOver(int branch) {
+    double all = pressure[branchNode[branch]];
+    return isInLoop(branch) ? loop[branch].pressureOver(branch, all) : all;
+  }
+
   /** Differential pressure across a branch's valve [Pa]; all there is where the valve is shut. */
   public double valveDrop(int branch) {
     if (kv[branch] == 0) {
-      return pressure[branchNode[branch]];
+      return pressureOver(branch);
     }
-    return FlowCoefficient.pressureDrop(flow[branch], kv[branch], density);
+    return FlowCoefficient.pressureDrop(flow(branch), kv[branch], density);
+  }
+
+  /**
+   * By what share a branch's flow follows the opening of a valve of its loop, the pressure where
+   * the loop begins staying as it is [-].
+   *
+   * @param branch which, in a loop
+   * @param valve the branch, in the same loop, whose valve opens
+   */
+  public double follows(int branch, int valve) {
+    LoopFlow of = loop[branch];
+    double m = flow(branch);
+    if (!(m > 0) || kv[valve] == 0) {
+      return 0;
+    }
+    double less = 2 * valveDrop(valve);
+    double round = less * of.perLoop(valve) / branchSlope[first[branch]];
+    double beside = branch == valve ? less * of.perPressure(branch) : 0;
+    return (of.perLoop(branch) * round + beside) / m;
   }
 
   /** Rounds that the last solution took. */

@@ -57,6 +57,9 @@ public final class HouseModel {
   /** Refinement with which every layer is one lump [-]. */
   private static final double COARSEST = 1e-3;
 
+  /** Between the tees of an emitter that has a by-pass, beside what it has of its own. */
+  private static final Pipe NO_PIPE = Pipe.withoutDelay("none", 0.015, 0, 0, 0);
+
   private final House house;
   private final Arrangement arrangement;
   private final PreparedFabric fabric;
@@ -405,7 +408,11 @@ public final class HouseModel {
         .map(
             b ->
                 new BranchFlow(
-                    b.pipe(), b.within(), b.lockshield(), water.density(), water.viscosity()))
+                    b.loop().byPass().isPresent() ? NO_PIPE : b.pipe(),
+                    b.within(),
+                    b.lockshield(),
+                    water.density(),
+                    water.viscosity()))
         .toArray(BranchFlow[]::new);
   }
 

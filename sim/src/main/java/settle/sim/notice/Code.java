@@ -17,6 +17,8 @@ public enum Code {
   PUMP_TOO_WEAK(Severity.FAULT),
   /** A branch is shut as given, and left so. */
   LEFT_SHUT(Severity.ADVICE),
+  /** Round a loop there is no lockshield to balance it by; about its first branch. */
+  LOOP_UNBALANCED(Severity.ADVICE),
   /** A branch is heard: velocity [m/s]. */
   NOISY_BRANCH(Severity.ADVICE),
   /** A valve governs its flow only when nearly shut: authority. */

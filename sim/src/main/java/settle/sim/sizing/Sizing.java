@@ -80,8 +80,9 @@ public final class Sizing {
     List<Branch> branches = arrangement.branches();
     boolean any = branches.stream().anyMatch(Sizing::runs);
     sized = new boolean[branches.size()];
+    boolean[] shut = arrangement.shut();
     for (int b = 0; b < sized.length; b++) {
-      sized[b] = !branches.get(b).isShut() && (!any || runs(branches.get(b)));
+      sized[b] = !shut[b] && (!any || runs(branches.get(b)));
     }
     rooms =
         IntStream.of(prepared.heatedRooms())

@@ -4,6 +4,7 @@ import java.util.stream.IntStream;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
+import settle.sim.hydraulics.Loops;
 
 /**
  * A house as it is and what is known of it, for which measures are looked for.
@@ -32,5 +33,20 @@ record Case(House house, Arrangement arrangement, Judgement judged, Holding hold
   IntStream branchesOf(String room) {
     return IntStream.range(0, arrangement.branches().size())
         .filter(b -> branch(b).room().equals(room));
+  }
+
+  /**
+   * Positions of the branches whose lockshields throttle a room's emitters: their own and, round a
+   * loop in which all of the water passes one, that one's.
+   */
+  IntStream lockshieldsOf(String room) {
+    Loops loops = arrangement.loops();
+    return branchesOf(room)
+        .flatMap(
+            b ->
+                IntStream.of(loops.members(b))
+                    .filter(m -> m == b || branch(m).loop().byPass().isEmpty()))
+        .filter(b -> branch(b).lockshield().isFitted())
+        .distinct();
   }
 }

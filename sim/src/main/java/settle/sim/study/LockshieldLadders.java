@@ -52,7 +52,7 @@ final class LockshieldLadders {
     if (as.arrangement().balanced()) {
       return List.of();
     }
-    int[] at = as.branchesOf(room).toArray();
+    int[] at = as.lockshieldsOf(room).toArray();
     double open = scale.open().turns();
     double least = Arrays.stream(at).mapToDouble(b -> found[b]).min().orElse(open);
     List<Measure> rungs = new ArrayList<>();
@@ -61,7 +61,7 @@ final class LockshieldLadders {
       for (int b : at) {
         double to = Math.min(Math.floor((found[b] + by) * 8 + 1e-6) / 8, open);
         if (to > found[b]) {
-          turned.add(new Turn(b, room, found[b], to));
+          turned.add(new Turn(b, as.branch(b).room(), found[b], to));
         }
       }
       if (!turned.isEmpty()) {
@@ -87,7 +87,7 @@ final class LockshieldLadders {
       if (warmest.isEmpty()) {
         break;
       }
-      as.branchesOf(warmest.get()).forEach(b -> turns[b] = notchDown(turns[b]));
+      as.lockshieldsOf(warmest.get()).forEach(b -> turns[b] = notchDown(turns[b]));
       List<Turn> turned =
           IntStream.range(0, turns.length)
               .filter(b -> turns[b] < found[b])
@@ -116,7 +116,7 @@ final class LockshieldLadders {
       double surplus = -at.shortfall(outdoor, room.index());
       boolean reference = thermostat && room.name().equals(as.house().control().referenceRoom());
       if (cold.contains(room.name())
-          || as.branchesOf(room.name()).noneMatch(b -> turns[b] > LEAST_TURNS)) {
+          || as.lockshieldsOf(room.name()).noneMatch(b -> turns[b] > LEAST_TURNS)) {
         continue;
       }
       // About want it stops the source; below, the source runs on.

@@ -45,8 +45,9 @@ public final class Settings {
     if (pump.setHead().isPresent()) {
       all.add(new PumpHead());
     }
+    boolean[] shut = plant.arrangement().shut();
     for (int b = 0; b < branches.size(); b++) {
-      if (!branches.get(b).isShut()) {
+      if (!shut[b] && branches.get(b).lockshield().isFitted()) {
         all.add(new LockshieldTurns(b, plant.arrangement().place(b)));
       }
     }

@@ -2,6 +2,7 @@ package settle.sim.tuning;
 
 import java.util.Arrays;
 import settle.sim.atrest.Balancing;
+import settle.sim.atrest.DesignFlows;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
@@ -25,7 +26,7 @@ final class WaterStart {
         Balancing.asRun(start.plant().house(), start.plant().arrangement().asBalanced());
     Balance first = Balancing.balance(model);
     String index = first.branches().get(first.indexBranch()).name();
-    double all = first.branches().stream().mapToDouble(b -> b.designFlow()).sum();
+    double all = new DesignFlows(model).total();
     for (Setting setting : start.of(Setting.Kind.PUMP_HEAD)) {
       double head =
           Arrays.stream(setting.marks(start.plant()))

@@ -10,10 +10,18 @@ import java.util.Optional;
  */
 public record FixedOpening(String name, double kvMaximum) implements Valve {
 
+  /** Where none is fitted: it takes next to nothing of any pressure. */
+  static final FixedOpening NONE = new FixedOpening("no valve", 1000);
+
   public FixedOpening {
     if (!(kvMaximum >= 0)) {
       throw new IllegalArgumentException("valve '" + name + "': Kv " + kvMaximum + " must be >= 0");
     }
+  }
+
+  @Override
+  public boolean isFitted() {
+    return !equals(NONE);
   }
 
   @Override

@@ -19,6 +19,16 @@ public interface Valve {
     return kvMaximum();
   }
 
+  /** None: it takes next to nothing of any pressure. */
+  static Valve none() {
+    return FixedOpening.NONE;
+  }
+
+  /** Whether there is one. */
+  default boolean isFitted() {
+    return true;
+  }
+
   /** What it is set to [°C]; not a number where it has nothing to set. */
   double setPoint();
 

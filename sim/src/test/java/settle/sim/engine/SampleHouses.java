@@ -33,6 +33,7 @@ import settle.sim.house.WaterProperties;
 import settle.sim.hydraulics.Bypass;
 import settle.sim.hydraulics.ConstantPump;
 import settle.sim.hydraulics.CurvePump;
+import settle.sim.hydraulics.InLoop;
 import settle.sim.hydraulics.Lockshield;
 import settle.sim.hydraulics.LockshieldScale;
 import settle.sim.hydraulics.Main;
@@ -271,6 +272,29 @@ public final class SampleHouses {
             new Distribution(
                 house.distribution().pump(), mains, Optional.empty(), 10, LockshieldScale.TYPICAL))
         .withArrangements(arrangements);
+  }
+
+  /**
+   * The same house with its emitters in loops of four: one after the other, with one head for all
+   * of a loop, or each with its head and a by-pass.
+   */
+  public static House inLoops(House house, boolean passedBy) {
+    Pipe tees = Pipe.withoutDelay("by-pass", 0.0136, 1.5e-6, 0.5, 40);
+    Optional<Pipe> byPass = passedBy ? Optional.of(tees) : Optional.empty();
+    List<Arrangement> arrangements = new ArrayList<>();
+    for (Arrangement a : house.arrangements()) {
+      List<Branch> branches = new ArrayList<>();
+      for (int b = 0; b < a.branches().size(); b++) {
+        boolean first = b % 4 == 0;
+        Branch branch = a.branches().get(b).in(new InLoop(first ? -1 : b - 1, byPass));
+        branches.add(
+            first || passedBy
+                ? branch
+                : branch.withValve(Valve.none()).withLockshield(Lockshield.NONE));
+      }
+      arrangements.add(a.withBranches(branches));
+    }
+    return house.withArrangements(arrangements);
   }
 
   private static Pipe pipe(Tube tube, double length, double fittings, double loss) {

@@ -36,6 +36,10 @@ class StepAllocatesNothingTest {
             Arguments.of("an ideal source", SampleHouses.twoRooms(2, SampleHouses.ideal())),
             Arguments.of("a boiler and a thermostat", boiler.withControl(thermostat)),
             Arguments.of("a boiler on mains", SampleHouses.onMains(boiler)),
+            Arguments.of("a boiler on loops", SampleHouses.inLoops(boiler, false)),
+            Arguments.of(
+                "a boiler on one-pipe loops and mains",
+                SampleHouses.inLoops(SampleHouses.onMains(boiler), true)),
             Arguments.of("a heat pump on mains with a bypass", SampleHouses.wetSystem(2)))
         .flatMap(
             a ->

@@ -56,6 +56,9 @@ enum Source {
   CENGEL("Cengel and Cimbala", "Fluid Mechanics, examples 8-2 and 8-3"),
   WHITE("White", "Fluid Mechanics, examples 6.7, 6.16 and 6.17"),
   ISO_12241("EN ISO 12241:2008", "Thermal insulation of installations: calculation rules"),
+  ONE_PIPE(
+      "Rule for one-pipe loops",
+      "water after an emitter: that of the flow less all heat so far over m c; common practice"),
   IEC_60534("IEC 60534-1", "Control valves: flow coefficient Kv; also VDI/VDE 2173"),
   STIRRED_CELLS(
       "Stirred cells in series", "1 - e^(-Mt) sum (Mt)^k/k!, any text on reaction engineering"),

@@ -44,6 +44,7 @@ class ValidationTest {
           new WaterRows(),
           new HydraulicsRows(),
           new NetworkRows(),
+          new LoopRows(),
           new FlueGasRows(),
           new ReferenceSolutionRows(),
           new SteppedFabricRows(),
