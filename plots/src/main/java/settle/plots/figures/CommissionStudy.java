@@ -19,6 +19,7 @@ import settle.sim.commissioning.ExpectedReadings.Place;
 import settle.sim.commissioning.Venting.Passage;
 import settle.sim.commissioning.Venting.Stages;
 import settle.sim.commissioning.Venting.Turn;
+import settle.sim.firstfix.FirstFix.CutProfile;
 import settle.sim.house.Branch;
 import settle.sim.hydraulics.Balance.BranchBalance;
 
@@ -54,7 +55,11 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
             .line(
                 "First",
                 new ExpectedWords(plan).first().stream().map(ExpectedWords.Check::said).toList()));
-    sections.add(Section.full("First fix").table(materialTable()).notes(firstFix().route()));
+    sections.add(
+        Section.full("First fix")
+            .tables(plan.firstFix().profiles().isEmpty() ? List.of() : List.of(profileTable()))
+            .table(materialTable())
+            .notes(firstFix().route()));
     return new Study(
         plan.house().title(),
         say("What is set, vented and read with {}?", plan.arrangement().name()),
@@ -123,7 +128,7 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
 
   /** Order and minutes of venting. */
   public Table ventingTable() {
-    return Table.of(2, plan.venting().turns(), turn());
+    return Table.of(1, plan.venting().turns(), turn());
   }
 
   /** What the house has once to be set. */
@@ -141,9 +146,14 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
     return new FirstFixWords(plan.house(), plan.firstFix());
   }
 
-  /** What is bought. */
+  /** What is bought besides profiles. */
   public Table materialTable() {
     return Table.of(1, firstFix().material(), ITEM);
+  }
+
+  /** What is bought of each profile. */
+  public Table profileTable() {
+    return Table.of(1, plan.firstFix().profiles(), PROFILE);
   }
 
   /** What is known of every emitter at first fix. */
@@ -167,6 +177,28 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
           .as("what")
           .text("words", f -> f.fact.words())
           .as("fact");
+
+  private static final Figures<CutProfile> PROFILE =
+      new Figures<CutProfile>()
+          .text("name", CutProfile::name)
+          .as("profile")
+          .number("length", Unit.METRES, CutProfile::length)
+          .as("to cut")
+          .count("lengths", p -> p.cutting().bars().size())
+          .as("lengths")
+          .number("stock", Unit.METRES, p -> p.cutting().stock())
+          .as("of", 2)
+          .number("left", Unit.METRES, p -> p.cutting().left())
+          .as("left over")
+          .flag("fewest", p -> p.cutting().fewest())
+          .text("corners", FirstFixWords::corners)
+          .as("corners")
+          .count("caps", CutProfile::caps)
+          .as("caps")
+          .count("farEnds", CutProfile::farEnds)
+          .as("far ends")
+          .count("joins", CutProfile::joins)
+          .as("joins");
 
   private static final Figures<FirstFixWords.Item> ITEM =
       new Figures<FirstFixWords.Item>()

@@ -216,8 +216,8 @@ public final class Elevation {
     g.fill(new Box(inwards > 0 ? x : x - size, y(height), size, height * metre).path(), Theme.INK);
     g.text(
         "far end",
-        x + inwards * 2,
-        y(height) - 4,
+        x,
+        floor + TAIL + 10,
         SMALL.at(inwards > 0 ? Anchor.START : Anchor.END).onLines());
   }
 

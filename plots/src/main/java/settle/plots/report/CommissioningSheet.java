@@ -41,6 +41,7 @@ public final class CommissioningSheet {
     page.put("readings", readings(expected));
     page.put("howToRead", Page.unbroken(ExpectedWords.HOW));
     page.put("handover", Page.unbroken(ExpectedWords.HAND_OVER));
+    page.put("caution", Cautions.opening());
     page.put("cautions", Cautions.all());
     return Page.html("commissioning", page);
   }

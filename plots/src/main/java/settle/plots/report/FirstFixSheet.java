@@ -36,7 +36,9 @@ public final class FirstFixSheet {
     page.put("house", study.plan().house().title());
     page.put("arrangement", study.plan().arrangement().name());
     page.put("made", "Made with settle " + version + " from " + scenario + ".");
+    page.put("profiles", Page.table(study.profileTable()));
     page.put("material", Page.table(study.materialTable()));
+    page.put("everywhere", Page.unbroken(words.everywhere()));
     page.put("before", Page.unbroken(FirstFixWords.BEFORE_FLOORS_CLOSE));
     page.put("route", Page.unbroken(words.route()));
     page.put("anyProfile", !fix.profiles().isEmpty());
@@ -71,9 +73,16 @@ public final class FirstFixSheet {
     List<Map<String, Object>> panels = new ArrayList<>();
     for (Panel panel : fix.panels()) {
       Map<String, Object> one = new HashMap<>();
+      String heading = words.heading(panel);
+      List<Map<String, String>> drawn = List.of();
+      if (panel.laying().isPresent()) {
+        Picture picture = Elevation.of(panel, panels.size() + 1);
+        drawn = List.of(Map.of("svg", picture.svg()));
+        heading = heading + ", " + FirstFixWords.flows(panel) + "; " + picture.meaning();
+      }
       one.put("place", panel.place());
-      one.put("heading", Page.unbroken(words.heading(panel)));
-      one.put("drawn", drawn(panel, panels.size() + 1));
+      one.put("heading", Page.unbroken(heading));
+      one.put("drawn", drawn);
       one.put(
           "facts",
           words.facts(panel).stream()
@@ -82,15 +91,5 @@ public final class FirstFixSheet {
       panels.add(one);
     }
     return panels;
-  }
-
-  private static List<Map<String, String>> drawn(Panel panel, int number) {
-    if (panel.laying().isEmpty()) {
-      return List.of();
-    }
-    Picture picture = Elevation.of(panel, number);
-    return List.of(
-        Map.of(
-            "svg", picture.svg(), "scale", picture.meaning(), "arrow", FirstFixWords.flows(panel)));
   }
 }

@@ -55,7 +55,7 @@ public record FirstFixWords(House house, FirstFix fix) {
 
   /** What scale a picture has on paper. */
   public static String scale(int scale) {
-    return say("1:{} on A4", scale);
+    return say("1:{}", scale);
   }
 
   /** The letter that stands for something at the foot of a wall. */
@@ -84,7 +84,9 @@ public record FirstFixWords(House house, FirstFix fix) {
     facts.add(new Fact("pipes", pipes(panel.branch())));
     panel.laying().ifPresent(laying -> facts.add(new Fact("cut", cut(panel, laying))));
     panel.laying().ifPresent(laying -> facts.add(new Fact("expansion", expansion(laying))));
-    facts.add(new Fact("valves", valves(panel)));
+    if (panel.laying().isEmpty() || !usual(panel)) {
+      facts.add(new Fact("valve", valve(panel)));
+    }
     return facts;
   }
 
@@ -95,7 +97,7 @@ public record FirstFixWords(House house, FirstFix fix) {
     List<String> said = new ArrayList<>();
     said.add(
         say(
-            "{}: starts {} from the left end of {}, ends {} from the right end of {}",
+            "{}: begins {} from the left end of {}, ends {} from the right end of {}",
             panel.farEnds() == 2
                 ? say(
                     "two runs, {} m to the left and {} m to the right of the connection",
@@ -110,12 +112,19 @@ public record FirstFixWords(House house, FirstFix fix) {
     if (laying.count(Joint.CROSSING) > 0) {
       said.add(
           say(
-              "{} under the floor past what is in the way, {} in all",
+              "{} under the floor past what is in the way ({})",
               times(laying.count(Joint.CROSSING)),
               metres(laying.crossed())));
     }
     if (laying.count(Joint.OTHER_WALL) > 0) {
-      said.add("whether its walls meet is not in the scenario: corners or pipes there");
+      said.add("which walls meet is not in the scenario");
+    }
+    if (laying.besideConnection() < Laying.VALVE_SPACE - 0.005) {
+      said.add(
+          say(
+              "only {} beside its connection, where valve and head need {}",
+              metres(laying.besideConnection()),
+              metres(Laying.VALVE_SPACE)));
     }
     if (laying.unplaced() > 0) {
       said.add(say("{} MORE THAN ITS WALLS HAVE", metres(laying.unplaced())));
@@ -125,11 +134,13 @@ public record FirstFixWords(House house, FirstFix fix) {
 
   /** Which way the water goes. */
   public static String flows(Panel panel) {
-    Laying laying = panel.laying().orElseThrow();
     boolean back = panel.branch().emitter().run().orElseThrow().tubes() > 1;
     return panel.farEnds() == 2
-        ? "Water goes out to both sides and comes back."
-        : say("Water goes to the {}{}.", side(laying.rightwards()), back ? " and comes back" : "");
+        ? "out to both sides and back"
+        : say(
+            "out to the {}{}",
+            side(panel.laying().orElseThrow().rightwards()),
+            back ? " and back" : "");
   }
 
   private static String side(boolean right) {
@@ -209,29 +220,63 @@ public record FirstFixWords(House house, FirstFix fix) {
     double straight = laying.longestStraight();
     double most = fix.growth(straight, FirstFix.ALUMINIUM);
     return say(
-        "{} K warmer, its longest straight of {} grows {} mm in copper, {} mm in aluminium; leave {} mm at each end of it.",
-        Quantities.number(fix.rise(), 0),
+        "longest straight {}: copper {} mm, aluminium {} mm; leave {} mm at each end of it.",
         metres(straight),
         Quantities.number(1000 * fix.growth(straight, FirstFix.COPPER), 1),
         Quantities.number(1000 * most, 1),
         Quantities.number(Math.ceil(1000 * most), 0));
   }
 
-  private static String valves(Panel panel) {
+  /** Whether an emitter has the valve that most have. */
+  private boolean usual(Panel panel) {
+    return panel.branch().valve().name().equals(usualValve());
+  }
+
+  private String usualValve() {
+    Map<String, Integer> counts = new TreeMap<>();
+    fix.panels().forEach(p -> counts.merge(p.branch().valve().name(), 1, Integer::sum));
+    return counts.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
+  }
+
+  private static String valve(Panel panel) {
     Valve valve = panel.branch().valve();
-    String end = panel.laying().isPresent() ? "the connected end" : "the emitter";
-    String head =
-        !valve.hasHead()
-            ? ""
-            : valve.thermostatic()
-                ? "; its head lies level at "
-                    + end
-                    + ", clear of curtains and furniture, not above the pipes"
-                : "; its thermostat on an inner wall, 1.2 to 1.5 m high, out of draught and sun";
-    return say(
-        "{} on the flow, lockshield on the return{}. Both, the unions and the vent stay within reach of a hand.",
-        valve.name(),
-        head);
+    return say("{} on the flow, lockshield on the return; {}.", valve.name(), head(valve));
+  }
+
+  private static String head(Valve valve) {
+    return !valve.hasHead()
+        ? "no head"
+        : valve.thermostatic()
+            ? "the head level, in free air, clear of curtains and furniture, not above the pipes"
+            : "its thermostat on an inner wall, 1.2 to 1.5 m high, out of draught and sun";
+  }
+
+  /** What holds at every emitter that does not say otherwise. */
+  public List<String> everywhere() {
+    Valve usual =
+        fix.panels().stream()
+            .map(p -> p.branch().valve())
+            .filter(v -> v.name().equals(usualValve()))
+            .findFirst()
+            .orElseThrow();
+    List<String> said = new ArrayList<>();
+    said.add(
+        say(
+            "Valves at the connected end: {} on the flow, lockshield on the return; {}.",
+            usual.name(),
+            head(usual)));
+    said.add(
+        "Valve, lockshield, unions and the vent at the far end stay within reach of a hand: no fixed furniture before them, a hatch over joints under the floor.");
+    if (!fix.profiles().isEmpty()) {
+      said.add(
+          say(
+              "Expansion from {} to {}: copper {} mm, aluminium {} mm a metre. Leave the gap at both ends of each straight; clips hold, not grip.",
+              Quantities.setting(FirstFix.LAID_AT),
+              Quantities.setting(FirstFix.LAID_AT + fix.rise()),
+              Quantities.number(1000 * fix.growth(1, FirstFix.COPPER), 2),
+              Quantities.number(1000 * fix.growth(1, FirstFix.ALUMINIUM), 2)));
+    }
+    return said;
   }
 
   /** What a pipe route must not be. */
@@ -274,52 +319,34 @@ public record FirstFixWords(House house, FirstFix fix) {
         cutting.fewest() ? "no way needs fewer" : "a way with fewer was not found");
   }
 
-  /** All that is to be bought. */
+  /** All that is to be bought besides profiles. */
   public List<Item> material() {
     List<Item> items = new ArrayList<>();
-    for (CutProfile p : fix.profiles()) {
-      items.add(
-          new Item(
-              p.name(),
-              say(
-                  "{} × {} m",
-                  p.cutting().bars().size(),
-                  Quantities.number(p.cutting().stock(), 2))));
-      item(items, say("{}: inside corners", p.name()), p.corners(), p.otherWalls());
-      item(items, say("{}: end caps", p.name()), p.caps(), 0);
-      item(items, say("{}: far ends with vent", p.name()), p.farEnds(), 0);
-      item(items, say("{}: joins in line", p.name()), p.joins(), 0);
-    }
-    Map<String, Long> others =
-        fix.panels().stream()
-            .filter(p -> p.laying().isEmpty())
-            .collect(Collectors.groupingBy(this::heading, TreeMap::new, Collectors.counting()));
-    others.forEach((name, count) -> items.add(new Item(name, count.toString())));
-    Map<String, Long> valves =
-        fix.panels().stream()
-            .collect(
-                Collectors.groupingBy(
-                    p -> p.branch().valve().name(), TreeMap::new, Collectors.counting()));
-    valves.forEach((name, count) -> items.add(new Item(name, count.toString())));
-    items.add(new Item("lockshields", Integer.toString(fix.panels().size())));
+    counted(
+        items, fix.panels().stream().filter(p -> p.laying().isEmpty()).map(this::heading).toList());
+    counted(items, fix.panels().stream().map(p -> p.branch().valve().name()).toList());
+    items.add(new Item("lockshield", Integer.toString(fix.panels().size())));
     fix.pipes()
         .forEach((name, length) -> items.add(new Item(name, Quantities.number(length, 0) + " m")));
     double crossed =
         fix.panels().stream().flatMap(p -> p.laying().stream()).mapToDouble(Laying::crossed).sum();
     if (crossed > 0) {
-      items.add(
-          new Item("pipe pairs past doors, besides", Quantities.number(2 * crossed, 1) + " m"));
+      items.add(new Item("tube past doors, besides", Quantities.number(2 * crossed, 1) + " m"));
     }
     return items;
   }
 
-  private static void item(List<Item> items, String what, int count, int perhaps) {
-    if (count + perhaps > 0) {
-      items.add(
-          new Item(
-              what,
-              perhaps == 0 ? Integer.toString(count) : say("{} to {}", count, count + perhaps)));
-    }
+  private static void counted(List<Item> items, List<String> names) {
+    Map<String, Integer> counts = new TreeMap<>();
+    names.forEach(name -> counts.merge(name, 1, Integer::sum));
+    counts.forEach((name, count) -> items.add(new Item(name, count.toString())));
+  }
+
+  /** Inside corners of a profile, with those that are only if walls meet. */
+  public static String corners(CutProfile profile) {
+    return profile.otherWalls() == 0
+        ? Integer.toString(profile.corners())
+        : say("{} to {}", profile.corners(), profile.corners() + profile.otherWalls());
   }
 
   private static String metres(double length) {

@@ -141,11 +141,15 @@ public record VentingWords(CommissioningPlan plan) {
     boolean opening =
         plan.venting().turns().stream()
             .anyMatch(t -> t.open().massFlow() > ALIKE * t.asSet().massFlow());
-    String slow =
+    List<String> left =
         plan.venting().turns().stream()
             .filter(t -> t.open().carries() == Venting.Carrying.NO)
             .map(Turn::place)
-            .collect(Collectors.joining(", "));
+            .toList();
+    String slow =
+        left.size() > 1 && left.size() == plan.venting().turns().size()
+            ? "any room"
+            : String.join(", ", left);
     return say(
         "Water carries air along from {} m/s mostly, from {} m/s surely (common practice, no source).{}{}",
         Quantities.number(Venting.LEAST_SPEED, 1),
@@ -154,7 +158,7 @@ public record VentingWords(CommissioningPlan plan) {
         slow.isEmpty()
             ? ""
             : say(
-                " Even so it does not in: {}. Bleed there by hand at the far end, pump at its highest.",
+                " Even so it does not in {}: bleed there by hand at the far end, pump at its highest.",
                 slow));
   }
 

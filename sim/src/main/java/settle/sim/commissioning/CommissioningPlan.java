@@ -1,10 +1,16 @@
 package settle.sim.commissioning;
 
+import java.util.ArrayList;
+import java.util.List;
 import settle.sim.atrest.Balancing;
 import settle.sim.firstfix.FirstFix;
 import settle.sim.house.Arrangement;
+import settle.sim.house.Branch;
 import settle.sim.house.House;
 import settle.sim.hydraulics.Balance;
+import settle.sim.hydraulics.FlowCoefficient;
+import settle.sim.hydraulics.LockshieldScale;
+import settle.sim.hydraulics.Pump;
 import settle.sim.model.HouseModel;
 
 /**
@@ -39,15 +45,51 @@ public record CommissioningPlan(
    */
   public static CommissioningPlan of(House house, Arrangement arrangement, CommissioningDay day) {
     Balancing.AsRun asRun = Balancing.asRun(new HouseModel(house, arrangement, 1));
-    HouseModel model = asRun.model();
+    HouseModel model =
+        arrangement.balanced()
+            ? settable(asRun, house.distribution().pump().setHead().orElse(0))
+            : asRun.model();
     return new CommissioningPlan(
         model.house(),
         model.arrangement(),
         day,
-        asRun.balance(),
+        Balancing.balance(model.like(model.house(), model.arrangement().asSet())),
         VentingRun.of(model, day),
         ExpectedReadings.of(model, day),
         ReadingSpreads.of(model, day, CommissioningSpreads.USUAL),
         FirstFix.of(model.house(), model.arrangement()));
+  }
+
+  /** A pump is set by half metres of water [Pa], from a metre up; common practice, no source. */
+  private static final double PUMP_MARK = 5000;
+
+  private static final double LEAST_HEAD = 10_000;
+
+  /**
+   * A balanced house with its pump at a setting that exists, if the pump has one that is not above
+   * what it was given: what that makes too much, every lockshield takes, so that flows stay.
+   */
+  private static HouseModel settable(Balancing.AsRun balanced, double given) {
+    HouseModel model = balanced.model();
+    Pump pump = model.house().distribution().pump();
+    double head = pump.setHead().orElse(Double.NaN);
+    double mark = Math.max(Math.ceil(head / PUMP_MARK - 1e-6) * PUMP_MARK, LEAST_HEAD);
+    double more = Math.min(mark, given) - head;
+    if (!(more > 1)) {
+      return model;
+    }
+    double density = model.house().water().density();
+    LockshieldScale scale = model.house().distribution().lockshields();
+    List<Branch> branches = new ArrayList<>();
+    for (int b = 0; b < model.branches(); b++) {
+      Branch branch = model.arrangement().branches().get(b);
+      double flow = balanced.balance().branches().get(b).flow();
+      double taken = FlowCoefficient.pressureDrop(flow, branch.lockshield().kv(), density);
+      branches.add(
+          flow > 0
+              ? branch.withLockshield(scale.atKv(FlowCoefficient.kv(flow, taken + more, density)))
+              : branch);
+    }
+    return model.with(model.arrangement().withBranches(branches), pump.setTo(head + more));
   }
 }

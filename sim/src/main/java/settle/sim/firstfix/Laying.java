@@ -19,6 +19,9 @@ public record Laying(
     double connection,
     double unplaced) {
 
+  /** Room that valve and head take beside a connection [m]; common practice, no source. */
+  public static final double VALVE_SPACE = 0.15;
+
   /** Gap between two parts that is none [m]. */
   static final double NONE = 0.005;
 
@@ -117,6 +120,29 @@ public record Laying(
   /** Its longest straight part [m]. */
   public double longestStraight() {
     return stretches.stream().mapToDouble(Stretch::length).max().orElse(0);
+  }
+
+  /**
+   * Wall that is free beside the connected end [m]; infinite where the run goes on to both sides.
+   */
+  public double besideConnection() {
+    if (connection > NONE && connection < length() - NONE) {
+      return Double.POSITIVE_INFINITY;
+    }
+    Stretch end = at(connection);
+    double place = onWall(connection);
+    Foot foot = feet.get(end.foot());
+    double free = rightwards ? place : foot.wall().length() - place;
+    for (Obstacle obstacle : foot.standing()) {
+      double from = obstacle.standing().from();
+      double to = obstacle.standing().to();
+      if (rightwards && to <= place + NONE) {
+        free = Math.min(free, place - to);
+      } else if (!rightwards && from >= place - NONE) {
+        free = Math.min(free, from - place);
+      }
+    }
+    return Math.max(0, free);
   }
 
   /** Length of all that is placed [m]. */

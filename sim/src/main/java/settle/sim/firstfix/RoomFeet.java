@@ -27,9 +27,6 @@ import settle.sim.room.Wall.Standing;
  */
 final class RoomFeet {
 
-  /** Room for valve and head at the connected end, where there is that much [m]; practice. */
-  static final double VALVE_SPACE = 0.15;
-
   /** Which way a wall is filled. */
   private enum Fill {
     FROM_LEFT,
@@ -60,19 +57,51 @@ final class RoomFeet {
     List<Foot> feet = new ArrayList<>();
     List<Stretch> stretches = new ArrayList<>();
     double unplaced = 0;
+    double[] lengths = lengths(way, run.length(), outRight);
     for (int i = 0; i < way.size(); i++) {
       Wall wall = wall(way.get(i), run.length());
-      double length = way.get(i).share() * run.length();
+      double length = lengths[i];
       Fill fill = fill(i, way.size(), outRight);
-      List<Obstacle> there = standing.computeIfAbsent(wall.name(), w -> standing(wall, fill));
+      List<Obstacle> there = standing(wall, fill);
       feet.add(new Foot(wall, i > 0 && meets(way.get(i - 1), way.get(i)), there));
-      double slack = way.size() == 1 ? Math.min(VALVE_SPACE, free(wall) - length) : 0;
+      double slack = way.size() == 1 ? Math.min(Laying.VALVE_SPACE, free(wall) - length) : 0;
       unplaced += fill(stretches, i, wall, length, fill, Math.max(0, slack));
     }
     double all = stretches.stream().mapToDouble(Stretch::length).sum();
     double shorter = branch.emitter().joints().map(Emitter.Joints::shorter).orElse(0.0);
     double connection = outRight ? Math.min(shorter, all) : Math.max(0, all - shorter);
     return new Laying(feet, stretches, outRight, connection, unplaced < Laying.NONE ? 0 : unplaced);
+  }
+
+  /**
+   * What of a run lies on which wall [m]: a hand's breadth less than was reckoned on the wall it
+   * hangs on and more on its last, where that makes room for its valve.
+   */
+  private double[] lengths(List<Fixing> way, double run, boolean outRight) {
+    double[] lengths = way.stream().mapToDouble(f -> f.share() * run).toArray();
+    int last = lengths.length - 1;
+    if (last > 0) {
+      int hangs = outRight ? 0 : last;
+      int ends = last - hangs;
+      double missing =
+          Laying.VALVE_SPACE
+              - slack(way.get(hangs), lengths[hangs], fill(hangs, last + 1, outRight));
+      double room = slack(way.get(ends), lengths[ends], fill(ends, last + 1, outRight));
+      double moved = Math.max(0, Math.min(missing, Math.min(room, lengths[hangs])));
+      lengths[hangs] -= moved;
+      lengths[ends] += moved;
+    }
+    return lengths;
+  }
+
+  private double slack(Fixing fixing, double length, Fill fill) {
+    Wall wall = wall(fixing, length / fixing.share());
+    standing(wall, fill);
+    return free(wall) - length;
+  }
+
+  private List<Obstacle> standing(Wall wall, Fill fill) {
+    return standing.computeIfAbsent(wall.name(), w -> obstacles(wall, fill));
   }
 
   private boolean rightwards(List<Fixing> way, Tails.Side side) {
@@ -116,7 +145,7 @@ final class RoomFeet {
   }
 
   /** What stands along a wall, where that is not known behind the end of a run. */
-  private static List<Obstacle> standing(Wall wall, Fill fill) {
+  private static List<Obstacle> obstacles(Wall wall, Fill fill) {
     List<Obstacle> all = new ArrayList<>();
     wall.plan().placed().forEach(p -> all.add(new Obstacle(p, true)));
     for (Wall.What what : Wall.What.values()) {
