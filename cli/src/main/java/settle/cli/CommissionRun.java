@@ -57,7 +57,7 @@ final class CommissionRun {
     sheets.put("first-fix.csv", SheetCsv.of(study.firstFixTable()));
     sheets.put("material.csv", SheetCsv.of(study.materialTable()));
     sheets.put("venting.csv", SheetCsv.of(study.ventingTable()));
-    sheets.put("readings.csv", SheetCsv.readings(study.places()));
+    sheets.put("readings.csv", SheetCsv.readings(study.places(), study.plan().day()));
     return sheets;
   }
 }

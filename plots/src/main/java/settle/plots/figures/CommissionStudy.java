@@ -4,7 +4,9 @@ import static settle.plots.words.Sentences.say;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import settle.plots.figures.Section.Extent;
 import settle.plots.figures.Section.Look;
@@ -16,10 +18,15 @@ import settle.plots.words.Unit;
 import settle.plots.words.VentingWords;
 import settle.sim.commissioning.CommissioningPlan;
 import settle.sim.commissioning.ExpectedReadings.Place;
+import settle.sim.commissioning.Point;
 import settle.sim.commissioning.Venting.Passage;
 import settle.sim.commissioning.Venting.Stages;
 import settle.sim.commissioning.Venting.Turn;
+import settle.sim.firstfix.Cutting;
+import settle.sim.firstfix.FirstFix;
 import settle.sim.firstfix.FirstFix.CutProfile;
+import settle.sim.firstfix.FirstFix.Panel;
+import settle.sim.firstfix.Laying;
 import settle.sim.house.Branch;
 import settle.sim.hydraulics.Balance.BranchBalance;
 
@@ -198,7 +205,8 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
           .count("farEnds", CutProfile::farEnds)
           .as("far ends")
           .count("joins", CutProfile::joins)
-          .as("joins");
+          .as("joins")
+          .texts("cut", p -> bars(p.cutting()));
 
   private static final Figures<FirstFixWords.Item> ITEM =
       new Figures<FirstFixWords.Item>()
@@ -237,7 +245,11 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
     return Unit.METRES_PER_SECOND.text(passage.speed());
   }
 
-  private static Figures<Place> reading() {
+  private double tolerance(Point.Kind kind, int which) {
+    return new ExpectedWords(plan).tolerance(kind, which);
+  }
+
+  private Figures<Place> reading() {
     return new Figures<Place>()
         .text("place", Place::name)
         .as("room")
@@ -247,6 +259,15 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
         .as("far end")
         .number("air", Unit.CELSIUS, Place::air)
         .as("air")
+        .number("returnTolerance", Unit.KELVIN, p -> tolerance(Point.Kind.RETURN, p.branch()))
+        .number(
+            "farEndTolerance",
+            Unit.KELVIN,
+            p -> p.farEnd().isPresent() ? tolerance(Point.Kind.FAR_END, p.branch()) : Double.NaN)
+        .number(
+            "airTolerance",
+            Unit.KELVIN,
+            p -> tolerance(Point.Kind.AIR, plan.house().roomIndex(p.room())))
         .number("heat", Unit.WATTS, Place::heat);
   }
 
@@ -273,6 +294,57 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
           .part("lockshieldOpen", Turn::open, PASSAGE)
           .part("asSet", Turn::asSet, PASSAGE);
 
+  private Figures<FirstFix> firstFixFigures() {
+    return new Figures<FirstFix>()
+        .list("panels", FirstFix::panels, PANEL)
+        .list("profiles", FirstFix::profiles, PROFILE)
+        .list("material", f -> firstFix().material(), ITEM)
+        .number("expansionRise", Unit.KELVIN, FirstFix::rise)
+        .number("barePair", Unit.WATTS_PER_METRE, f -> f.route().barePair())
+        .number("route", Unit.METRES, f -> f.route().length())
+        .number("routeAllBare", Unit.WATTS, f -> f.route().allBare())
+        .number("routeAsDescribed", Unit.WATTS, f -> f.route().asDrawn());
+  }
+
+  private static final Figures<Laying.Stretch> STRETCH =
+      new Figures<Laying.Stretch>()
+          .count("wall", Laying.Stretch::foot)
+          .number("from", Unit.METRES, Laying.Stretch::from)
+          .number("to", Unit.METRES, Laying.Stretch::to);
+
+  private static final Figures<Laying> LAYING =
+      new Figures<Laying>()
+          .texts("walls", l -> l.feet().stream().map(f -> f.wall().name()).toList())
+          .list("straights", Laying::stretches, STRETCH)
+          .flag("toTheRight", Laying::rightwards)
+          .number("connection", Unit.METRES, Laying::connection)
+          .count("corners", l -> l.count(Laying.Joint.CORNER))
+          .count("crossings", l -> l.count(Laying.Joint.CROSSING))
+          .number("crossed", Unit.METRES, Laying::crossed)
+          .number("unplaced", Unit.METRES, Laying::unplaced);
+
+  private static final Figures<Panel> PANEL =
+      new Figures<Panel>()
+          .text("place", Panel::place)
+          .text("emitter", p -> p.branch().emitter().name())
+          .maybe("length", Unit.METRES, p -> p.branch().emitter().length())
+          .text("pipe", p -> p.branch().pipe().name())
+          .number("pipe", Unit.METRES, p -> p.branch().pipe().length())
+          .maybeText("fedFrom", p -> Optional.ofNullable(p.branch().fedFrom()))
+          .word("pipesComeFrom", p -> p.branch().tails().from())
+          .flag("flowIsUpper", p -> p.branch().tails().flowAbove())
+          .maybePart("run", Panel::laying, LAYING);
+
+  private static List<String> bars(Cutting cutting) {
+    return cutting.bars().stream()
+        .map(
+            bar ->
+                bar.stream()
+                    .map(piece -> Unit.METRES.text(piece, 2))
+                    .collect(Collectors.joining(" + ")))
+        .toList();
+  }
+
   private void write(Document document) {
     new Figures<CommissionStudy>()
         .text("arrangement", s -> plan.arrangement().name())
@@ -287,7 +359,12 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
         .list("emitters", CommissionStudy::emitters, emitterSetting())
         .list("venting", s -> plan.venting().turns(), TURN)
         .number("sourceFlow", Unit.CELSIUS, s -> plan.readings().flow())
+        .number("sourceFlowTolerance", Unit.KELVIN, s -> tolerance(Point.Kind.FLOW, 0))
         .list("readings", s -> plan.readings().places(), reading())
+        .texts(
+            "firstChecks",
+            s -> new ExpectedWords(plan).first().stream().map(ExpectedWords.Check::said).toList())
+        .part("firstFix", s -> plan.firstFix(), firstFixFigures())
         .write(document, this);
   }
 }
