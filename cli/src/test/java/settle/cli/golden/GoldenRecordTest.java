@@ -35,6 +35,7 @@ class GoldenRecordTest {
           "tune",
           "simulate",
           "size",
+          "commission",
           "valve",
           "check",
           "new",
@@ -100,6 +101,15 @@ class GoldenRecordTest {
             "8",
             "--out",
             GoldenRecord.OUT));
+    for (String example : List.of("single-room", "bungalow")) {
+      cases.add(
+          of(
+              "commission-" + example,
+              "commission",
+              "../scenarios/examples/" + example + ".yaml",
+              "--out",
+              GoldenRecord.OUT));
+    }
     return cases.stream();
   }
 
