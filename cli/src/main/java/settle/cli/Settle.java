@@ -48,6 +48,7 @@ import settle.scenarios.house.ScenarioFormat;
       NewCommand.class,
       CatalogueCommand.class,
       DemoCommand.class,
+      PageCommand.class,
       CompletionCommand.class
     })
 final class Settle implements Runnable {

@@ -43,7 +43,13 @@ public final class StudyReport {
             .toList());
     page.put("trust", Page.unbroken(study.trust()));
     page.put("cautions", Cautions.all());
-    page.put("made", "Made with settle " + version + " from " + scenario + ".");
+    page.put(
+        "made",
+        "Made with settle "
+            + version
+            + " from "
+            + scenario
+            + ". 'settle page' makes a page of the same scenario that answers anew when something is moved.");
     return Page.html("study", page);
   }
 

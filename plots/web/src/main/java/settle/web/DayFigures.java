@@ -1,5 +1,6 @@
 package settle.web;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +32,7 @@ final class DayFigures {
       all.atRest(arrangement.name() + " at rest: ", house, arrangement);
     }
     House day = firstDay(house);
-    new RunFigures(day, runs(day), List.of()).write(new Numbers("run", all::put));
+    new RunFigures(day, runs(day, Told.NOBODY), List.of()).write(new Numbers("run", all::put));
     return all.figures;
   }
 
@@ -48,9 +49,20 @@ final class DayFigures {
             run.profileTimes()));
   }
 
-  /** A run of every arrangement. */
-  static List<RunResult> runs(House house) {
-    return house.arrangements().stream().map(a -> Simulation.run(house, a)).toList();
+  /**
+   * A run of every arrangement.
+   *
+   * @param told hears how much of it is done
+   */
+  static List<RunResult> runs(House house, Told told) {
+    List<RunResult> runs = new ArrayList<>();
+    int count = house.arrangements().size();
+    for (Arrangement arrangement : house.arrangements()) {
+      double before = runs.size();
+      runs.add(
+          Simulation.run(house, arrangement, share -> told.share((before + share) / count)));
+    }
+    return runs;
   }
 
   private void atRest(String prefix, House house, Arrangement arrangement) {

@@ -82,7 +82,8 @@ public final class ScenarioFiles {
     }
   }
 
-  private static ScenarioFolder beside(Path file) {
+  /** What lies in the folder of a scenario file. */
+  public static ScenarioFolder beside(Path file) {
     Path folder = file.toAbsolutePath().getParent();
     return (name, what, mostBytes) -> {
       Path found;
