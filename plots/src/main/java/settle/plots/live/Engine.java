@@ -22,8 +22,7 @@ public record Engine(String script, String module) {
   /** Where the compiler leaves it, in the folder of its module. */
   private static final String MODULE = "webassembly/settle.wasm";
 
-  private static final String RUNTIME =
-      "webassembly/org/teavm/backend/wasm/wasm-gc-runtime.js";
+  private static final String RUNTIME = "webassembly/org/teavm/backend/wasm/wasm-gc-runtime.js";
   private static final String SCRIPT = "javascript/settle.js";
 
   /** Why one cannot be had. */

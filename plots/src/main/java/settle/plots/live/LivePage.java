@@ -25,8 +25,15 @@ public record LivePage(
   /** The page's own script, in the order in which its parts need each other. */
   private static final List<String> SCRIPTS =
       List.of(
-          "elements.js", "engine.js", "state.js", "answer.js", "levers.js", "rooms.js",
-          "pictures.js", "text.js", "begin.js");
+          "elements.js",
+          "engine.js",
+          "state.js",
+          "answer.js",
+          "levers.js",
+          "rooms.js",
+          "pictures.js",
+          "text.js",
+          "begin.js");
 
   private static final String WORKER = "worker.js";
 

@@ -29,15 +29,50 @@ final class WithoutEval {
             script,
             "new Function(\"value\", name + \" = value;\")(value)",
             "globalThis[name] = value");
-    script = call(script, "return new Function(\n        \"rethrowJavaAsJs\"", "rethrowJavaAsJs, fn", "return " + WRAPPED.formatted("...p"));
-    script = call(script, "return new Function(\n        \"constructor\"", "c", "return function (m, o) { return c.call(this, m, o); }");
-    script = call(script, "new Function(\n          \"rethrowJavaAsJs\"", "rethrowJavaAsJs, fn", WRAPPED.formatted("this, ...p"));
-    script = bound(script, "createFunction", "(...p) => { if (p.join() !== \"str,return str;\") { throw new Error(\"code of text\"); } return (text) => text; }");
-    script = bound(script, "callFunction", "(fn, ...p) => { try { return fn(...p); } catch (e) { rethrowJsAsJava(e); } }");
-    script = bound(script, "callMethod", "(o, method, ...p) => { try { return o !== null ? o[method](...p) : getGlobalName(method)(...p); } catch (e) { rethrowJsAsJava(e); } }");
-    script = bound(script, "construct", "(type, ...p) => { try { return new type(...p); } catch (e) { rethrowJsAsJava(e); } }");
+    script =
+        call(
+            script,
+            "return new Function(\n        \"rethrowJavaAsJs\"",
+            "rethrowJavaAsJs, fn",
+            "return " + WRAPPED.formatted("...p"));
+    script =
+        call(
+            script,
+            "return new Function(\n        \"constructor\"",
+            "c",
+            "return function (m, o) { return c.call(this, m, o); }");
+    script =
+        call(
+            script,
+            "new Function(\n          \"rethrowJavaAsJs\"",
+            "rethrowJavaAsJs, fn",
+            WRAPPED.formatted("this, ...p"));
+    script =
+        bound(
+            script,
+            "createFunction",
+            "(...p) => { if (p.join() !== \"str,return str;\") { throw new Error(\"code of text\"); } return (text) => text; }");
+    script =
+        bound(
+            script,
+            "callFunction",
+            "(fn, ...p) => { try { return fn(...p); } catch (e) { rethrowJsAsJava(e); } }");
+    script =
+        bound(
+            script,
+            "callMethod",
+            "(o, method, ...p) => { try { return o !== null ? o[method](...p) : getGlobalName(method)(...p); } catch (e) { rethrowJsAsJava(e); } }");
+    script =
+        bound(
+            script,
+            "construct",
+            "(type, ...p) => { try { return new type(...p); } catch (e) { rethrowJsAsJava(e); } }");
     script = bound(script, "arrayOf", "(...p) => p");
-    script = put(script, "if (typeof src !== \"string\") {", "if (src instanceof WebAssembly.Module) {\n      return src;\n    }\n    if (typeof src !== \"string\") {");
+    script =
+        put(
+            script,
+            "if (typeof src !== \"string\") {",
+            "if (src instanceof WebAssembly.Module) {\n      return src;\n    }\n    if (typeof src !== \"string\") {");
     if (script.contains("new Function(")) {
       throw new IllegalArgumentException("the script still makes code of text");
     }
@@ -53,13 +88,17 @@ final class WithoutEval {
 
   /** Replaces a function that is made of text and called at once. */
   private static String call(String script, String begins, String with, String by) {
-    return cut(script, Pattern.quote(begins) + ".*?\\)\\(" + Pattern.quote(with) + "\\);", by + ";");
+    return cut(
+        script, Pattern.quote(begins) + ".*?\\)\\(" + Pattern.quote(with) + "\\);", by + ";");
   }
 
   /** Replaces one of a row of functions, each for a number of arguments. */
   private static String bound(String script, String name, String by) {
     String start = "imports.teavmJso[\"" + name + "\" + i] = ";
-    return cut(script, Pattern.quote(start + "new Function(") + ".*?\\n      \\)[^;\\n]*;", start + by + ";");
+    return cut(
+        script,
+        Pattern.quote(start + "new Function(") + ".*?\\n      \\)[^;\\n]*;",
+        start + by + ";");
   }
 
   private static String cut(String script, String what, String by) {

@@ -5,7 +5,10 @@ import org.teavm.classlib.ResourceSupplier;
 import org.teavm.classlib.ResourceSupplierContext;
 import settle.scenarios.catalogue.Catalogue;
 
-/** Puts the catalogue's files, and one of the mathematics, into the script, where it cannot be read from a jar. */
+/**
+ * Puts the catalogue's files, and one of the mathematics, into the script, where it cannot be read
+ * from a jar.
+ */
 @SuppressWarnings("deprecation") // for a richer one, of which nothing is needed here
 public final class CatalogueFiles implements ResourceSupplier {
 

@@ -59,8 +59,7 @@ final class DayFigures {
     int count = house.arrangements().size();
     for (Arrangement arrangement : house.arrangements()) {
       double before = runs.size();
-      runs.add(
-          Simulation.run(house, arrangement, share -> told.share((before + share) / count)));
+      runs.add(Simulation.run(house, arrangement, share -> told.share((before + share) / count)));
     }
     return runs;
   }

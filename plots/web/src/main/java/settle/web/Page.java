@@ -10,20 +10,20 @@ import java.util.stream.Stream;
 import org.teavm.jso.JSExport;
 import settle.plots.figures.RunStudy;
 import settle.plots.figures.Study;
+import settle.plots.gallery.AnswerCharts;
 import settle.plots.gallery.Charts;
+import settle.scenarios.Scenario;
+import settle.scenarios.ScenarioException;
+import settle.scenarios.ScenarioReader;
 import settle.scenarios.document.DocumentException;
 import settle.scenarios.document.Position;
 import settle.scenarios.edit.Lever;
 import settle.scenarios.edit.Levers;
-import settle.scenarios.house.ScenarioFormat;
-import settle.sim.study.Odds;
-import settle.plots.gallery.AnswerCharts;
-import settle.scenarios.Scenario;
-import settle.scenarios.ScenarioException;
-import settle.scenarios.ScenarioReader;
 import settle.scenarios.finding.Finding;
+import settle.scenarios.house.ScenarioFormat;
 import settle.sim.house.House;
 import settle.sim.result.RunResult;
+import settle.sim.study.Odds;
 import settle.sim.study.Verdict;
 import settle.sim.study.Workers;
 
@@ -266,8 +266,7 @@ public final class Page {
   public static String day(String text, String file) {
     House house = DayFigures.firstDay(read(text, file));
     List<RunResult> runs = DayFigures.runs(house, Told.NOBODY);
-    return words(
-        new RunStudy(house, runs, List.of(), List.of(), List.of(), List.of()).study());
+    return words(new RunStudy(house, runs, List.of(), List.of(), List.of(), List.of()).study());
   }
 
   /** An answer, or what kept it from being found: an exception would lose its words on the way. */

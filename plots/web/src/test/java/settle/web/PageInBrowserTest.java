@@ -48,8 +48,7 @@ class PageInBrowserTest {
   private static final Path EXAMPLES = Path.of("..", "..", "scenarios", "examples");
   private static final long MOST_BYTES = 2_000_000;
   private static final Duration PATIENCE = Duration.ofMinutes(3);
-  private static final Pattern NUMBER =
-      Pattern.compile("-?\\d+(?:\\.\\d+)?(?:[eE][-+]?\\d+)?");
+  private static final Pattern NUMBER = Pattern.compile("-?\\d+(?:\\.\\d+)?(?:[eE][-+]?\\d+)?");
 
   @TempDir static Path folder;
   private static ChromeDriver browser;
@@ -90,14 +89,12 @@ class PageInBrowserTest {
     Files.writeString(page, new LivePage(engine, file, text, Map.of(), "0").html());
     assertThat(Files.size(page)).isLessThan(MOST_BYTES);
     browser.get(page.toUri().toString());
-    until("return settle.state.rest !== null || settle.state.trouble || settle.state.opened?.problems.length");
+    until(
+        "return settle.state.rest !== null || settle.state.trouble || settle.state.opened?.problems.length");
   }
 
   private static void open(Path example) throws IOException {
-    open(
-        Engine.webAssembly(TARGET),
-        example.getFileName().toString(),
-        Files.readString(example));
+    open(Engine.webAssembly(TARGET), example.getFileName().toString(), Files.readString(example));
   }
 
   private static void until(String condition) {
@@ -277,7 +274,8 @@ class PageInBrowserTest {
   @Test
   void noRuleOfAccessibilityIsBroken() throws IOException {
     open(EXAMPLES.resolve("mid-terrace.yaml"));
-    browser.executeScript("document.querySelectorAll('details').forEach((d) => { d.open = true; })");
+    browser.executeScript(
+        "document.querySelectorAll('details').forEach((d) => { d.open = true; })");
     List<Rule> broken = new AxeBuilder().analyze(browser).getViolations();
     assertThat(broken).as(() -> broken.toString()).isEmpty();
   }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import settle.scenarios.control.ControlSection;
 import settle.scenarios.format.Typed;
 import settle.scenarios.house.ArrangementKeys;
@@ -16,7 +17,6 @@ import settle.scenarios.quantity.Dimension;
 import settle.scenarios.room.RoomKeys;
 import settle.scenarios.valve.ValveKeys;
 import settle.scenarios.weather.SiteSection;
-import java.util.function.UnaryOperator;
 import settle.sim.control.FlowCurve;
 import settle.sim.control.Timetable;
 import settle.sim.house.Arrangement;
@@ -66,12 +66,7 @@ public final class Levers {
     once(Lever.Kind.OUTDOOR, "outdoors", house.designOutdoor(), COLDEST, MILDEST);
     Optional<FlowCurve> curve = house.control().flowCurve();
     if (curve.isPresent()) {
-      once(
-          Lever.Kind.CURVE_SLOPE,
-          "weather compensation, slope",
-          curve.get().slope(),
-          0,
-          STEEPEST);
+      once(Lever.Kind.CURVE_SLOPE, "weather compensation, slope", curve.get().slope(), 0, STEEPEST);
       once(
           Lever.Kind.CURVE_SHIFT,
           "weather compensation, shift",
@@ -165,8 +160,7 @@ public final class Levers {
       case FLOW_TEMPERATURE -> editor.flowTemperature(si);
       case CURVE_SLOPE -> editor.slope(si);
       case CURVE_SHIFT -> editor.curve(ControlSection.SHIFT, si);
-      case PUMP_HEAD ->
-          editor.put(at(ScenarioFormat.DISTRIBUTION), DistributionKeys.PUMP_HEAD, si);
+      case PUMP_HEAD -> editor.put(at(ScenarioFormat.DISTRIBUTION), DistributionKeys.PUMP_HEAD, si);
       case WANT -> {
         keepLoss(editor, house.rooms().get(house.roomIndex(lever.room())));
         editor.put(further(at(ScenarioFormat.ROOMS), lever.room()), RoomKeys.WANT, si);
@@ -216,8 +210,8 @@ public final class Levers {
   }
 
   /**
-   * A heat loss known in watts is one at the room's want in design weather: per kelvin it stays what
-   * it is when these move.
+   * A heat loss known in watts is one at the room's want in design weather: per kelvin it stays
+   * what it is when these move.
    */
   private static void keepLoss(Editor editor, Room room) {
     if (room.directLoss().whole()) {
