@@ -29,6 +29,7 @@ watchers.push(() => {
   });
   const now = replies.map((one) => one.words).join(" ");
   if (now !== said) {
+    byId("whys").replaceChildren(...replies.map((one) => element("p", {}, one.words)));
     byId("answers").replaceChildren(...replies.map((one) => one.reply));
     if (said) replies.forEach((one) => one.reply.classList.add("changed"));
     said = now;
