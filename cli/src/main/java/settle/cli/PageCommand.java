@@ -25,7 +25,7 @@ import settle.scenarios.file.ScenarioFiles;
     header = "Writes a page that answers by itself, without this program and without a network.",
     description =
         "%nOne HTML file that holds the house and what works it out: opened in a browser, from a disk, it says whether the house is kept warm, and what moving flow temperature, lockshields,"
-            + " lengths or wants does to it. Its figures and words are those of 'settle verdict'. Without FILE it holds the starter scenario of 'settle new'.%n",
+            + " lengths or wants does to it. Its figures and words are those of 'settle verdict'. Without FILE it holds the starter scenario of 'settle new' and asks for rooms, sizes, walls and what heats them.%n",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
@@ -34,8 +34,6 @@ final class PageCommand implements Callable<Integer> {
 
   /** Where the launcher has the engine compiled to. */
   static final String ENGINE = "settle.engine";
-
-  private static final String STARTER = "house.yaml";
 
   @Spec private CommandSpec spec;
 
@@ -67,7 +65,7 @@ final class PageCommand implements Callable<Integer> {
   public Integer call() throws Failure {
     try {
       WholeFile.require(out, force);
-      WholeFile.write(out, page(engine()).html());
+      WholeFile.write(out, page().html());
     } catch (IOException e) {
       throw new Failure(
           ExitStatus.COULD_NOT_FINISH, "cannot write " + FileTrouble.describe(e, out), e);
@@ -78,27 +76,31 @@ final class PageCommand implements Callable<Integer> {
     return ExitStatus.DONE;
   }
 
-  private LivePage page(Engine engine) throws Failure {
+  private LivePage page() throws Failure {
     if (file == null) {
-      return new LivePage(engine, STARTER, Starter.text(), Map.of(), Version.number());
+      return new LivePage(engine(), "", Starter.text(), Map.of(), Version.number());
     }
     String text = ScenarioFile.text(file);
+    Map<String, String> beside = beside(text);
+    return new LivePage(engine(), file.getFileName().toString(), text, beside, Version.number());
+  }
+
+  /** What the scenario names from beside it, by the names it has for it. */
+  private Map<String, String> beside(String text) throws Failure {
     Map<String, String> beside = new LinkedHashMap<>();
     ScenarioFolder folder = ScenarioFiles.beside(file);
+    ScenarioFolder kept =
+        (name, what, mostBytes) -> {
+          String found = folder.text(name, what, mostBytes);
+          beside.put(name, found);
+          return found;
+        };
     try {
-      ScenarioReader.read(
-          text,
-          file.toString(),
-          (name, what, mostBytes) -> {
-            String found = folder.text(name, what, mostBytes);
-            beside.put(name, found);
-            return found;
-          },
-          Settle.of(spec).format());
+      ScenarioReader.read(text, file.toString(), kept, Settle.of(spec).format());
     } catch (ScenarioException e) {
       throw ScenarioFile.wrong(e);
     }
-    return new LivePage(engine, file.getFileName().toString(), text, beside, Version.number());
+    return beside;
   }
 
   private Engine engine() throws Failure {

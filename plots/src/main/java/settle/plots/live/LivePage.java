@@ -14,7 +14,7 @@ import java.util.Map;
  * The page of a scenario.
  *
  * @param engine what computes in it
- * @param file the scenario's name
+ * @param file the scenario's name; empty where nobody has one yet, and the page asks for a house
  * @param text the scenario as typed
  * @param beside what it names from beside it, such as weather, by the names it has for it
  * @param version the tool's version
@@ -33,6 +33,7 @@ public record LivePage(
           "rooms.js",
           "pictures.js",
           "text.js",
+          "short.js",
           "begin.js");
 
   private static final String WORKER = "worker.js";

@@ -2,7 +2,7 @@
 const HOUSES = 256;
 const PAUSE = 500;
 const state = {
-  file: given.file, original: given.text, text: given.text, earlier: [],
+  file: given.file || "house.yaml", original: given.text, text: given.text, earlier: [],
   opened: null, first: null, rest: null, restBefore: null, answer: null, answeredFor: "", pictures: [],
   working: "", trouble: "", timer: 0, looking: false, wanted: null, following: false,
 };

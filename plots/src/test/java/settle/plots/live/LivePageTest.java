@@ -44,8 +44,7 @@ class LivePageTest {
         new String(
             Base64.getDecoder().decode(between(page, "id=\"data\">", "</script>")),
             StandardCharsets.UTF_8);
-    assertThat(data)
-        .contains("\"text\":\"a\\u0009\\\"\\\\\\u000a\\u0000\\u2028\\ud83d\\udd25°\"");
+    assertThat(data).contains("\"text\":\"a\\u0009\\\"\\\\\\u000a\\u0000\\u2028\\ud83d\\udd25°\"");
   }
 
   @Test
