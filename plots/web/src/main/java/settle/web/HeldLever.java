@@ -29,18 +29,24 @@ final class HeldLever {
   }
 
   /**
-   * The house at rest with a lever moved.
+   * A lever by its name.
    *
-   * @param id the lever
-   * @param value where to, in its unit
-   * @return JSON
+   * @throws IllegalArgumentException if there is none of that name
    */
-  String rest(String id, double value) {
+  Lever lever(String id) {
     Lever lever = levers.get(id);
     if (lever == null) {
       throw new IllegalArgumentException("no lever is called '" + id + "'");
     }
-    House moved = Levers.moved(house, lever, value);
+    return lever;
+  }
+
+  /**
+   * A house at rest that is this one with a lever moved.
+   *
+   * @return JSON
+   */
+  String rest(House moved) {
     List<Holding> holdings = new ArrayList<>();
     for (int a = 0; a < models.size(); a++) {
       Arrangement arrangement = moved.arrangements().get(a);

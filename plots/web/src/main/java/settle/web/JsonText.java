@@ -68,8 +68,12 @@ final class JsonText implements Document {
 
   @Override
   public void number(String id, double value, int decimals) {
-    double scale = Math.pow(10, decimals);
-    exactly(id, Math.rint(value * scale) / scale);
+    if (Double.isFinite(value)) {
+      double scale = Math.pow(10, decimals);
+      exactly(id, Math.rint(value * scale) / scale);
+    } else {
+      nothing(id);
+    }
   }
 
   @Override

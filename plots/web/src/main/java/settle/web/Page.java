@@ -132,7 +132,10 @@ public final class Page {
           if (held == null || held.house() != house) {
             held = new HeldLever(house);
           }
-          return held.rest(lever, value);
+          Lever moved = held.lever(lever);
+          return Levers.moved(house, moved, value)
+              .map(held::rest)
+              .orElseGet(() -> RestFigures.json(anew(text, file, moved, value)));
         });
   }
 
@@ -295,6 +298,18 @@ public final class Page {
                         s.notes().stream())))
         .map(line -> line + "\n")
         .collect(Collectors.joining());
+  }
+
+  /** The house as it is read from the text with a lever moved. */
+  private static House anew(String text, String file, Lever lever, double value) {
+    House house = read(text, file);
+    String moved = Levers.moved(text, house, lever, value, ScenarioFormat.BUILT_IN);
+    try {
+      return anew(moved, file).house();
+    } catch (ScenarioException e) {
+      throw new IllegalArgumentException(
+          e.problems().stream().map(Finding::toString).collect(Collectors.joining("\n")), e);
+    }
   }
 
   private static House read(String text, String file) {

@@ -18,7 +18,6 @@ import settle.scenarios.room.RoomKeys;
 import settle.scenarios.valve.ValveKeys;
 import settle.scenarios.weather.SiteSection;
 import settle.sim.control.FlowCurve;
-import settle.sim.control.Timetable;
 import settle.sim.house.Arrangement;
 import settle.sim.house.Branch;
 import settle.sim.house.House;
@@ -178,21 +177,21 @@ public final class Levers {
   }
 
   /**
-   * The house with a lever moved, as it is read from the text with it moved.
+   * The house with a lever moved, as it is read from the text with it moved; empty where what the
+   * text leaves out depends on it, so that only reading it anew tells.
    *
    * @param house a house
    * @param lever one of its levers
    * @param value where to, in the lever's unit
    */
-  public static House moved(House house, Lever lever, double value) {
+  public static Optional<House> moved(House house, Lever lever, double value) {
     double si = lever.kind().toSi(value);
     return switch (lever.kind()) {
-      case OUTDOOR -> house.withDesignOutdoor(si);
-      case FLOW_TEMPERATURE -> house.withSource(house.source().setTo(si));
-      case CURVE_SLOPE -> house.withFlowCurve(curve(house).withSlope(si));
-      case CURVE_SHIFT -> house.withFlowCurve(curve(house).withShift(si));
-      case PUMP_HEAD -> house.withPump(house.distribution().pump().setTo(si));
-      case WANT -> house.withRoom(lever.room(), room -> room.withWant(Timetable.constant(si)));
+      case OUTDOOR, WANT -> Optional.empty();
+      case FLOW_TEMPERATURE -> Optional.of(house.withSource(house.source().setTo(si)));
+      case CURVE_SLOPE -> Optional.of(house.withFlowCurve(curve(house).withSlope(si)));
+      case CURVE_SHIFT -> Optional.of(house.withFlowCurve(curve(house).withShift(si)));
+      case PUMP_HEAD -> Optional.of(house.withPump(house.distribution().pump().setTo(si)));
       case HEAD ->
           with(house, lever, b -> b.withValve(b.valve().raised(si - b.valve().setPoint())));
       case LOCKSHIELD_TURNS ->
@@ -205,8 +204,9 @@ public final class Levers {
     return house.control().flowCurve().orElseThrow();
   }
 
-  private static House with(House house, Lever lever, UnaryOperator<Branch> change) {
-    return house.with(house.arrangement(lever.arrangement()).withBranch(lever.branch(), change));
+  private static Optional<House> with(House house, Lever lever, UnaryOperator<Branch> change) {
+    return Optional.of(
+        house.with(house.arrangement(lever.arrangement()).withBranch(lever.branch(), change)));
   }
 
   /**
