@@ -187,7 +187,7 @@ public final class Levers {
   public static Optional<House> moved(House house, Lever lever, double value) {
     double si = lever.kind().toSi(value);
     return switch (lever.kind()) {
-      case OUTDOOR, WANT -> Optional.empty();
+      case OUTDOOR, WANT, LENGTH -> Optional.empty();
       case FLOW_TEMPERATURE -> Optional.of(house.withSource(house.source().setTo(si)));
       case CURVE_SLOPE -> Optional.of(house.withFlowCurve(curve(house).withSlope(si)));
       case CURVE_SHIFT -> Optional.of(house.withFlowCurve(curve(house).withShift(si)));
@@ -196,7 +196,6 @@ public final class Levers {
           with(house, lever, b -> b.withValve(b.valve().raised(si - b.valve().setPoint())));
       case LOCKSHIELD_TURNS ->
           with(house, lever, b -> b.withLockshield(house.distribution().lockshields().atTurns(si)));
-      case LENGTH -> with(house, lever, b -> b.withEmitter(b.emitter().ofLength(si)));
     };
   }
 
