@@ -14,18 +14,12 @@ import settle.sim.study.Holding;
 /** A house of which one lever is held and moved; what it does not change is prepared once. */
 final class HeldLever {
 
-  private final House house;
   private final Map<String, Lever> levers = new HashMap<>();
   private final List<HouseModel> models = new ArrayList<>();
 
   HeldLever(House house) {
-    this.house = house;
     Levers.of(house).forEach(lever -> levers.put(lever.id(), lever));
     house.arrangements().forEach(a -> models.add(new Holding(house, a).model()));
-  }
-
-  House house() {
-    return house;
   }
 
   /**

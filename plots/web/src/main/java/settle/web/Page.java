@@ -129,7 +129,7 @@ public final class Page {
     return told(
         () -> {
           House house = read(text, file);
-          if (held == null || held.house() != house) {
+          if (held == null) {
             held = new HeldLever(house);
           }
           Lever moved = held.lever(lever);
@@ -325,6 +325,7 @@ public final class Page {
     if (lastRead.scenario() == null
         || !lastRead.text().equals(text)
         || !lastRead.file().equals(file)) {
+      held = null;
       lastRead = new Read(text, file, anew(text, file));
     }
     return lastRead.scenario();
