@@ -96,13 +96,15 @@ public record AcceptWords(
       case WRONG -> answer.add(wrong());
       case UNEXPLAINED ->
           answer.add(
-              say(
-                  "No, and nothing that is known explains it: of sound readings fewer than one set in a thousand is as far off as"
-                      + " these. Read again what is furthest off: {}.",
-                  diagnosis.readings().stream()
-                      .limit(VOICES)
-                      .map(this::beside)
-                      .collect(Collectors.joining("; "))));
+              diagnosis.suspects().isEmpty()
+                  ? wrong()
+                  : say(
+                      "No, and nothing that is known explains it: of sound readings fewer than one set in a thousand is as far off as"
+                          + " these. Read again what is furthest off: {}.",
+                      diagnosis.readings().stream()
+                          .limit(VOICES)
+                          .map(this::beside)
+                          .collect(Collectors.joining("; "))));
     }
     diagnosis
         .two()
@@ -122,6 +124,9 @@ public record AcceptWords(
   }
 
   private String wrong() {
+    if (diagnosis.suspects().isEmpty()) {
+      return "No: more was found than readings can be weighed with. Put it right, and read again.";
+    }
     Suspect first = diagnosis.suspects().get(0);
     String wrong = say("No: something is not as designed ({}).", likely(1 - diagnosis.nothing()));
     return diagnosis.two().isPresent()

@@ -45,8 +45,8 @@ public final class CommissioningRun {
    * What was taken down.
    *
    * @param readings temperature at each point that was asked for [°C]
-   * @param heat output of each branch at the last of them [W]
-   * @param massFlow flow through each branch then [kg/s]
+   * @param heat mean output of each branch while the last of them is read [W]
+   * @param massFlow mean flow through each branch then [kg/s]
    */
   public record Taken(double[] readings, double[] heat, double[] massFlow) {}
 
@@ -110,23 +110,22 @@ public final class CommissioningRun {
         new RunSettings(start, 0, instants.last(), SHORTEST_STEP, LONGEST_STEP, List.of());
     HouseRun run = new HouseRun(model, settings);
     double[] readings = new double[points.size()];
+    double[] heat = new double[model.branches()];
+    double[] flow = new double[heat.length];
+    double lookedFrom = instants.last() - LOOK - 1e-6;
+    int looks = instants.tailSet(lookedFrom).size();
     for (double instant : instants) {
       run.goOnTo(instant);
       for (int p = 0; p < readings.length; p++) {
         Point point = points.get(p);
         if (instant >= sample(point, 0) && instant <= sample(point, SAMPLES - 1)) {
-          readings[p] += at(run, point);
+          readings[p] += at(run, point) / samplesWithin(instants, point);
         }
       }
-    }
-    for (int p = 0; p < readings.length; p++) {
-      readings[p] /= samplesWithin(instants, points.get(p));
-    }
-    double[] heat = new double[model.branches()];
-    double[] flow = new double[heat.length];
-    for (int b = 0; b < heat.length; b++) {
-      heat[b] = run.heat(b);
-      flow[b] = run.massFlow(b);
+      for (int b = 0; b < heat.length && instant >= lookedFrom; b++) {
+        heat[b] += run.heat(b) / looks;
+        flow[b] += run.massFlow(b) / looks;
+      }
     }
     return new Taken(readings, heat, flow);
   }

@@ -88,6 +88,10 @@ public final class Diagnostician {
   private final List<Double> pairLogs = new ArrayList<>();
   private final double[] bestLevel;
   private double leastSquare;
+
+  /** Whether what is asked for may be so, after what was seen. */
+  private boolean counts;
+
   private double nothingLog;
 
   private Diagnostician(ReadingModel model, double[] readings, Looks looks) {
@@ -142,7 +146,7 @@ public final class Diagnostician {
     int faults = moves.length;
     nothingLog =
         looksAllowNothing() ? Math.log(NOTHING_WRONG) - square(off) / 2 : Double.NEGATIVE_INFINITY;
-    leastSquare = square(off);
+    leastSquare = looksAllowNothing() ? square(off) : Double.POSITIVE_INFINITY;
     for (int f = 0; f < faults; f++) {
       moves[f] = moves(f);
     }
@@ -180,10 +184,14 @@ public final class Diagnostician {
   private double[][] moves(int fault) {
     double[][] found = new double[STEPS][];
     boolean graded = model.faults().get(fault).kind().hasLevels();
+    // What somebody saw is there, however little it does.
+    boolean seen = looks.seen(model.faults().get(fault));
     for (int s = 0; s < STEPS; s++) {
       double level = level(s);
       boolean asked =
-          graded ? Math.abs(model.heatMove(fault, level)) >= ASKED_FROM * MATTERS : s == STEPS - 1;
+          graded
+              ? seen || Math.abs(model.heatMove(fault, level)) >= ASKED_FROM * MATTERS
+              : s == STEPS - 1;
       if (asked) {
         double[] move = new double[read.length];
         for (int i = 0; i < move.length; i++) {
@@ -214,6 +222,7 @@ public final class Diagnostician {
     int count = 0;
     double best = Double.NEGATIVE_INFINITY;
     boolean allowed = allowed(fault);
+    counts = allowed;
     for (int s = 0; s < STEPS; s++) {
       double[] move = moves[fault][s];
       if (move == null) {
@@ -246,7 +255,7 @@ public final class Diagnostician {
     double unsure = UNSURE * UNSURE;
     double wide = 1 + unsure * size;
     double left = square - unsure * along * along / wide;
-    if (left < leastSquare) {
+    if (counts && left < leastSquare) {
       leastSquare = left;
     }
     return -left / 2 - Math.log(wide) / 2;
@@ -304,6 +313,7 @@ public final class Diagnostician {
   }
 
   private double bestLog(int fault) {
+    counts = false;
     double best = Double.NEGATIVE_INFINITY;
     for (double[] move : moves[fault]) {
       if (move != null) {
@@ -327,6 +337,7 @@ public final class Diagnostician {
 
   /** Logarithm of the mean likelihood of two faults over levels of both, every second step. */
   private double pair(int one, int other) {
+    counts = true;
     double[] logs = new double[STEPS * STEPS];
     int count = 0;
     for (int s = 1; s < STEPS; s += 2) {
@@ -398,6 +409,9 @@ public final class Diagnostician {
 
   /** Share of sound readings that are as far from the best explanation. */
   private double misfit() {
+    if (Double.isInfinite(leastSquare)) {
+      return 0;
+    }
     return 1 - new ChiSquaredDistribution(null, read.length).cumulativeProbability(leastSquare);
   }
 

@@ -109,6 +109,22 @@ class DiagnosticianTest {
   }
 
   @Test
+  void whatWasSeenIsThereHoweverLittleItDoesAndHoweverMuchWasSeen() {
+    Fault bare = new Fault(FaultKind.MAINS_BARE, Fault.HOUSE);
+    Diagnosis one = Diagnostician.ask(MODEL, read(bare), Looks.NONE.found(bare));
+    assertThat(one.suspects().get(0).causes().get(0).fault()).isEqualTo(bare);
+    Looks many =
+        Looks.NONE
+            .found(bare)
+            .found(new Fault(FaultKind.AIR, 0))
+            .found(new Fault(FaultKind.SHORT, 1))
+            .found(new Fault(FaultKind.EXCHANGED, 2));
+    Diagnosis four = Diagnostician.ask(MODEL, read(bare), many);
+    assertThat(four.suspects()).isEmpty();
+    assertThat(four.outcome()).isNotEqualTo(Outcome.AS_DESIGNED);
+  }
+
+  @Test
   void readingsThatNothingExplainsAreNotExplained() {
     double[] readings = read();
     for (int p = 0; p < readings.length; p++) {
