@@ -43,6 +43,9 @@ public record AcceptWords(
   /** Most that is said of a probability [-]. */
   private static final double SURE = 0.999;
 
+  /** Probability of nothing wrong up to which readings have hardly added to it [-]. */
+  private static final double HARDLY_TOLD = 0.6;
+
   /** How many of its standard deviations a reading is off before it is out of its band [-]. */
   public static final double BAND = 2;
 
@@ -266,6 +269,10 @@ public record AcceptWords(
               "Even as designed this house is hardly warm {} after the start: these readings can tell next to nothing. Read later, or set the source hotter.",
               Quantities.duration(day.readAfter())));
       return next;
+    }
+    if (diagnosis.outcome() == Outcome.AS_DESIGNED && diagnosis.nothing() < HARDLY_TOLD) {
+      next.add(
+          "That is hardly more than was believed before anything was read: these readings tell next to nothing of this house.");
     }
     Optional<Diagnosis.Next> reading = diagnosis.next().filter(n -> n.apart() >= TELLS);
     if (diagnosis.outcome() != Outcome.AS_DESIGNED && !looked) {

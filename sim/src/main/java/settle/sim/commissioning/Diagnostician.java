@@ -73,6 +73,12 @@ public final class Diagnostician {
    */
   public static final double SUSPICION = 0.55;
 
+  /**
+   * Least probability of the likeliest suspect for anything to be said to be wrong [-]: where
+   * readings tell nothing, all suspects stay as unlikely as they were.
+   */
+  private static final double SUSPECT = 0.1;
+
   private final ReadingModel model;
   private final int[] read;
   private final double[] readings;
@@ -367,10 +373,11 @@ public final class Diagnostician {
         best >= 0 && weights[1 + singles.length + best] > Math.max(single, weights[0]);
     double misfit = misfit();
     List<Reading> taken = taken();
+    List<Suspect> suspects = suspects(ofFault, taken);
     return new Diagnosis(
-        outcome(weights[0], misfit),
+        outcome(weights[0], misfit, suspects),
         weights[0],
-        suspects(ofFault, taken),
+        suspects,
         twoTell ? Optional.of(two(best, weights[1 + singles.length + best])) : Optional.empty(),
         misfit,
         taken,
@@ -400,11 +407,12 @@ public final class Diagnostician {
         model.faults().get(first ? a : b), model.faults().get(first ? b : a), probability);
   }
 
-  private static Outcome outcome(double nothing, double misfit) {
+  private static Outcome outcome(double nothing, double misfit, List<Suspect> suspects) {
     if (misfit < POOR_FIT) {
       return Outcome.UNEXPLAINED;
     }
-    return nothing < SUSPICION ? Outcome.WRONG : Outcome.AS_DESIGNED;
+    boolean suspected = !suspects.isEmpty() && suspects.get(0).probability() >= SUSPECT;
+    return nothing < SUSPICION && suspected ? Outcome.WRONG : Outcome.AS_DESIGNED;
   }
 
   /** Share of sound readings that are as far from the best explanation. */

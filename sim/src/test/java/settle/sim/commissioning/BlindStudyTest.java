@@ -15,8 +15,8 @@ import settle.sim.commissioning.BlindStudy.Manner;
 class BlindStudyTest {
 
   private static final long FIRST_SEED = 1000;
-  private static final int HOUSES = 20;
-  private static final int EACH = 30;
+  private static final int HOUSES = 16;
+  private static final int EACH = 25;
 
   private static BlindTable table(Manner manner, long firstSeed, int houses, int each) {
     return new BlindTable(manner, new BlindStudy(manner, each).houses(firstSeed, houses));
@@ -48,8 +48,8 @@ class BlindStudyTest {
     for (int i = 0; i < tables.size(); i++) {
       BlindTable table = tables.get(i);
       assertThat(table.falseAlarms()).isLessThanOrEqualTo(i < 2 ? 0.07 : 0.13);
-      assertThat(table.first()).isGreaterThan(i < 2 ? 0.8 : 0.68);
-      assertThat(table.amongThree()).isGreaterThan(i < 2 ? 0.9 : 0.83);
+      assertThat(table.first()).isGreaterThan(i < 2 ? 0.8 : 0.7);
+      assertThat(table.amongThree()).isGreaterThan(i < 2 ? 0.9 : 0.81);
     }
   }
 }
