@@ -194,8 +194,8 @@ public record FirstFixWords(House house, FirstFix fix) {
   private String cut(Panel panel, Laying laying) {
     Emitter.Joints joints = panel.branch().emitter().joints().orElseThrow();
     String parts =
-        laying.stretches().stream()
-            .map(s -> pieces(s.length(), joints.stockLength()))
+        FirstFix.straights(laying, panel.farEnds() == 2).stream()
+            .map(length -> pieces(length, joints.stockLength()))
             .collect(Collectors.joining(" | "));
     List<String> others = new ArrayList<>();
     add(others, laying.count(Joint.CORNER), "corner");

@@ -191,7 +191,7 @@ public record FirstFix(
   }
 
   /** Straight parts as they are cut: two runs are apart at their connection. */
-  static List<Double> straights(Laying laying, boolean apart) {
+  public static List<Double> straights(Laying laying, boolean apart) {
     List<Double> straights = new ArrayList<>();
     double passed = 0;
     for (Laying.Stretch stretch : laying.stretches()) {
