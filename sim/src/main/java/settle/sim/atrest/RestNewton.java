@@ -312,10 +312,10 @@ final class RestNewton {
       perInlet = (emitters[b].atRest(c, inlet + BESIDE, ref) - there) / BESIDE;
       perReference = (emitters[b].atRest(c, inlet, ref + BESIDE) - there) / BESIDE;
     }
-    double perFlow = c > 0 ? emitters[b].perFlowAtRest() : Double.NaN;
+    // Without flow no valve as it stands moves it: there is no slope to ask for.
+    double perFlow = c > 0 ? emitters[b].perFlowAtRest() : 0;
     if (Double.isNaN(perFlow)) {
-      double aside = c > 0 ? BESIDE * c : BESIDE;
-      perFlow = (emitters[b].atRest(c + aside, inlet, ref) - there) / aside;
+      perFlow = (emitters[b].atRest(c + BESIDE * c, inlet, ref) - there) / (BESIDE * c);
     }
     double d = state.duty;
     off[b].set(d * there - state.heat[b]);
