@@ -34,7 +34,7 @@ class BlindStudyTest {
   /**
    * As many as the document tells of. Floors are what is reached, less what chance does to so many.
    */
-  @Tag("thorough")
+  @Tag("study")
   @Test
   void manyHousesAreDiagnosed() throws IOException {
     List<BlindTable> tables = new ArrayList<>();
