@@ -239,8 +239,13 @@ class SurveyTest {
   @Test
   void placesCountQuotedCellsAndTheirLines() {
     String text =
-        "room,notes,size,want,loss\r\nden,\"two\r\nlines \"\"a, b\"\" c\",3 x 3 x 2.4 m,20 °C,none\r\n"
-            + "hall,x, 3 m,20 °C,500 W\r\n";
+        String.join(
+            "\r\n",
+            "room,notes,size,want,loss",
+            "den,\"two",
+            "lines \"\"a, b\"\" c\",3 x 3 x 2.4 m,20 °C,none",
+            "hall,x, 3 m,20 °C,500 W",
+            "");
     assertThat(problems(text))
         .containsExactly(
             "s.csv:3:39: den / lacks 'loss', expected a heat loss such as 1450 W, 4950 BTU/h or 58 W/K",

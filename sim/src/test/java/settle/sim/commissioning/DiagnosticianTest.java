@@ -151,7 +151,7 @@ class DiagnosticianTest {
   void howManyWorkTogetherChangesNothing() {
     Workers backwards =
         (count, piece) ->
-            IntStream.range(0, count).parallel().map(i -> count - 1 - i).forEach(piece::accept);
+            IntStream.range(0, count).parallel().map(i -> count - 1 - i).forEach(piece);
     ReadingModel other = model(backwards);
     double[] readings = read(new Fault(FaultKind.AIR, 1));
     assertThat(Diagnostician.ask(other, readings, Looks.NONE)).isEqualTo(ask(readings));
