@@ -53,6 +53,9 @@ public final class Sizing {
   /** From this round on, lengths move half as far as they would: some go to and fro. */
   private static final int HALVED = 6;
 
+  /** From this round on, a run that has to be longer and longer never suffices. */
+  private static final int LATE = 20;
+
   private final House house;
   private final Arrangement arrangement;
   private final HouseModel prepared;
@@ -224,6 +227,7 @@ public final class Sizing {
   private double[] lengths(Profile profile, double flow, double[] guess) {
     double[] known = guess;
     boolean[] hopeless = new boolean[sized.length];
+    double[] grown = new double[sized.length];
     for (int round = 0; round < ROUNDS; round++) {
       Water water = new Water(profile, known);
       AtWant at = water.at(flow);
@@ -245,6 +249,10 @@ public final class Sizing {
       for (int b = 0; b < sized.length; b++) {
         hopeless[b] |= round >= SETTLED && Double.isInfinite(found[b]);
         found[b] = round >= HALVED ? (found[b] + known[b]) / 2 : found[b];
+        // In a loop a longer run holds back the water of all: it may grow without end.
+        double grows = found[b] - known[b];
+        hopeless[b] |= round >= LATE && grows > STAYS && grows > grown[b];
+        grown[b] = grows;
       }
       known = usable(found, known);
     }
