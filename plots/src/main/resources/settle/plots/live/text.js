@@ -18,10 +18,11 @@ area.addEventListener("scroll", () => { byId("numbers").scrollTop = area.scrollT
 area.addEventListener("input", () => {
   clearTimeout(typing);
   numberLines();
-  typing = setTimeout(() => { if (area.value !== state.text) { remember(); setText(area.value); } }, 350);
+  typing = setTimeout(() => { typing = 0; if (area.value !== state.text) { remember(); setText(area.value); } }, 350);
 });
 watchers.push(() => {
-  if (document.activeElement !== area && area.value !== state.text) area.value = state.text;
+  // What was typed and not taken yet must not be lost to an answer that arrives in between.
+  if (!typing && document.activeElement !== area && area.value !== state.text) area.value = state.text;
   numberLines();
   byId("undo").disabled = !state.earlier.length;
   byId("reset").disabled = state.text === state.original;
