@@ -226,7 +226,7 @@ class PageInBrowserTest {
   void messagesOfTheReaderStandAtTheirLines() throws IOException {
     open(EXAMPLES.resolve("single-room.yaml"));
     WebElement area = browser.findElement(By.id("text"));
-    area.clear();
+    area.sendKeys(Keys.chord(Keys.CONTROL, "a"));
     area.sendKeys("title: x\nrooms:\n  a: {sise: 3 x 3 x 3 m}\n");
     until("return settle.state.opened.problems.length > 0");
     assertThat(browser.findElement(By.id("trouble")).getText()).contains("Line 3").contains("sise");
