@@ -180,7 +180,7 @@ public final class Page {
   }
 
   /**
-   * The same verdicts once houses like it are tried, as many as the command line tries.
+   * The verdicts after houses like it were tried, as many as the command line tries.
    *
    * @param text the scenario, YAML, that was last confirmed
    * @param houses how many

@@ -29,7 +29,7 @@ public interface Pump {
   OptionalDouble setHead();
 
   /**
-   * The same pump set to another differential pressure.
+   * This pump set to another differential pressure.
    *
    * @param head [Pa], > 0
    * @throws IllegalStateException for one of fixed speed

@@ -81,7 +81,7 @@ public record LostBehind(
     return keptPerHeat(heat, lost(heat));
   }
 
-  /** The same of a heat of which it is known what is lost [W]. */
+  /** What the room has more per watt of a heat of which it is known what is lost [W]. */
   double keptPerHeat(double heat, double lost) {
     return heat > leastHeat ? 1 - lost / heat / exponent : 1 - share;
   }

@@ -90,7 +90,7 @@ public record Boiler(
         Exchanger.UNLIMITED);
   }
 
-  /** The same with another exchanger. */
+  /** This boiler with another exchanger. */
   public Boiler withExchanger(Exchanger other) {
     return new Boiler(
         name,

@@ -25,7 +25,7 @@ public interface Source {
   Source setTo(double flowTemperature);
 
   /**
-   * The same kind of source of another size.
+   * A source of this kind in another size.
    *
    * @param factor by which its powers are multiplied, and what goes with them [-], > 0
    */

@@ -28,7 +28,7 @@ public record RoomAnswer(
     OptionalDouble leastFlow) {
 
   /**
-   * The same room as it was judged.
+   * This room as it was judged.
    *
    * @param operative operative temperature it has in design weather [°C]
    * @param held whether it is held all season
