@@ -205,16 +205,16 @@ final class ArrangementsReader {
       Pipe pipe = pipe();
       Branch branch =
           new Branch(
-              room.name,
-              name,
-              emitter,
-              valveType.placed(keys, room.want, type.runsAlongWalls()),
-              lockshield(),
-              pipe,
-              pipePlace(),
-              fedFrom(),
-              designFlow(),
-              keys.number(ArrangementKeys.STRATIFICATION));
+                  room.name,
+                  name,
+                  emitter,
+                  valveType.placed(keys, room.want, type.runsAlongWalls()),
+                  lockshield(),
+                  pipe,
+                  pipePlace(),
+                  fedFrom(),
+                  designFlow())
+              .withStratification(keys.number(ArrangementKeys.STRATIFICATION));
       doubt(branch, valveType);
       return branch.withTails(tails()).in(new InLoop(-1, byPass(pipe)));
     }
@@ -239,16 +239,16 @@ final class ArrangementsReader {
       Pipe pipe = pipe();
       Branch branch =
           new Branch(
-              room.name,
-              name,
-              emitter,
-              Valve.none(),
-              throttled ? lockshield() : Lockshield.NONE,
-              pipe,
-              pipePlace(),
-              fedFrom(),
-              designFlow(),
-              keys.number(ArrangementKeys.STRATIFICATION));
+                  room.name,
+                  name,
+                  emitter,
+                  Valve.none(),
+                  throttled ? lockshield() : Lockshield.NONE,
+                  pipe,
+                  pipePlace(),
+                  fedFrom(),
+                  designFlow())
+              .withStratification(keys.number(ArrangementKeys.STRATIFICATION));
       doubtShut(branch);
       return branch.withTails(tails()).in(new InLoop(-1, byPass(pipe)));
     }

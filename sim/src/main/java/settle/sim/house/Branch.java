@@ -44,7 +44,10 @@ public record Branch(
     InLoop loop)
     implements NetworkFlow.Leaf {
 
-  /** A branch whose emitter leaves the air evenly mixed. */
+  /**
+   * A branch that has its own flow and return, which reach the emitter as is usual, and whose
+   * emitter leaves the air evenly mixed.
+   */
   public Branch(
       String room,
       String name,
@@ -55,21 +58,6 @@ public record Branch(
       PipePlace pipePlace,
       String fedFrom,
       OptionalDouble designFlow) {
-    this(room, name, emitter, valve, lockshield, pipe, pipePlace, fedFrom, designFlow, 0);
-  }
-
-  /** A branch that has its own flow and return, which reach the emitter as is usual. */
-  public Branch(
-      String room,
-      String name,
-      Emitter emitter,
-      Valve valve,
-      Lockshield lockshield,
-      Pipe pipe,
-      PipePlace pipePlace,
-      String fedFrom,
-      OptionalDouble designFlow,
-      double stratification) {
     this(
         room,
         name,
@@ -80,7 +68,7 @@ public record Branch(
         pipePlace,
         fedFrom,
         designFlow,
-        stratification,
+        0,
         Tails.USUAL,
         InLoop.NONE);
   }
@@ -104,105 +92,109 @@ public record Branch(
 
   /** This branch with another emitter. */
   public Branch withEmitter(Emitter other) {
-    return with(other, valve, lockshield);
+    Copy copy = new Copy(this);
+    copy.emitter = other;
+    return copy.branch();
   }
 
   /** This branch with another valve. */
   public Branch withValve(Valve other) {
-    return with(emitter, other, lockshield);
-  }
-
-  /** This branch somewhere in a loop. */
-  public Branch in(InLoop other) {
-    return new Branch(
-        room,
-        name,
-        emitter,
-        valve,
-        lockshield,
-        pipe,
-        pipePlace,
-        fedFrom,
-        designFlow,
-        stratification,
-        tails,
-        other);
-  }
-
-  /** This branch fed from other mains, or from the source. */
-  public Branch fedFrom(String other) {
-    return new Branch(
-        room,
-        name,
-        emitter,
-        valve,
-        lockshield,
-        pipe,
-        pipePlace,
-        other,
-        designFlow,
-        stratification,
-        tails,
-        loop);
+    Copy copy = new Copy(this);
+    copy.valve = other;
+    return copy.branch();
   }
 
   /** This branch with another lockshield setting. */
   public Branch withLockshield(Lockshield other) {
-    return with(emitter, valve, other);
+    Copy copy = new Copy(this);
+    copy.lockshield = other;
+    return copy.branch();
   }
 
   /** This branch with another pipe where its own runs. */
   public Branch withPipe(Pipe other) {
-    return new Branch(
-        room,
-        name,
-        emitter,
-        valve,
-        lockshield,
-        other,
-        pipePlace,
-        fedFrom,
-        designFlow,
-        stratification,
-        tails,
-        loop);
+    Copy copy = new Copy(this);
+    copy.pipe = other;
+    return copy.branch();
   }
 
-  private Branch with(Emitter anEmitter, Valve aValve, Lockshield aLockshield) {
-    return new Branch(
-        room,
-        name,
-        anEmitter,
-        aValve,
-        aLockshield,
-        pipe,
-        pipePlace,
-        fedFrom,
-        designFlow,
-        stratification,
-        tails,
-        loop);
+  /** This branch fed from other mains, or from the source. */
+  public Branch fedFrom(String other) {
+    Copy copy = new Copy(this);
+    copy.fedFrom = other;
+    return copy.branch();
+  }
+
+  /** This branch whose emitter leaves the air along walls so much warmer [K]. */
+  public Branch withStratification(double other) {
+    Copy copy = new Copy(this);
+    copy.stratification = other;
+    return copy.branch();
   }
 
   /** This branch with pipes that reach its emitter otherwise. */
   public Branch withTails(Tails other) {
-    return new Branch(
-        room,
-        name,
-        emitter,
-        valve,
-        lockshield,
-        pipe,
-        pipePlace,
-        fedFrom,
-        designFlow,
-        stratification,
-        other,
-        loop);
+    Copy copy = new Copy(this);
+    copy.tails = other;
+    return copy.branch();
+  }
+
+  /** This branch somewhere in a loop. */
+  public Branch in(InLoop other) {
+    Copy copy = new Copy(this);
+    copy.loop = other;
+    return copy.branch();
   }
 
   /** Whether it was shut by hand, so that no water ever flows: whoever sets things leaves it so. */
   public boolean isShut() {
     return lockshield.kv() == 0 || valve.kvMaximum() == 0;
+  }
+
+  /** Its parts, to be changed one by one. */
+  private static final class Copy {
+    private final String room;
+    private final String name;
+    private final PipePlace pipePlace;
+    private final OptionalDouble designFlow;
+    private Emitter emitter;
+    private Valve valve;
+    private Lockshield lockshield;
+    private Pipe pipe;
+    private String fedFrom;
+    private double stratification;
+    private Tails tails;
+    private InLoop loop;
+
+    Copy(Branch branch) {
+      room = branch.room;
+      name = branch.name;
+      pipePlace = branch.pipePlace;
+      designFlow = branch.designFlow;
+      emitter = branch.emitter;
+      valve = branch.valve;
+      lockshield = branch.lockshield;
+      pipe = branch.pipe;
+      fedFrom = branch.fedFrom;
+      stratification = branch.stratification;
+      tails = branch.tails;
+      loop = branch.loop;
+    }
+
+    Branch branch() {
+      return new Branch(
+          room,
+          name,
+          emitter,
+          valve,
+          lockshield,
+          pipe,
+          pipePlace,
+          fedFrom,
+          designFlow,
+          stratification,
+          tails,
+          loop);
+    }
   }
 }

@@ -30,21 +30,7 @@ class StratificationTest {
   private static Arrangement with(double stratification) {
     Arrangement as = HOUSE.arrangements().get(0);
     List<Branch> branches =
-        as.branches().stream()
-            .map(
-                b ->
-                    new Branch(
-                        b.room(),
-                        b.name(),
-                        b.emitter(),
-                        b.valve(),
-                        b.lockshield(),
-                        b.pipe(),
-                        b.pipePlace(),
-                        b.fedFrom(),
-                        b.designFlow(),
-                        stratification))
-            .toList();
+        as.branches().stream().map(b -> b.withStratification(stratification)).toList();
     return as.withBranches(branches);
   }
 

@@ -561,18 +561,18 @@ public record PlausibleHouse(
         from = mains.get(0).name();
       }
       return new Branch(
-          rooms.get(room).name(),
-          null,
-          emitter,
-          valve,
-          one(0.2)
-              ? LockshieldScale.TYPICAL.open()
-              : new Lockshield("lockshield", 1, Math.max(kv, 0.03)),
-          pipe,
-          place(rooms, room),
-          from,
-          OptionalDouble.empty(),
-          one(0.2) ? between(0.3, 1.5) : 0);
+              rooms.get(room).name(),
+              null,
+              emitter,
+              valve,
+              one(0.2)
+                  ? LockshieldScale.TYPICAL.open()
+                  : new Lockshield("lockshield", 1, Math.max(kv, 0.03)),
+              pipe,
+              place(rooms, room),
+              from,
+              OptionalDouble.empty())
+          .withStratification(one(0.2) ? between(0.3, 1.5) : 0);
     }
 
     private PipePlace place(List<Room> rooms, int room) {
