@@ -25,7 +25,7 @@ public final class LoopFlow {
   /** More than a loop of a house carries [kg/s]. */
   private static final double MOST_FLOW = 100;
 
-  /** Accuracy of a flow that is sought by bisection, as a share of it [-]. */
+  /** Accuracy that a flow has at least once it counts as found, as a share of it [-]. */
   private static final double FOUND_WITHIN = 1e-9;
 
   // Model
@@ -206,6 +206,7 @@ public final class LoopFlow {
     }
     double least = 0;
     double x = flow[k] > 0 && flow[k] < most ? flow[k] : most;
+    double change = x;
     for (int i = 0; i < MOST_STEPS; i++) {
       pass(k, x);
       byPass[k].at(m - x);
@@ -216,10 +217,15 @@ public final class LoopFlow {
         least = x;
       }
       double to = x - excess / (circuitSlope + byPass[k].slope());
-      if (Math.abs(to - x) <= LAST_CHANGE * x) {
+      change = Math.abs(to - x);
+      if (change <= LAST_CHANGE * x) {
         break;
       }
       x = to > least && to < most ? to : (least + most) / 2;
+    }
+    if (change > FOUND_WITHIN * x) {
+      throw new ArithmeticException(
+          "no share of " + m + " kg/s found that passes an emitter beside its by-pass");
     }
     flow[k] = x;
     double both = circuitSlope + byPass[k].slope();
