@@ -224,12 +224,12 @@ public record CommissionStudy(CommissioningPlan plan, List<String> doubts) {
     return new Figures<Turn>()
         .text("place", Turn::place)
         .as("room")
-        .column("in turn", VentingWords::inTurn)
-        .column("source", t -> stage(t.open(), Stages::source))
-        .column("pipes", t -> stage(t.open(), Stages::pipes))
-        .column("run", t -> stage(t.open(), Stages::run))
-        .column("in all", t -> stage(t.open(), Stages::total))
-        .column("as set", t -> stage(t.asSet(), Stages::total))
+        .column("in turn", Unit.MINUTES, VentingWords::inTurn)
+        .column("source", Unit.MINUTES, t -> stage(t.open(), Stages::source))
+        .column("pipes", Unit.MINUTES, t -> stage(t.open(), Stages::pipes))
+        .column("run", Unit.MINUTES, t -> stage(t.open(), Stages::run))
+        .column("in all", Unit.MINUTES, t -> stage(t.open(), Stages::total))
+        .column("as set", Unit.MINUTES, t -> stage(t.asSet(), Stages::total))
         .column("speed", Unit.METRES_PER_SECOND, t -> speed(t.open()))
         .column("air", t -> VentingWords.carries(t.open()));
   }

@@ -311,8 +311,8 @@ public record FirstFixWords(House house, FirstFix fix) {
                         .collect(Collectors.joining(" + ")))
             .collect(Collectors.joining("; "));
     return say(
-        "{} lengths of {} m: {}. {} m left over; {}.",
-        cutting.bars().size(),
+        "{} of {} m: {}. {} m left over; {}.",
+        cutting.bars().size() == 1 ? "1 length" : cutting.bars().size() + " lengths",
         Quantities.number(cutting.stock(), 2),
         bars,
         Quantities.number(cutting.left(), 2),
