@@ -204,6 +204,21 @@ public final class LoopFlow {
       perPressure[k] = 0;
       return;
     }
+    flow[k] = sought(k, m, most);
+    double both = circuitSlope + byPass[k].slope();
+    perLoop[k] = byPass[k].slope() / both;
+    perPressure[k] = 1 / both;
+    slope += circuitSlope * perLoop[k];
+  }
+
+  /**
+   * Where emitter and by-pass take the same pressure, both at which are left as they are there.
+   *
+   * @param m mass flow of the loop [kg/s]
+   * @param highest flow that the emitter cannot exceed [kg/s]
+   */
+  private double sought(int k, double m, double highest) {
+    double most = highest;
     double least = 0;
     double x = flow[k] > 0 && flow[k] < most ? flow[k] : most;
     double change = x;
@@ -227,11 +242,7 @@ public final class LoopFlow {
       throw new ArithmeticException(
           "no share of " + m + " kg/s found that passes an emitter beside its by-pass");
     }
-    flow[k] = x;
-    double both = circuitSlope + byPass[k].slope();
-    perLoop[k] = byPass[k].slope() / both;
-    perPressure[k] = 1 / both;
-    slope += circuitSlope * perLoop[k];
+    return x;
   }
 
   /** Pressure at the last flow asked for [Pa]. */
